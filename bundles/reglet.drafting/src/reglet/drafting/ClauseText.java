@@ -1,0 +1,190 @@
+package reglet.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+import com.vladsch.flexmark.ast.AutoLink;
+import com.vladsch.flexmark.ast.Code;
+import com.vladsch.flexmark.ast.Emphasis;
+import com.vladsch.flexmark.ast.HardLineBreak;
+import com.vladsch.flexmark.ast.Image;
+import com.vladsch.flexmark.ast.Link;
+import com.vladsch.flexmark.ast.ListBlock;
+import com.vladsch.flexmark.ast.SoftLineBreak;
+import com.vladsch.flexmark.ast.StrongEmphasis;
+import com.vladsch.flexmark.ast.TextBase;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+
+import reglet.model.SectionDocument.Plain;
+import reglet.model.SectionDocument.Span;
+import reglet.model.SectionDocument.Strong;
+
+/**
+ * Reads the Markdown of clauses and of people's own texts: paragraphs with nested lists below them. Links to slots become
+ * spans; of everything else only strong text is kept, what remains is read as plain text so that nothing is lost.
+ */
+final class ClauseText {
+    static final String SLOT = "slot:";
+    /** Levels below a paragraph that the section format has marks for: 1. a. 1) a) */
+    static final int DEEPEST = 4;
+
+    /** Markdown knows list marks of digits only; people write "a." as well. */
+    private static final Pattern LETTER_MARK = Pattern.compile("(?m)^([ \\t]+)[a-z]([.)][ \\t])");
+    private static final Pattern SPECIAL = Pattern.compile("[\\\\`*_\\[\\]<>&!]");
+
+    private ClauseText() {
+    }
+
+    /** Text in which Markdown sees no mark-up. */
+    static String escape(String text) {
+        return SPECIAL.matcher(text.replaceAll("\\s+", " ")).replaceAll("\\\\$0");
+    }
+
+    /** The link that stands for a slot in Markdown: <code>[at least 2.5 lb/yd²](slot:lath.weight)</code>. */
+    static String link(String slot, String text) {
+        // A link needs a text even where it is made later, as for references.
+        return "[" + (text.isEmpty() ? "…" : escape(text)) + "](" + SLOT + slot + ")";
+    }
+
+    /**
+     * The paragraphs of a text, without ids.
+     *
+     * @param span what a slot prints, by its name
+     * @throws IllegalArgumentException with what is wrong, when the text starts with a list, is empty or is nested too deep
+     */
+    static List<Draft> paragraphs(String markdown, Function<String, Span> span) {
+        List<Draft> paragraphs = new ArrayList<>();
+        Node document = Reader.PARSER.parse(LETTER_MARK.matcher(markdown).replaceAll("$11$2"));
+        for (Node block : document.getChildren()) {
+            if (!(block instanceof ListBlock)) {
+                paragraphs.add(Draft.of("", spans(block, span)));
+            } else if (paragraphs.isEmpty()) {
+                throw new IllegalArgumentException("the text starts with a list; a list stands below a paragraph");
+            } else {
+                Draft last = paragraphs.remove(paragraphs.size() - 1);
+                List<Draft> children = new ArrayList<>(last.children());
+                children.addAll(items(block, span, 1));
+                paragraphs.add(last.withChildren(children));
+            }
+        }
+        if (paragraphs.isEmpty()) {
+            throw new IllegalArgumentException("the text is empty");
+        }
+        return paragraphs;
+    }
+
+    private static List<Draft> items(Node list, Function<String, Span> span, int depth) {
+        if (depth > DEEPEST) {
+            throw new IllegalArgumentException("lists are nested more than " + DEEPEST + " deep; a section has no marks for that");
+        }
+        List<Draft> items = new ArrayList<>();
+        for (Node item : list.getChildren()) {
+            List<Span> text = new ArrayList<>();
+            List<Draft> children = new ArrayList<>();
+            for (Node block : item.getChildren()) {
+                if (block instanceof ListBlock) {
+                    children.addAll(items(block, span, depth + 1));
+                } else {
+                    if (!text.isEmpty()) {
+                        text.add(new Plain(" "));
+                    }
+                    text.addAll(spans(block, span));
+                }
+            }
+            items.add(Draft.of("", joined(text)).withChildren(children));
+        }
+        return items;
+    }
+
+    private static List<Span> spans(Node block, Function<String, Span> span) {
+        List<Span> spans = new ArrayList<>();
+        if (block.hasChildren()) {
+            collect(block, span, false, spans);
+        } else {
+            spans.add(new Plain(block.getChars().unescape().strip()));
+        }
+        return joined(spans);
+    }
+
+    private static void collect(Node parent, Function<String, Span> span, boolean strong, List<Span> spans) {
+        for (Node node : parent.getChildren()) {
+            if (node instanceof Link link && link.getUrl().startsWith(SLOT)) {
+                spans.add(span.apply(link.getUrl().unescape().substring(SLOT.length())));
+            } else if (node instanceof Image image && image.getUrl().startsWith(SLOT)) {
+                // An exclamation mark before a slot looks like a picture.
+                spans.add(new Plain("!"));
+                spans.add(span.apply(image.getUrl().unescape().substring(SLOT.length())));
+            } else if (node instanceof Link || node instanceof Emphasis || node instanceof TextBase) {
+                collect(node, span, strong, spans);
+            } else if (node instanceof StrongEmphasis) {
+                collect(node, span, true, spans);
+            } else {
+                String text = text(node);
+                spans.add(strong ? new Strong(text) : new Plain(text));
+            }
+        }
+    }
+
+    private static String text(Node node) {
+        if (node instanceof SoftLineBreak || node instanceof HardLineBreak) {
+            return " ";
+        }
+        if (node instanceof Code code) {
+            return code.getText().toString();
+        }
+        if (node instanceof AutoLink link) {
+            return link.getText().toString();
+        }
+        return node.getChars().unescape();
+    }
+
+    /** Neighbouring runs of one kind become one; white space is single and not at the ends. */
+    private static List<Span> joined(List<Span> spans) {
+        List<Span> joined = new ArrayList<>();
+        for (Span span : spans) {
+            Span last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (span instanceof Plain plain) {
+                String text = (last instanceof Plain before ? before.text() : "") + plain.text();
+                put(joined, last instanceof Plain, new Plain(single(text, joined.size() == (last instanceof Plain ? 1 : 0))));
+            } else if (span instanceof Strong strong) {
+                String text = (last instanceof Strong before ? before.text() : "") + strong.text();
+                put(joined, last instanceof Strong, new Strong(single(text, false)));
+            } else {
+                joined.add(span);
+            }
+        }
+        if (!joined.isEmpty() && joined.get(joined.size() - 1) instanceof Plain plain) {
+            joined.set(joined.size() - 1, new Plain(plain.text().stripTrailing()));
+        }
+        joined.removeIf(span -> span instanceof Plain && span.text().isEmpty());
+        return joined;
+    }
+
+    private static void put(List<Span> spans, boolean replace, Span span) {
+        if (replace) {
+            spans.set(spans.size() - 1, span);
+        } else {
+            spans.add(span);
+        }
+    }
+
+    private static String single(String text, boolean first) {
+        String single = text.replaceAll("\\s+", " ");
+        return first ? single.stripLeading() : single;
+    }
+
+    /** Made on first use. Only paragraphs and lists are blocks here: a line that starts with # or &gt; is text. */
+    private static final class Reader {
+        static final Parser PARSER = Parser.builder(new MutableDataSet()
+            .set(Parser.INDENTED_CODE_BLOCK_PARSER, false)
+            .set(Parser.FENCED_CODE_BLOCK_PARSER, false)
+            .set(Parser.BLOCK_QUOTE_PARSER, false)
+            .set(Parser.HEADING_PARSER, false)
+            .set(Parser.HTML_BLOCK_PARSER, false)
+            .set(Parser.THEMATIC_BREAK_PARSER, false)).build();
+    }
+}

@@ -1,0 +1,176 @@
+package reglet.drafting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import reglet.model.Assembly;
+import reglet.model.Assembly.ClauseUse;
+import reglet.model.Clause;
+import reglet.model.Pack;
+import reglet.model.Problem;
+import reglet.model.RegisterEntry;
+import reglet.model.RegisterItem;
+import reglet.model.Scope;
+import reglet.model.SectionDocument;
+import reglet.model.SectionDocument.Plain;
+import reglet.model.SectionDocument.Span;
+import reglet.model.SectionPlan;
+import reglet.model.SectionPlan.Made;
+import reglet.model.TextChange;
+import reglet.model.UnusableInput;
+
+/** Drafts a section from an assembly. */
+public final class Drafter {
+    private final Assembly assembly;
+    private final SectionPlan plan;
+    private final Slots slots;
+    private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, List<Draft>> articles = new LinkedHashMap<>();
+
+    private Drafter(Assembly assembly, SectionPlan plan) {
+        this.assembly = assembly;
+        this.plan = plan;
+        this.slots = new Slots(assembly, plan.number());
+        plan.articles().forEach(article -> articles.put(article.id(), List.of()));
+    }
+
+    /**
+     * Drafts a section.
+     *
+     * @param section number of a section that the pack plans
+     * @param issue   name of the issue; "" for a draft
+     * @throws UnusableInput with every clause and every text of a person that can't be printed
+     */
+    public static SectionDocument draft(Assembly assembly, String section, String issue) throws UnusableInput {
+        Optional<SectionPlan> plan = assembly.pack().plan(section);
+        if (plan.isEmpty()) {
+            List<String> numbers = assembly.pack().plans().stream().map(SectionPlan::number).toList();
+            throw new UnusableInput(new Problem(assembly.job().at(), "the pack '" + assembly.pack().name() + "' plans no section "
+                + section,
+                Nearest.of(section, numbers).map(number -> "did you mean " + number + "?")
+                .orElse("it plans " + String.join(", ", numbers))));
+        }
+        return new Drafter(assembly, plan.get()).draft(issue);
+    }
+
+    private SectionDocument draft(String issue) throws UnusableInput {
+        clauses();
+        submittals();
+        TextChanges changes = new TextChanges(assembly.pack(), slots, problems);
+        List<TextChange> asked = assembly.job().changes().stream().filter(change -> change.section().equals(plan.number())).toList();
+        List<TextChange> left = changes.apply(articles, asked);
+        // Only now is it known what the paragraphs cite and speak of.
+        List<Draft> drafts = paragraphs();
+        make(Made.RELATED_SECTIONS, Related.of(assembly, plan.number(), drafts));
+        make(Made.REFERENCES, References.of(assembly, drafts));
+        changes.apply(articles, left).forEach(this::unknown);
+        if (!problems.isEmpty()) {
+            throw new UnusableInput(problems);
+        }
+        return new SectionDocument(plan.number(), plan.title(), assembly.job().title(), assembly.job().note(), issue,
+            assembly.cautions().stream().map(Pack.Caution::text).toList(), Numbering.parts(plan, articles));
+    }
+
+    private List<Draft> paragraphs() {
+        return articles.values().stream().flatMap(List::stream).flatMap(draft -> draft.all().stream()).toList();
+    }
+
+    private void unknown(TextChange change) {
+        String hint = Nearest.hint(change.paragraph(), paragraphs().stream().map(Draft::id).toList());
+        problems.add(new Problem(change.at(), "section " + plan.number() + " has no paragraph '" + change.paragraph() + "'",
+            hint.isEmpty() ? "expected the id of a paragraph of the drafted section; the library or the job may have changed" : hint));
+    }
+
+    private void clauses() {
+        Map<String, List<ClauseUse>> uses = new LinkedHashMap<>();
+        assembly.clauses().stream().filter(use -> use.clause().section().equals(plan.number()))
+            .forEach(use -> uses.computeIfAbsent(use.clause().id(), id -> new ArrayList<>()).add(use));
+        uses.values().forEach(same -> clause(same.get(0).clause(), same));
+    }
+
+    private void clause(Clause clause, List<ClauseUse> uses) {
+        String name = "clause '" + clause.id() + "'";
+        if (!articles.containsKey(clause.article())) {
+            problems.add(new Problem(clause.at(), name + " stands in article '" + clause.article() + "', which section "
+                + plan.number() + " doesn't have", Nearest.hint(clause.article(), articles.keySet())));
+            return;
+        }
+        Optional<Body> body = Body.check(assembly.pack(), plan.number(), clause.each(), clause.subject(), name, clause.body(), clause.at(),
+            problems);
+        if (body.isEmpty()) {
+            return;
+        }
+        try {
+            List<Merge.Use> filled = new ArrayList<>();
+            for (ClauseUse use : uses) {
+                List<Setting> settings = slots.settings(new Setting(use.wall(), use.meeting(), use.options()), body.get().slots());
+                // Outside a wall all settings make one text; on a wall each makes its own, to be merged.
+                List<List<Setting>> each = use.wall().isEmpty() ? List.of(settings) : settings.stream().map(List::of).toList();
+                each.forEach(some -> filled.add(new Merge.Use(some.get(0), body.get().one(slots, some))));
+            }
+            add(clause.article(), new Merge(assembly, slots, clause).paragraphs(filled));
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem(clause.at(), name + ": " + e.getMessage(), ""));
+        }
+    }
+
+    private void submittals() {
+        for (Evidences.Asked asked : Evidences.of(assembly, plan.number())) {
+            Optional<String> article = article(asked.kind());
+            if (article.isPresent()) {
+                text(asked).ifPresent(text -> add(article.get(), List.of(new Draft(asked.id(), false, text, List.of(), List.of()))));
+            }
+        }
+    }
+
+    /** The article for a kind of submittal; a section without one of its own lists it with the other submittals. */
+    private Optional<String> article(RegisterItem.Kind kind) {
+        Made made = switch (kind) {
+            case ACTION -> Made.ACTION_SUBMITTALS;
+            case INFORMATIONAL -> Made.INFORMATIONAL_SUBMITTALS;
+            case CLOSEOUT -> Made.CLOSEOUT_SUBMITTALS;
+        };
+        List<Made> any = List.of(Made.ACTION_SUBMITTALS, Made.INFORMATIONAL_SUBMITTALS, Made.CLOSEOUT_SUBMITTALS);
+        return plan.articles().stream().filter(article -> article.made() == made).findFirst()
+            .or(() -> plan.articles().stream().filter(article -> any.contains(article.made())).findFirst())
+            .map(SectionPlan.Article::id);
+    }
+
+    private Optional<List<Span>> text(Evidences.Asked asked) {
+        String labels = Phrases.list(asked.labels(), "and");
+        if (asked.entry() == null) {
+            String sends = Character.toUpperCase(asked.sends().charAt(0)) + asked.sends().substring(1);
+            return Optional.of(List.of(new Plain(asked.item() + ": " + sends + " showing " + labels + ".")));
+        }
+        RegisterEntry entry = asked.entry();
+        Optional<Body> body = Body.check(assembly.pack(), plan.number(), Scope.JOB, "", "register entry '" + entry.id() + "'", entry.text(),
+            entry.at(), problems);
+        if (body.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            List<Span> text = new ArrayList<>(body.get().one(slots, slots.settings(new Setting("", "", Map.of()), body.get().slots()))
+                .text());
+            if (!labels.isEmpty()) {
+                text.add(new Plain(" Show " + labels + "."));
+            }
+            return Optional.of(text);
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem(entry.at(), "register entry '" + entry.id() + "': " + e.getMessage(), ""));
+            return Optional.empty();
+        }
+    }
+
+    private void make(Made made, List<Draft> drafts) {
+        plan.articles().stream().filter(article -> article.made() == made).findFirst().ifPresent(article -> add(article.id(), drafts));
+    }
+
+    private void add(String article, List<Draft> drafts) {
+        List<Draft> all = new ArrayList<>(articles.get(article));
+        all.addAll(drafts);
+        articles.put(article, all);
+    }
+}

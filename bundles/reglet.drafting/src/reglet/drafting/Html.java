@@ -1,0 +1,148 @@
+package reglet.drafting;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+import reglet.model.SectionDocument;
+import reglet.model.SectionDocument.Article;
+import reglet.model.SectionDocument.Cited;
+import reglet.model.SectionDocument.CrossReference;
+import reglet.model.SectionDocument.Paragraph;
+import reglet.model.SectionDocument.Part;
+import reglet.model.SectionDocument.Slot;
+import reglet.model.SectionDocument.Span;
+import reglet.model.SectionDocument.Strong;
+
+/**
+ * A section as one HTML file without outside parts or scripts. Articles and paragraphs are anchors by their ids, phrases made
+ * from requirements carry the slot's name in <code>data-slot</code>, and a style for printing is included.
+ */
+public final class Html {
+    private static final String STYLE = """
+        :root { color-scheme: light dark; }
+        body { font: 1rem/1.5 Georgia, "Liberation Serif", serif; max-width: 46rem; margin: 2rem auto; padding: 0 1rem; }
+        header, footer, h2, h3, nav { font-family: "Liberation Sans", Arial, sans-serif; }
+        header p { margin: 0; font-size: .9rem; }
+        h1 { font: 700 1.5rem/1.25 "Liberation Sans", Arial, sans-serif; margin: .25rem 0 1rem; }
+        h2 { font-size: 1.1rem; border-top: 2px solid; padding-top: .5rem; margin-top: 2.5rem; }
+        h3 { font-size: 1rem; margin: 1.75rem 0 .5rem; }
+        h3 .mark { display: inline-block; min-width: 3rem; }
+        ol { list-style: none; margin: 0; padding: 0; }
+        li { margin: .4rem 0; padding-left: 2.25rem; position: relative; }
+        li > .mark { position: absolute; left: 0; }
+        li.own { box-shadow: -4px 0 0 -2px #888; }
+        li:target, h3:target { background: #fff3c4; color: #000; }
+        .end { text-align: center; margin: 2.5rem 0; font: .9rem "Liberation Sans", Arial, sans-serif; }
+        aside { border: 1px solid #888; padding: .25rem 1rem .75rem; font-size: .85rem; }
+        aside h2 { border: 0; margin: .5rem 0; padding: 0; font-size: .9rem; }
+        aside ul { margin: 0; padding-left: 1.25rem; }
+        aside li { padding: 0; }
+        @page { size: letter; margin: 1in; }
+        @media print {
+          body { max-width: none; margin: 0; padding: 0; font-size: 10.5pt; line-height: 1.35; }
+          h2, h3 { break-after: avoid; }
+          li { orphans: 2; widows: 2; box-shadow: none; }
+          aside { break-inside: avoid; }
+          a { color: inherit; text-decoration: none; }
+        }
+        """;
+
+    private final StringBuilder out = new StringBuilder();
+    private final Set<String> targets;
+
+    private Html(SectionDocument section) {
+        targets = Papers.targets(section);
+    }
+
+    public static String of(SectionDocument section) {
+        return new Html(section).page(section);
+    }
+
+    private String page(SectionDocument section) {
+        out.append("<!DOCTYPE html>\n<html lang=\"en-US\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+            .append("<title>Section ").append(text(section.number() + ", " + section.title())).append("</title>\n<style>\n").append(STYLE)
+            .append("</style>\n</head>\n<body>\n<header>\n<p>").append(text(section.job())).append("</p>\n");
+        if (!section.note().isEmpty()) {
+            out.append("<p>").append(text(section.note())).append("</p>\n");
+        }
+        out.append("<p>").append(text(Papers.issue(section))).append("</p>\n<h1>Section ").append(text(section.number())).append("<br>")
+            .append(text(section.title())).append("</h1>\n</header>\n<main>\n");
+        section.parts().forEach(this::part);
+        out.append("</main>\n<p class=\"end\">").append(text(Papers.end(section))).append("</p>\n");
+        cautions(section.cautions());
+        return out.append("</body>\n</html>\n").toString();
+    }
+
+    private void part(Part part) {
+        out.append("<section id=\"part-").append(part.number()).append("\">\n<h2>PART ").append(part.number()).append(" - ")
+            .append(text(part.title())).append("</h2>\n");
+        if (part.articles().isEmpty()) {
+            out.append("<p>").append(Papers.NOT_USED).append("</p>\n");
+        }
+        for (Article article : part.articles()) {
+            out.append("<h3 id=\"").append(text(article.id())).append("\"><span class=\"mark\">").append(article.number())
+                .append("</span> ")
+                .append(text(article.title())).append("</h3>\n");
+            list(article.paragraphs());
+        }
+        out.append("</section>\n");
+    }
+
+    private void list(List<Paragraph> paragraphs) {
+        out.append("<ol>\n");
+        for (Paragraph paragraph : paragraphs) {
+            out.append("<li id=\"").append(text(paragraph.id())).append('"').append(paragraph.own() ? " class=\"own\"" : "")
+                .append("><span class=\"mark\">").append(Marks.of(paragraph)).append("</span> ");
+            paragraph.text().forEach(this::span);
+            if (!paragraph.children().isEmpty()) {
+                out.append('\n');
+                list(paragraph.children());
+            }
+            out.append("</li>\n");
+        }
+        out.append("</ol>\n");
+    }
+
+    private void span(Span span) {
+        if (span instanceof Slot slot) {
+            out.append("<span data-slot=\"").append(text(slot.ref())).append("\">").append(text(slot.text())).append("</span>");
+        } else if (span instanceof Cited cited) {
+            out.append("<span data-standard=\"").append(text(cited.standard())).append("\">").append(text(cited.text())).append("</span>");
+        } else if (span instanceof CrossReference reference && targets.contains(reference.target())) {
+            out.append("<a href=\"#").append(fragment(reference.target())).append("\">").append(text(reference.text())).append("</a>");
+        } else if (span instanceof Strong) {
+            out.append("<strong>").append(text(span.text())).append("</strong>");
+        } else {
+            out.append(text(span.text()));
+        }
+    }
+
+    private void cautions(List<String> cautions) {
+        if (!cautions.isEmpty()) {
+            out.append("<aside>\n<h2>").append(Papers.CAUTIONS).append("</h2>\n<ul>\n");
+            cautions.forEach(caution -> out.append("<li>").append(text(caution)).append("</li>\n"));
+            out.append("</ul>\n</aside>\n");
+        }
+    }
+
+    private static String text(String raw) {
+        return raw.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    }
+
+    /** An id in an address: everything but plain letters and digits in per cent notation. */
+    private static String fragment(String id) {
+        StringBuilder fragment = new StringBuilder();
+        for (byte unit : id.getBytes(StandardCharsets.UTF_8)) {
+            char character = (char) (unit & 0xff);
+            if (character < 128 && (Character.isLetterOrDigit(character) || ".-_~".indexOf(character) >= 0)) {
+                fragment.append(character);
+            } else {
+                fragment.append(String.format(Locale.ROOT, "%%%02X", unit & 0xff));
+            }
+        }
+        return fragment.toString();
+    }
+}

@@ -1,0 +1,40 @@
+package reglet.drafting;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** The right word nearest to a wrong one. */
+final class Nearest {
+    private Nearest() {
+    }
+
+    /** "did you mean 'lath.weight'?", or "" when no word is near enough to be meant. */
+    static String hint(String wrong, Collection<String> right) {
+        return of(wrong, right).map(word -> "did you mean '" + word + "'?").orElse("");
+    }
+
+    static Optional<String> of(String wrong, Collection<String> right) {
+        int limit = Math.max(2, wrong.length() / 2);
+        return right.stream().filter(word -> distance(wrong, word) <= limit)
+            .min(Comparator.comparingInt((String word) -> distance(wrong, word)).thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** Number of letters to insert, remove or replace (Levenshtein). */
+    private static int distance(String from, String to) {
+        int[] row = new int[to.length() + 1];
+        for (int j = 0; j <= to.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= from.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= to.length(); j++) {
+                int replaced = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[to.length()];
+    }
+}

@@ -1,0 +1,12 @@
+package reglet.model;
+
+/**
+ * A finding that a person accepted.
+ *
+ * @param rule    rule id
+ * @param wall    wall type id; "" for a finding of the job or a section
+ * @param because the written reason
+ * @param by      who accepted it
+ */
+public record Accepted(String rule, String wall, String because, String by, Place at) {
+}

@@ -1,0 +1,74 @@
+package reglet.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A trade's knowledge. Lists are ordered: components by build-up, the rest by id.
+ *
+ * @param name    "adheredveneer"
+ * @param version of the pack
+ * @param cautions what every section, package and worksheet says of its limits and of dangers on site, in order
+ */
+public record Pack(String name, String version, String title, List<Caution> cautions, List<Subject> subjects, List<Component> components,
+        List<Rule> rules, List<Table> tables, List<Standard> standards, List<SectionPlan> plans, List<Clause> clauses,
+        List<RegisterEntry> entries, List<Synonym> synonyms) {
+
+    public Pack {
+        cautions = List.copyOf(cautions);
+        subjects = List.copyOf(subjects);
+        components = List.copyOf(components);
+        rules = List.copyOf(rules);
+        tables = List.copyOf(tables);
+        standards = List.copyOf(standards);
+        plans = List.copyOf(plans);
+        clauses = List.copyOf(clauses);
+        entries = List.copyOf(entries);
+        synonyms = List.copyOf(synonyms);
+    }
+
+    /**
+     * A caution.
+     *
+     * @param id   "silica"
+     * @param text the sentence
+     * @param when expression over a wall; "" for always
+     */
+    public record Caution(String id, String text, String when, List<Basis> basis, Place at) {
+        public Caution {
+            basis = List.copyOf(basis);
+        }
+    }
+
+    public Optional<Component> component(String id) {
+        return components.stream().filter(component -> component.id().equals(id)).findFirst();
+    }
+
+    public Optional<Subject> subject(String id) {
+        return subjects.stream().filter(subject -> subject.id().equals(id)).findFirst();
+    }
+
+    public Optional<Standard> standard(String id) {
+        return standards.stream().filter(standard -> standard.id().equals(id)).findFirst();
+    }
+
+    public Optional<SectionPlan> plan(String number) {
+        return plans.stream().filter(plan -> plan.number().equals(number)).findFirst();
+    }
+
+    public Optional<Rule> rule(String id) {
+        return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+    }
+
+    /** The property behind an expression name such as "lath.weight" or "site.climate". */
+    public Optional<Property> property(String path) {
+        int dot = path.indexOf('.');
+        if (dot < 0) {
+            return Optional.empty();
+        }
+        String owner = path.substring(0, dot);
+        String name = path.substring(dot + 1);
+        return component(owner).flatMap(component -> component.property(name))
+            .or(() -> subject(owner).flatMap(subject -> subject.property(name)));
+    }
+}

@@ -1,0 +1,28 @@
+package reglet.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A thing that can be required of a component, or a fact that a job states of a subject. Declares everything about a
+ * requirement but its value.
+ *
+ * @param name     word in expressions and files: "weight"
+ * @param label    words on paper: "weight"
+ * @param type     the values it takes
+ * @param compare  the sense of a requirement of it
+ * @param method   the standard that it is shown by
+ * @param evidence what is asked for
+ * @param only     expression over the same component's properties that says when it applies; "" for always
+ * @param usual    the value that holds when neither option nor person gives one; empty when it has to be decided
+ * @param help     what a person has to know to fill it in; may be ""
+ * @param basis    where the usual value or the property itself comes from
+ * @param at       place in the pack
+ */
+public record Property(String name, String label, PropertyType type, Compare compare, Method method, Evidence evidence, String only,
+        Optional<Value> usual, String help, List<Basis> basis, Place at) {
+
+    public Property {
+        basis = List.copyOf(basis);
+    }
+}

@@ -1,0 +1,19 @@
+package reglet.model;
+
+/**
+ * A property with the value that a job gives it: derived, never stored.
+ *
+ * @param wall      wall type id
+ * @param component component id
+ * @param option    the accepted option that it belongs to; alternatives have requirements of their own
+ * @param property  the property
+ * @param value     the value required
+ * @param at        where the job fixes it: the choice, or the value set over it
+ */
+public record Requirement(String wall, String component, String option, Property property, Value value, Place at) {
+
+    /** "lath.weight". */
+    public String path() {
+        return component + "." + property.name();
+    }
+}

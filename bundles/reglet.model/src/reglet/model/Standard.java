@@ -1,0 +1,30 @@
+package reglet.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A published document that clauses and properties cite.
+ *
+ * @param id          "ASTM C847"
+ * @param title       its title
+ * @param editions    edition by code basis: "IBC 2021" to "2018"; the edition that this code lists
+ * @param basis       how the editions are known
+ */
+public record Standard(String id, String title, Map<String, String> editions, List<Basis> basis, Place at) {
+
+    public Standard {
+        editions = Ordered.copy(editions);
+        basis = List.copyOf(basis);
+    }
+
+    /** Key of the standard in clause slots: "ASTM C847" is {@code std.ASTM_C847}. */
+    public String key() {
+        return id.replaceAll("[^A-Za-z0-9]+", "_");
+    }
+
+    public Optional<String> edition(String codeName, String codeEdition) {
+        return Optional.ofNullable(editions.get(codeName + " " + codeEdition));
+    }
+}

@@ -1,0 +1,5 @@
+package reglet.model;
+
+/** A value that a person wrote, with its place. */
+public record Stated(Value value, Place at) {
+}

@@ -1,0 +1,26 @@
+package reglet.model;
+
+import java.util.List;
+
+/**
+ * What was handed in for register items, and what was answered.
+ *
+ * @param id        folder name: "04-73-00-01"
+ * @param section   section number
+ * @param items     ids of the register items that it covers
+ * @param products  ids of the product data that it carries
+ * @param from      who hands it in
+ * @param date      day handed in, as written (ISO 8601); ""
+ * @param statement the contractor's statement of review; "" when it was not made
+ * @param deviations deviations that the contractor lists; empty for none
+ * @param notes     notes
+ */
+public record Submittal(String id, String section, List<String> items, List<String> products, String from, String date, String statement,
+        List<String> deviations, String notes, Place at) {
+
+    public Submittal {
+        items = List.copyOf(items);
+        products = List.copyOf(products);
+        deviations = List.copyOf(deviations);
+    }
+}

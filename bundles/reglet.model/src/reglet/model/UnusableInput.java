@@ -1,0 +1,23 @@
+package reglet.model;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** An input that can't be used; carries every problem found, not only the first. */
+public final class UnusableInput extends Exception {
+    private static final long serialVersionUID = 1L;
+    private final transient List<Problem> problems;
+
+    public UnusableInput(List<Problem> problems) {
+        super(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")));
+        this.problems = List.copyOf(problems);
+    }
+
+    public UnusableInput(Problem problem) {
+        this(List.of(problem));
+    }
+
+    public List<Problem> problems() {
+        return problems;
+    }
+}
