@@ -1,0 +1,46 @@
+package reglet.worksheets;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import reglet.model.UnusableInput;
+import reglet.model.Worksheet;
+
+/**
+ * A worksheet as the list of them knows it.
+ *
+ * @param <R>    the record of its inputs; a component for each key
+ * @param charts what may be drawn beside it
+ */
+record Definition<R extends Record>(String name, String title, Class<R> type, List<InputSpec> inputs, Calculation<R> calculation,
+        Function<R, List<Chart>> charts) {
+
+    /** Writes the sheet from the inputs, all of them within their ranges. */
+    interface Calculation<R extends Record> {
+        void write(R inputs, Sheet sheet) throws UnusableInput;
+    }
+
+    Definition(String name, String title, Class<R> type, List<InputSpec> inputs, Calculation<R> calculation) {
+        this(name, title, type, inputs, calculation, given -> List.of());
+    }
+
+    Worksheet run(R given) throws UnusableInput {
+        return run(Given.of(name, inputs, given));
+    }
+
+    Worksheet run(Map<String, String> typed, String origin) throws UnusableInput {
+        return run(Given.read(name, inputs, typed, origin));
+    }
+
+    List<Chart> charts(Map<String, String> typed, String origin) throws UnusableInput {
+        run(typed, origin);
+        return charts.apply(Given.read(name, inputs, typed, origin).as(type));
+    }
+
+    private Worksheet run(Given given) throws UnusableInput {
+        Sheet sheet = new Sheet(name, title, given);
+        calculation.write(given.as(type), sheet);
+        return sheet.done();
+    }
+}
