@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
+import reglet.model.Nearest;
 import reglet.model.Clause;
 import reglet.model.Pack;
 import reglet.model.Place;

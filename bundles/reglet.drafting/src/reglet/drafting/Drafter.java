@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import reglet.model.Nearest;
 import reglet.model.Assembly;
 import reglet.model.Assembly.ClauseUse;
 import reglet.model.Clause;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import reglet.model.Nearest;
 import reglet.model.Clause;
 import reglet.model.Pack;
 import reglet.model.Property;

@@ -17,6 +17,12 @@ public final class UnusableInput extends Exception {
         this(List.of(problem));
     }
 
+    /** The same problems with their files below a folder, for a person who stands outside it. */
+    public UnusableInput below(String folder) {
+        return new UnusableInput(problems.stream().map(problem -> new Problem(new Place(folder + "/" + problem.at().file(),
+            problem.at().line(), problem.at().column()), problem.what(), problem.expected())).toList());
+    }
+
     public List<Problem> problems() {
         return problems;
     }

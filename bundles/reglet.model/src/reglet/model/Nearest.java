@@ -1,20 +1,20 @@
-package reglet.drafting;
+package reglet.model;
 
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
 
 /** The right word nearest to a wrong one. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {
     }
 
     /** "did you mean 'lath.weight'?", or "" when no word is near enough to be meant. */
-    static String hint(String wrong, Collection<String> right) {
+    public static String hint(String wrong, Collection<String> right) {
         return of(wrong, right).map(word -> "did you mean '" + word + "'?").orElse("");
     }
 
-    static Optional<String> of(String wrong, Collection<String> right) {
+    public static Optional<String> of(String wrong, Collection<String> right) {
         int limit = Math.max(2, wrong.length() / 2);
         return right.stream().filter(word -> distance(wrong, word) <= limit)
             .min(Comparator.comparingInt((String word) -> distance(wrong, word)).thenComparing(Comparator.naturalOrder()));

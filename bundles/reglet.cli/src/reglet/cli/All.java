@@ -1,0 +1,31 @@
+package reglet.cli;
+
+import picocli.CommandLine.Command;
+import reglet.desk.OpenJob;
+import reglet.desk.Outputs;
+import reglet.desk.Report;
+import reglet.model.Comparison;
+import reglet.model.Submittal;
+
+/** Everything a job has, into its out folder. */
+@Command(name = "all", description = "Check, draft, list, assemble and compare everything of a job into its out folder.")
+final class All extends JobVerb {
+
+    All(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        OpenJob job = open();
+        write(Outputs.of(job).all());
+        session.out.println(Report.summary(job.checked()));
+        boolean clean = job.checked().isClean();
+        for (Submittal submittal : job.job().submittals()) {
+            Comparison comparison = job.compare(submittal);
+            session.out.println("submittal " + submittal.id() + ": " + Report.summary(comparison));
+            clean &= Report.isClean(comparison);
+        }
+        return clean ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
+    }
+}

@@ -1,0 +1,25 @@
+package reglet.cli;
+
+import java.lang.reflect.Constructor;
+
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Makes the verbs, handing each the session. */
+final class Verbs implements IFactory {
+    private final Session session;
+
+    Verbs(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+        for (Constructor<?> constructor : type.getDeclaredConstructors()) {
+            if (constructor.getParameterCount() == 1 && constructor.getParameterTypes()[0] == Session.class) {
+                return type.cast(constructor.newInstance(session));
+            }
+        }
+        return CommandLine.defaultFactory().create(type);
+    }
+}

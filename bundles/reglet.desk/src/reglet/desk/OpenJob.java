@@ -1,0 +1,139 @@
+package reglet.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import reglet.comparing.Comparing;
+import reglet.drafting.Drafter;
+import reglet.drafting.Registers;
+import reglet.model.Assembly;
+import reglet.model.Checked;
+import reglet.model.Choice;
+import reglet.model.Comparison;
+import reglet.model.Explanation;
+import reglet.model.Job;
+import reglet.model.Pack;
+import reglet.model.RegisterItem;
+import reglet.model.Requirement;
+import reglet.model.SectionDocument;
+import reglet.model.Stated;
+import reglet.model.Submittal;
+import reglet.model.UnusableInput;
+import reglet.model.WallType;
+import reglet.rules.Engine;
+
+
+/**
+ * A job on the desk with everything that follows from it. Immutable: a change gives another one, so that undo is an older value
+ * and "what if" the same question of another value. What follows is worked out when first asked for.
+ */
+public final class OpenJob {
+    private final Path folder;
+    private final Job job;
+    private final Engine engine;
+    private final Later<Assembly> assembly;
+    private final Later<Checked> checked;
+    private final Map<String, SectionDocument> sections = new LinkedHashMap<>();
+
+    OpenJob(Path folder, Job job, Engine engine) {
+        this.folder = folder;
+        this.job = job;
+        this.engine = engine;
+        this.assembly = new Later<>(() -> engine.resolve(job));
+        this.checked = new Later<>(() -> engine.check(job));
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    public Job job() {
+        return job;
+    }
+
+    public Pack pack() {
+        return engine.pack();
+    }
+
+    public Assembly assembly() {
+        return assembly.get();
+    }
+
+    public Checked checked() {
+        return checked.get();
+    }
+
+    /** The same folder and pack with another job. */
+    public OpenJob with(Job changed) {
+        return new OpenJob(folder, changed, engine);
+    }
+
+    /** What the job would be with these options accepted for a component of a wall type; values a person set are kept. */
+    public OpenJob choosing(String wall, String component, List<String> accept) {
+        WallType before = job.wall(wall).orElseThrow();
+        Choice choice = before.choice(component)
+            .map(old -> new Choice(component, accept, old.values(), old.by(), old.because(), old.at()))
+            .orElseGet(() -> new Choice(component, accept, Map.of(), "", "", before.at()));
+        return with(job.with(before.with(choice)));
+    }
+
+    /** What the job would be with a value set over those of the options. */
+    public OpenJob setting(String wall, String component, String property, Stated value) {
+        WallType before = job.wall(wall).orElseThrow();
+        Choice old = before.choice(component).orElseThrow();
+        Map<String, Stated> values = new LinkedHashMap<>(old.values());
+        values.put(property, value);
+        return with(job.with(before.with(new Choice(component, old.accept(), values, old.by(), old.because(), old.at()))));
+    }
+
+    /** How a rule came out at each wall and meeting that it looks at. */
+    public List<Explanation> explain(String rule) {
+        return engine.explain(job, rule);
+    }
+
+    /**
+     * A drafted section.
+     *
+     * @throws UnusableInput when a text that the job changes can't be used
+     */
+    public SectionDocument section(String number) throws UnusableInput {
+        synchronized (sections) {
+            SectionDocument known = sections.get(number);
+            if (known == null) {
+                known = Drafter.draft(assembly(), number, "");
+                sections.put(number, known);
+            }
+            return known;
+        }
+    }
+
+    /** The sections that the job writes, in its order. */
+    public List<SectionDocument> sections() throws UnusableInput {
+        List<SectionDocument> all = new ArrayList<>();
+        for (String number : job.sections()) {
+            all.add(section(number));
+        }
+        return all;
+    }
+
+    /** The register of a section. */
+    public List<RegisterItem> register(String section) throws UnusableInput {
+        return Registers.of(assembly(), section(section));
+    }
+
+    public Optional<Submittal> submittal(String id) {
+        return job.submittals().stream().filter(submittal -> submittal.id().equals(id)).findFirst();
+    }
+
+    /** A submittal compared with what is required. */
+    public Comparison compare(Submittal submittal) throws UnusableInput {
+        SectionDocument section = section(submittal.section());
+        Map<Requirement, String> printed = new LinkedHashMap<>();
+        return Comparing.compare(assembly(), submittal,
+            requirement -> printed.computeIfAbsent(requirement, asked -> section.pathOf(asked).orElse("")));
+    }
+}

@@ -1,0 +1,163 @@
+package reglet.store;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.common.FlowStyle;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.CollectionNode;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.schema.FailsafeSchema;
+
+import reglet.model.Accepted;
+import reglet.model.Place;
+import reglet.model.Problem;
+import reglet.model.UnusableInput;
+
+/**
+ * Changes to the text of YAML files, made by replacing the characters that change: comments, order, quotes and line ends of
+ * everything else stay as they are. Text in, text out; nothing is written here.
+ */
+public final class Edits {
+    private static final LoadSettings SETTINGS = LoadSettings.builder().setSchema(new FailsafeSchema()).setUseMarks(true).build();
+
+    private final String text;
+    private final MappingNode root;
+    private final String lineEnd;
+
+    private Edits(String text) throws UnusableInput {
+        this.text = text;
+        this.lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
+        this.root = root(text);
+    }
+
+    private static MappingNode root(String text) throws UnusableInput {
+        try {
+            Optional<Node> node = new Compose(SETTINGS).composeString(text);
+            if (node.orElse(null) instanceof MappingNode map) {
+                return map;
+            }
+        } catch (YamlEngineException noYaml) {
+            // said below; reading the file says where
+        }
+        throw new UnusableInput(new Problem(Place.of("the file"), "is no YAML with names and values", "mend it before changing a choice"));
+    }
+
+    /** The text of a wall file with these options accepted for a component. */
+    public static String choose(String wallYaml, String component, List<String> accept) throws UnusableInput {
+        String list = "[" + String.join(", ", accept.stream().map(Edits::scalar).toList()) + "]";
+        Edits edits = new Edits(wallYaml);
+        Optional<NodeTuple> choice = member(edits.root, component);
+        return choice.isEmpty() ? edits.append(component + ": {accept: " + list + "}") : edits.put(choice.get(), "accept", list);
+    }
+
+    /** The text of a wall file with a value set over those of the component's options; the component must be chosen. */
+    public static String set(String wallYaml, String component, String property, String value) throws UnusableInput {
+        Edits edits = new Edits(wallYaml);
+        NodeTuple choice = member(edits.root, component).orElseThrow(() -> new UnusableInput(new Problem(Place.of("the wall file"),
+            "nothing is accepted for " + component, "choose an option before setting a value")));
+        return edits.put(choice, property, scalar(value));
+    }
+
+    /** The text of a wall file without the choice of a component. */
+    public static String remove(String wallYaml, String component) throws UnusableInput {
+        Edits edits = new Edits(wallYaml);
+        Optional<NodeTuple> choice = member(edits.root, component);
+        if (choice.isEmpty()) {
+            return wallYaml;
+        }
+        int start = edits.lineStart(edits.start(choice.get().getKeyNode()));
+        return wallYaml.substring(0, start) + wallYaml.substring(edits.lineAfter(edits.end(choice.get().getValueNode())));
+    }
+
+    /** The text of accepted.yaml with one finding more. */
+    public static String accept(String acceptedYaml, Accepted accepted) {
+        String end = acceptedYaml.contains("\r\n") ? "\r\n" : "\n";
+        String before = acceptedYaml.isBlank() || acceptedYaml.endsWith("\n") ? acceptedYaml : acceptedYaml + end;
+        StringBuilder item = new StringBuilder("- rule: ").append(scalar(accepted.rule())).append(end);
+        if (!accepted.wall().isEmpty()) {
+            item.append("  wall: ").append(scalar(accepted.wall())).append(end);
+        }
+        return before + item.append("  because: ").append(scalar(accepted.because())).append(end).append("  by: ")
+            .append(scalar(accepted.by())).append(end);
+    }
+
+    /** Gives a member of a component's map a value: replaces the one there, or adds one as the first. */
+    private String put(NodeTuple choice, String name, String value) throws UnusableInput {
+        if (!(choice.getValueNode() instanceof MappingNode map)) {
+            throw new UnusableInput(new Problem(Place.of("the file"), "the choice holds no names with values", "mend it first"));
+        }
+        Optional<NodeTuple> there = member(map, name);
+        if (there.isPresent()) {
+            Node old = there.get().getValueNode();
+            return text.substring(0, start(old)) + value + text.substring(end(old));
+        }
+        if (map.getFlowStyle() == FlowStyle.FLOW) {
+            int close = end(map) - 1;
+            String before = text.substring(0, close);
+            String gap = map.getValue().isEmpty() || before.stripTrailing().endsWith(",") ? "" : ", ";
+            String kept = before.stripTrailing();
+            return kept + gap + name + ": " + value + before.substring(kept.length()) + text.substring(close);
+        }
+        int first = start(map.getValue().get(0).getKeyNode());
+        String indent = text.substring(lineStart(first), first);
+        return text.substring(0, first) + name + ": " + value + lineEnd + indent + text.substring(first);
+    }
+
+    private String append(String line) {
+        String before = text.isEmpty() || text.endsWith("\n") ? text : text + lineEnd;
+        return before + line + lineEnd;
+    }
+
+    private static Optional<NodeTuple> member(MappingNode map, String name) {
+        return map.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode key && key.getValue().equals(name)).findFirst();
+    }
+
+    private int start(Node node) {
+        return codeUnits(node.getStartMark().orElseThrow());
+    }
+
+    /** Index after the last character of a node; a block collection's own mark lies beyond the blanks and comments that follow it. */
+    private int end(Node node) {
+        if (node instanceof CollectionNode<?> collection && collection.getFlowStyle() == FlowStyle.BLOCK) {
+            Node last = node;
+            if (node instanceof MappingNode map && !map.getValue().isEmpty()) {
+                last = map.getValue().get(map.getValue().size() - 1).getValueNode();
+            } else if (node instanceof org.snakeyaml.engine.v2.nodes.SequenceNode list && !list.getValue().isEmpty()) {
+                last = list.getValue().get(list.getValue().size() - 1);
+            }
+            return last == node ? start(node) : end(last);
+        }
+        int end = codeUnits(node.getEndMark().orElseThrow());
+        boolean block = node instanceof ScalarNode scalar
+            && (scalar.getScalarStyle() == ScalarStyle.LITERAL || scalar.getScalarStyle() == ScalarStyle.FOLDED);
+        return block ? text.substring(0, end).stripTrailing().length() : end;
+    }
+
+    private int codeUnits(org.snakeyaml.engine.v2.exceptions.Mark mark) {
+        // marks count code points; a character beyond the basic plane takes two places in a string
+        return text.offsetByCodePoints(0, mark.getIndex());
+    }
+
+    private int lineStart(int index) {
+        return text.lastIndexOf('\n', index - 1) + 1;
+    }
+
+    private int lineAfter(int index) {
+        int end = text.indexOf('\n', index);
+        return end < 0 ? text.length() : end + 1;
+    }
+
+    /** A text as a YAML scalar: plain where it reads back the same in any style, else in double quotes. */
+    static String scalar(String value) {
+        boolean plain = value.matches("[A-Za-z0-9./-][A-Za-z0-9 ./%²³°µ()+-]*[A-Za-z0-9./%²³°)]|[A-Za-z0-9]") && !value.startsWith("- ")
+            && !value.equals("-") && !value.startsWith("---");
+        return plain ? value : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t") + "\"";
+    }
+}

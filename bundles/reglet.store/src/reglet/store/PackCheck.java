@@ -1,0 +1,124 @@
+package reglet.store;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import reglet.model.Clause;
+import reglet.model.Component;
+import reglet.model.Pack;
+import reglet.model.Place;
+import reglet.model.Property;
+import reglet.model.RegisterEntry;
+import reglet.model.Rule;
+import reglet.model.Scope;
+import reglet.model.SectionPlan;
+import reglet.model.SectionPlan.Article;
+import reglet.model.Standard;
+import reglet.model.Subject;
+import reglet.model.Synonym;
+
+/** Whether the names that a pack's files use of each other are there. */
+final class PackCheck {
+    private final Pack pack;
+    private final Problems problems;
+
+    private PackCheck(Pack pack, Problems problems) {
+        this.pack = pack;
+        this.problems = problems;
+    }
+
+    static void check(Pack pack, Problems problems) {
+        PackCheck check = new PackCheck(pack, problems);
+        check.once("name", Stream.concat(pack.subjects().stream().map(subject -> Map.entry(subject.id(), subject.at())),
+            pack.components().stream().map(component -> Map.entry(component.id(), component.at()))));
+        check.once("clause", pack.clauses().stream().map(clause -> Map.entry(clause.id(), clause.at())));
+        pack.subjects().forEach(subject -> check.properties(subject.properties()));
+        pack.components().forEach(check::component);
+        pack.rules().forEach(check::rule);
+        pack.clauses().forEach(check::clause);
+        pack.entries().forEach(check::entry);
+        pack.synonyms().forEach(check::synonym);
+    }
+
+    private void once(String what, Stream<Map.Entry<String, Place>> names) {
+        Map<String, Place> seen = new HashMap<>();
+        names.forEach(name -> {
+            Place first = seen.putIfAbsent(name.getKey(), name.getValue());
+            if (first != null) {
+                problems.add(name.getValue(), "the " + what + " \"" + name.getKey() + "\" is taken", "it stands in " + first.file() + " too");
+            }
+        });
+    }
+
+    private void component(Component component) {
+        plan(component.section(), component.at());
+        properties(component.properties());
+    }
+
+    private void properties(List<Property> properties) {
+        List<String> standards = pack.standards().stream().map(Standard::id).toList();
+        for (Property property : properties) {
+            if (!property.method().isNone()) {
+                known("unknown standard", property.method().standard(), standards, property.at());
+            }
+        }
+    }
+
+    private void rule(Rule rule) {
+        subject(rule.each(), rule.subject(), rule.at());
+        if (!rule.component().isEmpty()) {
+            known("unknown component", rule.component(), components(), rule.at());
+        }
+    }
+
+    private void subject(Scope each, String subject, Place at) {
+        if (each == Scope.MEETING) {
+            known("unknown subject", subject, pack.subjects().stream().filter(found -> found.scope() == Scope.MEETING).map(Subject::id)
+                .toList(), at);
+        }
+    }
+
+    private void clause(Clause clause) {
+        subject(clause.each(), clause.subject(), clause.at());
+        Optional<SectionPlan> plan = plan(clause.section(), clause.at());
+        plan.ifPresent(found -> known("unknown article of section " + found.number(), clause.article(),
+            found.articles().stream().map(Article::id).toList(), clause.at()));
+    }
+
+    private void entry(RegisterEntry entry) {
+        plan(entry.section(), entry.at());
+        if (!entry.component().isEmpty()) {
+            known("unknown component", entry.component(), components(), entry.at());
+        }
+    }
+
+    private void synonym(Synonym synonym) {
+        if (pack.property(synonym.property()).isEmpty()) {
+            known("unknown property", synonym.property(), pack.components().stream()
+                .flatMap(component -> component.properties().stream().map(property -> component.id() + "." + property.name())).toList(),
+                synonym.at());
+        }
+    }
+
+    private List<String> components() {
+        return pack.components().stream().map(Component::id).toList();
+    }
+
+    private Optional<SectionPlan> plan(String number, Place at) {
+        Optional<SectionPlan> plan = pack.plan(number);
+        if (plan.isEmpty()) {
+            known("no plan of section", number, pack.plans().stream().map(SectionPlan::number).toList(), at);
+        }
+        return plan;
+    }
+
+    private void known(String what, String word, Collection<String> allowed, Place at) {
+        if (!allowed.contains(word)) {
+            problems.unknown(at, what, word, allowed);
+        }
+    }
+}

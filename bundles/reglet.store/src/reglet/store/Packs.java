@@ -1,0 +1,160 @@
+package reglet.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+import reglet.model.Clause;
+import reglet.model.Component;
+import reglet.model.Pack;
+import reglet.model.PropertyType;
+import reglet.model.Rule;
+import reglet.model.SectionPlan;
+import reglet.model.Subject;
+import reglet.model.Table;
+import reglet.model.UnusableInput;
+
+/** Reads pack folders. */
+public final class Packs {
+    /** The newest format that this program knows. */
+    static final int FORMAT = 1;
+
+    private final Problems problems = new Problems();
+    private final Folder folder;
+    private final MessageDigest digest;
+
+    private Packs(Path root) {
+        this.folder = new Folder(root, problems);
+        try {
+            this.digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java has SHA-256", missing);
+        }
+    }
+
+    /**
+     * Reads a pack.
+     *
+     * @throws UnusableInput with every problem found in its files
+     * @throws IOException   when a file can't be reached
+     */
+    public static StoredPack read(Path root) throws UnusableInput, IOException {
+        Packs reader = new Packs(root);
+        Pack pack = reader.pack();
+        reader.problems.throwIfAny();
+        PackCheck.check(pack, reader.problems);
+        reader.problems.throwIfAny();
+        return new StoredPack(root, pack, HexFormat.of().formatHex(reader.digest.digest()));
+    }
+
+    /** The name that a pack folder gives itself, without reading the rest. */
+    public static String name(Path root) throws UnusableInput, IOException {
+        Packs reader = new Packs(root);
+        String name = reader.yaml("pack.yaml").map(page -> reader.head(page).text("name")).orElse("");
+        reader.problems.throwIfAny();
+        return name;
+    }
+
+    private Fields head(Cursor page) {
+        Fields fields = page.fields("format", "name", "version", "title");
+        Formats.check(fields, FORMAT, "pack");
+        return fields;
+    }
+
+    private Pack pack() throws IOException {
+        Optional<Cursor> page = yaml("pack.yaml");
+        Optional<Fields> head = page.map(this::head);
+        List<Subject> subjects = each("subjects", Knowledge::subject, Subject::id);
+        List<Component> components = new ArrayList<>(each("components", Knowledge::component, Component::id));
+        components.sort(Comparator.comparingInt(Component::order).thenComparing(Component::id));
+        Map<String, PropertyType> types = types(subjects, components);
+        List<Table> tables = each("tables", RuleFiles::table, Table::id);
+        List<Rule> rules = each("rules", file -> RuleFiles.rule(file, name -> Optional.ofNullable(types.get(name))), Rule::id);
+        List<SectionPlan> plans = each("sections", PaperFiles::plan, plan -> plan.number().replace(' ', '-').replace('.', '-'));
+        return new Pack(head.map(fields -> fields.text("name")).orElse(""), head.map(fields -> fields.text("version")).orElse(""),
+            head.map(fields -> fields.text("title")).orElse(""), page("cautions.yaml", PaperFiles::cautions), subjects, components, rules,
+            tables, page("standards.yaml", PaperFiles::standards), plans, clauses(), page("register.yaml", PaperFiles::register),
+            page("synonyms.yaml", PaperFiles::synonyms));
+    }
+
+    private static Map<String, PropertyType> types(List<Subject> subjects, List<Component> components) {
+        Map<String, PropertyType> types = new HashMap<>();
+        subjects.forEach(subject -> subject.properties()
+            .forEach(property -> types.put(subject.id() + "." + property.name(), property.type())));
+        components.forEach(component -> component.properties()
+            .forEach(property -> types.put(component.id() + "." + property.name(), property.type())));
+        return types;
+    }
+
+    /** All files of a folder, each of which must bear the id that stands in it. */
+    private <T> List<T> each(String name, Function<Cursor, T> reader, Function<T, String> id) throws IOException {
+        List<T> all = new ArrayList<>();
+        for (String file : folder.files(name, ".yaml")) {
+            Optional<Cursor> cursor = yaml(file);
+            if (cursor.isPresent()) {
+                T read = reader.apply(cursor.get());
+                named(file, id.apply(read), ".yaml", cursor.get());
+                all.add(read);
+            }
+        }
+        return all;
+    }
+
+    private static void named(String file, String id, String ending, Cursor cursor) {
+        String name = file.substring(file.lastIndexOf('/') + 1, file.length() - ending.length());
+        if (!id.isEmpty() && !name.equals(id)) {
+            cursor.wrong("the file says it is \"" + id + "\"", "rename the file to " + id + ending + ", or mend the id");
+        }
+    }
+
+    private List<Clause> clauses() throws IOException {
+        List<Clause> all = new ArrayList<>();
+        for (String section : folder.folders("clauses")) {
+            for (String file : folder.files(section, ".md")) {
+                Optional<String> text = text(file);
+                Optional<Clause> clause = text.flatMap(found -> PaperFiles.clause(file, found, problems));
+                clause.ifPresent(found -> {
+                    String name = file.substring(file.lastIndexOf('/') + 1, file.length() - 3);
+                    if (!found.id().equals(name)) {
+                        problems.add(found.at(), "the file says it is \"" + found.id() + "\"",
+                            "rename the file to " + found.id() + ".md, or mend the id");
+                    }
+                    if (!section.equals("clauses/" + found.section().replace(' ', '-').replace('.', '-'))) {
+                        problems.add(found.at(), "the clause belongs to section " + found.section(), "move it to that section's folder");
+                    }
+                    all.add(found);
+                });
+            }
+        }
+        return all;
+    }
+
+    private <T> List<T> page(String file, Function<Cursor, List<T>> reader) throws IOException {
+        return folder.exists(file) ? yaml(file).map(reader).orElse(List.of()) : List.of();
+    }
+
+    private Optional<Cursor> yaml(String file) throws IOException {
+        Optional<String> text = text(file);
+        return text.flatMap(found -> Cursor.parse(file, found, 0, problems));
+    }
+
+    private Optional<String> text(String file) throws IOException {
+        Optional<String> text = folder.text(file);
+        text.ifPresent(found -> {
+            digest.update((file + "\n").getBytes(StandardCharsets.UTF_8));
+            digest.update(found.getBytes(StandardCharsets.UTF_8));
+            digest.update((byte) 0);
+        });
+        return text;
+    }
+}
