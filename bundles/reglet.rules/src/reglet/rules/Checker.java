@@ -1,0 +1,210 @@
+package reglet.rules;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import reglet.model.Accepted;
+import reglet.model.Checked;
+import reglet.model.Choice;
+import reglet.model.Component;
+import reglet.model.Explanation;
+import reglet.model.Finding;
+import reglet.model.Job;
+import reglet.model.Meeting;
+import reglet.model.Place;
+import reglet.model.Property;
+import reglet.model.Rule;
+import reglet.model.Rule.Result;
+import reglet.model.Scope;
+import reglet.model.Stated;
+import reglet.model.WallType;
+import reglet.rules.Outcome.Known;
+import reglet.rules.Outcome.Missing;
+
+/** Looks at every rule for everything that it concerns in a job, and says what it finds. */
+final class Checker {
+    /** What a gap's id ends with: a component to be decided, a fact to be stated. */
+    private static final String DECIDED = ".decided";
+    private static final String STATED = ".stated";
+
+    private final Rulebook book;
+    private final Job job;
+    private final Map<Result, Integer> instances = new EnumMap<>(Result.class);
+    private final List<Finding> findings = new ArrayList<>();
+    /** Rules that a missing fact keeps from a result, by where it is missing and its name. */
+    private final Map<GapAt, Set<String>> gaps = new LinkedHashMap<>();
+
+    /** Where a fact is missing. */
+    private record GapAt(String wall, String meeting, String name) {
+    }
+
+    private Checker(Rulebook book, Job job) {
+        this.book = book;
+        this.job = job;
+    }
+
+    static Checked check(Rulebook book, Job job) {
+        Checker checker = new Checker(book, job);
+        for (Result result : Result.values()) {
+            checker.instances.put(result, 0);
+        }
+        for (Rule rule : book.rules()) {
+            settings(book, job, rule).forEach(setting -> checker.look(rule, setting));
+        }
+        job.walls().forEach(checker::undecided);
+        checker.gaps.forEach(checker::missing);
+        return checker.checked();
+    }
+
+    /** How a rule came out in each setting. */
+    static List<Explanation> explain(Rulebook book, Job job, Rule rule) {
+        List<Explanation> all = new ArrayList<>();
+        for (Setting setting : settings(book, job, rule)) {
+            Look look = Look.at(rule, setting, book);
+            all.add(new Explanation(rule.id(), setting.wallId(), setting.meetingId(), setting.picks(), look.when(), look.read(), look.lets(),
+                look.result(), look.missing(), look.error()));
+        }
+        return all;
+    }
+
+    private static List<Setting> settings(Rulebook book, Job job, Rule rule) {
+        if (rule.each() == Scope.JOB || rule.each() == Scope.SECTION) {
+            return List.of(new Setting(book, job, Optional.empty(), Optional.empty(), Map.of()));
+        }
+        List<Setting> settings = new ArrayList<>();
+        for (WallType wall : job.walls()) {
+            for (Map<String, String> picks : Setting.picks(wall, book.components(rule))) {
+                if (rule.each() == Scope.WALL) {
+                    settings.add(new Setting(book, job, Optional.of(wall), Optional.empty(), picks));
+                } else {
+                    wall.meetings().stream().filter(meeting -> meeting.subject().equals(rule.subject()))
+                        .forEach(meeting -> settings.add(new Setting(book, job, Optional.of(wall), Optional.of(meeting), picks)));
+                }
+            }
+        }
+        return settings;
+    }
+
+    private void look(Rule rule, Setting setting) {
+        Look look = Look.at(rule, setting, book);
+        instances.merge(look.result(), 1, Integer::sum);
+        switch (look.result()) {
+            case BREAKS -> findings.add(finding(look, setting, rule.kind(), look.filled(rule.says()), look.filled(rule.fix())));
+            case ERROR -> findings.add(finding(look, setting, Finding.Kind.CAUTION, "The rule can't be worked out: " + look.error() + ".",
+                "Look at this by hand, and mend the rule."));
+            case GAP -> look.missing().forEach(name -> gap(rule, setting, name));
+            default -> {
+            }
+        }
+    }
+
+    private Finding finding(Look look, Setting setting, Finding.Kind kind, String says, String fix) {
+        Rule rule = look.rule();
+        return new Finding(rule.id(), kind, rule.each(), setting.wallId(), setting.meetingId(), rule.component(), setting.picks(),
+            place(rule.component(), setting), says, fix, look.read(), look.missing(), rule.basis());
+    }
+
+    /** The choice that the rule points at; else the meeting, the wall type or the job. */
+    private Place place(String component, Setting setting) {
+        Optional<Place> meeting = setting.meeting().map(Meeting::at);
+        Optional<Place> choice = setting.wall().flatMap(wall -> wall.choice(component)).map(Choice::at);
+        return meeting.or(() -> choice).or(() -> setting.wall().map(WallType::at)).orElse(job.at());
+    }
+
+    /** Notes a missing fact; facts of a component that is not decided yet are covered by that one gap. */
+    private void gap(Rule rule, Setting setting, String name) {
+        int dot = name.indexOf('.');
+        String owner = dot < 0 || name.indexOf(' ') >= 0 ? "" : name.substring(0, dot);
+        Component component = book.component(owner);
+        if (component != null && setting.wall().flatMap(wall -> wall.choice(owner)).isEmpty()) {
+            return;
+        }
+        Scope scope = component != null ? Scope.WALL : book.subject(owner) != null ? book.subject(owner).scope() : rule.each();
+        GapAt at = new GapAt(scope == Scope.JOB ? "" : setting.wallId(), scope == Scope.MEETING ? setting.meetingId() : "", name);
+        gaps.computeIfAbsent(at, key -> new TreeSet<>()).add(rule.id());
+    }
+
+    private void missing(GapAt at, Set<String> rules) {
+        WallType wall = at.wall().isEmpty() ? null : job.wall(at.wall()).orElseThrow();
+        Optional<Meeting> meeting = wall == null ? Optional.empty()
+            : wall.meetings().stream().filter(found -> found.id().equals(at.meeting())).findFirst();
+        Scope scope = wall == null ? Scope.JOB : meeting.isPresent() ? Scope.MEETING : Scope.WALL;
+        String needs = rules.size() == 1 ? "the rule " + rules.iterator().next() + " needs it" : rules.size() + " rules need it: "
+            + String.join(", ", rules);
+        Optional<Property> property = book.pack.property(at.name());
+        String owner = property.isPresent() ? at.name().substring(0, at.name().indexOf('.')) : "";
+        Component component = book.component(owner);
+        Place place = meeting.map(Meeting::at)
+            .or(() -> Optional.ofNullable(component).flatMap(found -> wall.choice(found.id())).map(Choice::at))
+            .or(() -> Optional.ofNullable(wall).map(WallType::at)).orElse(job.at());
+        String says;
+        String fix;
+        if (property.isPresent()) {
+            String title = component != null ? component.title() : book.subject(owner).title();
+            says = title + ": the " + property.get().label() + " is not stated; " + needs + ".";
+            fix = "State " + at.name() + (property.get().help().isEmpty() ? "." : ". " + property.get().help());
+        } else {
+            says = "No entry for " + at.name() + "; " + needs + ".";
+            fix = "Choose what the table holds, or have it shown by the maker or an engineer.";
+        }
+        String id = property.isPresent() ? at.name() + STATED : rules.iterator().next();
+        findings.add(new Finding(id, Finding.Kind.GAP, scope, at.wall(), at.meeting(), component == null ? "" : component.id(), Map.of(),
+            place, says, fix, Map.of(), List.of(at.name()), List.of()));
+    }
+
+    private void undecided(WallType wall) {
+        Setting setting = new Setting(book, job, Optional.of(wall), Optional.empty(), Map.of());
+        for (Component component : book.pack.components()) {
+            if (wall.choice(component.id()).isPresent()) {
+                continue;
+            }
+            Outcome needed = setting.of(Expression.needed(component.id()));
+            if (needed.is(true)) {
+                findings.add(new Finding(component.id() + DECIDED, Finding.Kind.GAP, Scope.WALL, wall.id(), "", component.id(), Map.of(),
+                    wall.at(), component.title() + " is not decided.", "Choose an option for " + component.id() + ".", Map.of(),
+                    List.of(component.id()), List.of()));
+            } else if (needed instanceof Missing missing) {
+                missing.names().forEach(name -> gaps.computeIfAbsent(new GapAt(scopeWall(name, wall), "", name), key -> new TreeSet<>())
+                    .add(component.id() + DECIDED));
+            }
+        }
+    }
+
+    private String scopeWall(String name, WallType wall) {
+        String owner = name.substring(0, name.indexOf('.'));
+        return book.subject(owner) != null && book.subject(owner).scope() == Scope.JOB ? "" : wall.id();
+    }
+
+    private Checked checked() {
+        Map<String, Integer> walls = new TreeMap<>();
+        job.walls().forEach(wall -> walls.put(wall.id(), walls.size() + 1));
+        Map<String, Integer> order = new TreeMap<>();
+        book.pack.components().forEach(component -> order.put(component.id(), component.order()));
+        Comparator<Finding> sorted = Comparator.<Finding>comparingInt(finding -> walls.getOrDefault(finding.wall(), 0))
+            .thenComparing(finding -> order.getOrDefault(finding.component(), 0)).thenComparing(Finding::rule)
+            .thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
+        Set<String> said = new LinkedHashSet<>();
+        List<Finding> standing = new ArrayList<>();
+        List<Finding> accepted = new ArrayList<>();
+        findings.stream().sorted(sorted).filter(finding -> said.add(finding.key() + " " + finding.says()))
+            .forEach(finding -> (isAccepted(finding) ? accepted : standing).add(finding));
+        return new Checked(standing, accepted, book.rules().size(), instances);
+    }
+
+    private boolean isAccepted(Finding finding) {
+        return job.accepted().stream().anyMatch(accepted -> accepts(accepted, finding));
+    }
+
+    private static boolean accepts(Accepted accepted, Finding finding) {
+        return accepted.rule().equals(finding.rule()) && (accepted.wall().isEmpty() || accepted.wall().equals(finding.wall()));
+    }
+}

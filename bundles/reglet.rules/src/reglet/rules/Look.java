@@ -1,0 +1,93 @@
+package reglet.rules;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Rule;
+import reglet.model.Rule.Result;
+import reglet.model.Value;
+import reglet.rules.Outcome.Failed;
+import reglet.rules.Outcome.Inapplicable;
+import reglet.rules.Outcome.Known;
+import reglet.rules.Outcome.Missing;
+
+/**
+ * A rule looked at in one setting.
+ *
+ * @param when    whether it applies; empty when that can't be told
+ * @param missing names of the facts that are missing, sorted
+ * @param error   what went wrong; "" unless the result is an error
+ */
+record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missing, String error, Evaluator evaluator, Facts facts,
+        Rulebook book) {
+    private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
+
+    static Look at(Rule rule, Facts facts, Rulebook book) {
+        Evaluator evaluator = new Evaluator(facts, book.tables, book.lets(rule));
+        Function<Outcome, Look> gap = outcome -> of(rule, Result.GAP, Optional.empty(), outcome, evaluator, facts, book);
+        Outcome when = book.tree(Expression.when(rule.id())).map(evaluator::of).orElse(Outcome.TRUE);
+        if (when.is(false) || when instanceof Inapplicable) {
+            return of(rule, Result.DOES_NOT_APPLY, Optional.of(false), when, evaluator, facts, book);
+        }
+        if (when instanceof Missing) {
+            return gap.apply(when);
+        }
+        if (when instanceof Failed) {
+            return of(rule, Result.ERROR, Optional.empty(), when, evaluator, facts, book);
+        }
+        Outcome holds = evaluator.of(book.tree(Expression.holds(rule.id())).orElseThrow());
+        Result result = holds.is(true) ? Result.HOLDS : holds.is(false) ? Result.BREAKS : holds instanceof Missing ? Result.GAP : Result.ERROR;
+        return of(rule, result, Optional.of(true), holds, evaluator, facts, book);
+    }
+
+    private static Look of(Rule rule, Result result, Optional<Boolean> when, Outcome why, Evaluator evaluator, Facts facts, Rulebook book) {
+        List<String> missing = result == Result.GAP && why instanceof Missing names ? List.copyOf(new TreeSet<>(names.names())) : List.of();
+        String error = result != Result.ERROR ? "" : why instanceof Failed failed ? failed.why()
+            : why instanceof Inapplicable inapplicable ? inapplicable.name() + " has no meaning here, but the rule reads it outside \"when\""
+            : "the rule comes to no result";
+        return new Look(rule, result, when, missing, error, evaluator, facts, book);
+    }
+
+    /** The facts that the rule's expressions read and that are known. */
+    Map<String, Value> read() {
+        Map<String, Value> read = new LinkedHashMap<>();
+        for (String name : book.facts(rule)) {
+            if (facts.fact(name) instanceof Known known) {
+                read.put(name, FactValues.model(known.value()));
+            }
+        }
+        return read;
+    }
+
+    /** The intermediate values that are known, in words. */
+    Map<String, String> lets() {
+        Map<String, String> lets = new LinkedHashMap<>();
+        if (when.orElse(false)) {
+            rule.let().keySet().forEach(name -> {
+                if (evaluator.let(name) instanceof Known known) {
+                    lets.put(name, FactValues.text(known.value()));
+                }
+            });
+        }
+        return lets;
+    }
+
+    /** A text of the rule with the values in its braces. */
+    String filled(String text) {
+        Matcher matcher = IN_BRACES.matcher(text);
+        StringBuilder filled = new StringBuilder();
+        while (matcher.find()) {
+            String name = matcher.group(1);
+            Outcome outcome = rule.let().containsKey(name) ? evaluator.let(name) : facts.fact(name);
+            String words = outcome instanceof Known known ? FactValues.text(known.value()) : "(not known)";
+            matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
+        }
+        return matcher.appendTail(filled).toString();
+    }
+}
