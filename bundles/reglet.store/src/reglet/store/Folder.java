@@ -24,7 +24,7 @@ final class Folder {
     private final Problems problems;
 
     Folder(Path root, Problems problems) {
-        this.root = root;
+        this.root = root.toAbsolutePath().normalize();
         this.problems = problems;
     }
 
@@ -64,7 +64,7 @@ final class Folder {
     boolean holds(String name) {
         try {
             Path path = root.resolve(name).normalize();
-            if (name.isEmpty() || Path.of(name).isAbsolute() || !path.startsWith(root.normalize())) {
+            if (name.isEmpty() || Path.of(name).isAbsolute() || !path.startsWith(root)) {
                 return false;
             }
             return !Files.exists(path, LinkOption.NOFOLLOW_LINKS) || path.toRealPath().startsWith(root.toRealPath());

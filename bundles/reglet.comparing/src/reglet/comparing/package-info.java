@@ -1,0 +1,2 @@
+/** Requirements against what was submitted. */
+package reglet.comparing;
