@@ -1,16 +1,20 @@
 package reglet.reading;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
 
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
@@ -22,70 +26,132 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 
 /** Binds our own pages and foreign sheets into one document; runs only in the process made for it. */
 final class Binder implements AutoCloseable {
-    private final PDDocument bound = new PDDocument(IOUtils.createTempFileOnlyStreamCache());
+    private static final float MARGIN = 72;
+    private static final float SIZE = 11;
+    private static final float LEADING = 16;
+
+    private final PDDocument bound = new PDDocument(Sheets.STREAMS);
     /** Pages are taken over by reference, so their documents stay open until the end. */
     private final List<PDDocument> sources = new ArrayList<>();
+    private final Layers layers = new Layers();
+    private final Lettering lettering;
+    private final Request request;
 
-    private Binder() {
+    /** Hears which file is opened next. */
+    interface Opening {
+        void opens(String sheet) throws IOException;
     }
 
-    static byte[] bind(Request request, byte[] ownPages) throws IOException {
-        try (Binder binder = new Binder()) {
-            PDDocument own = Loader.loadPDF(ownPages);
-            binder.sources.add(own);
-            binder.parts(request, own);
-            binder.bookmarks(request.parts());
-            binder.links(request);
-            binder.bound.getDocumentInformation().setTitle(request.title());
-            // an identity made from the content, where the library would take the time
-            CRC32 content = new CRC32();
-            content.update(ownPages);
-            binder.bound.setDocumentId(content.getValue());
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            binder.bound.save(bytes);
-            return bytes.toByteArray();
+    private Binder(Request request) throws IOException {
+        this.request = request;
+        this.lettering = new Lettering(bound);
+    }
+
+    /** Writes the package; the same request and files give the same bytes. */
+    static void bind(Request request, byte[] ownPages, Opening opening, OutputStream out) throws IOException {
+        try (Binder binder = new Binder(request)) {
+            binder.parts(ownPages, opening);
+            binder.bookmarks();
+            binder.links();
+            binder.layers.putInto(binder.bound);
+            binder.describe(ownPages);
+            opening.opens("");
+            binder.bound.save(out);
         }
     }
 
-    private void parts(Request request, PDDocument own) throws IOException {
+    private void describe(byte[] ownPages) throws IOException {
+        bound.getDocumentInformation().setTitle(request.title());
+        bound.getDocumentInformation().setProducer("Reglet");
+        bound.getDocumentCatalog().setLanguage("en-US");
+        bound.getDocumentCatalog().setPageMode(PageMode.USE_OUTLINES);
+        // an identity made from the content, where the library would take the time
+        CRC32 content = new CRC32();
+        content.update(ownPages);
         for (Request.Part part : request.parts()) {
-            if (part.sheet().isEmpty()) {
-                for (int i = 0; i < part.pages(); i++) {
-                    bound.importPage(own.getPage(part.firstPage() - 1 + i));
+            if (!part.own() && Files.isRegularFile(Path.of(part.sheet()))) {
+                try (InputStream in = new CheckedInputStream(Files.newInputStream(Path.of(part.sheet())), content)) {
+                    in.transferTo(OutputStream.nullOutputStream());
                 }
+            }
+        }
+        bound.setDocumentId(content.getValue());
+    }
+
+    private void parts(byte[] ownPages, Opening opening) throws IOException {
+        PDDocument own = Loader.loadPDF(ownPages);
+        sources.add(own);
+        List<PDPage> plain = PlainPages.of(own);
+        for (Request.Part part : request.parts()) {
+            if (part.own()) {
+                if (part.firstPage() + part.pages() - 1 > plain.size()) {
+                    throw new IOException("part \"" + part.title() + "\" wants more pages than our own file has");
+                }
+                plain.subList(part.firstPage() - 1, part.firstPage() - 1 + part.pages()).forEach(bound::addPage);
             } else {
-                sheet(part);
+                opening.opens(part.sheet());
+                sheet(part).forEach(bound::addPage);
             }
         }
     }
 
-    private void sheet(Request.Part part) throws IOException {
-        PDDocument sheet = Sheets.open(Path.of(part.sheet()));
-        sources.add(sheet);
-        if (sheet.getNumberOfPages() != part.pages()) {
-            throw new IOException(part.sheet() + " has " + sheet.getNumberOfPages() + " pages now and had " + part.pages() + " before");
+    /** The pages of a sheet with their marks, or as many pages that say why they stand in their place. */
+    private List<PDPage> sheet(Request.Part part) throws IOException {
+        List<PDPage> pages;
+        try {
+            PDDocument sheet = Sheets.open(Path.of(part.sheet()));
+            sources.add(sheet);
+            pages = PlainPages.of(sheet);
+            if (pages.size() != part.pages()) {
+                throw new Sheets.Unusable("it has changed: it has " + count(pages.size()) + " now and had " + count(part.pages()));
+            }
+            layers.add(sheet);
+        } catch (IOException | RuntimeException | StackOverflowError broken) {
+            pages = instead(part, Sheets.why(broken));
         }
-        sheet.setAllSecurityToBeRemoved(true);
-        Flattening.flatten(sheet);
-        for (int i = 0; i < part.pages(); i++) {
-            PDPage page = bound.importPage(sheet.getPage(i));
+        for (int i = 0; i < pages.size(); i++) {
             if (!part.mark().isEmpty()) {
-                PageMark.put(bound, page, part.mark().replace("%d", Integer.toString(i + 1)));
+                PageMark.put(bound, pages.get(i), lettering, part.mark().replace("{page}", Integer.toString(i + 1))
+                    .replace("{package page}", Integer.toString(bound.getNumberOfPages() + i + 1)));
             }
         }
+        return pages;
     }
 
-    private void bookmarks(List<Request.Part> parts) {
+    private static String count(int pages) {
+        return pages == 1 ? "1 page" : pages + " pages";
+    }
+
+    private List<PDPage> instead(Request.Part part, String why) throws IOException {
+        List<PDPage> pages = new ArrayList<>();
+        for (int i = 1; i <= part.pages(); i++) {
+            PDPage page = new PDPage(PDRectangle.LETTER);
+            String text = lettering.printable("This page stands for page " + i + " of " + part.pages() + " of the sheet "
+                + Path.of(part.sheet()).getFileName() + " (" + part.title() + "), which could not be bound in: " + why + ".");
+            try (PDPageContentStream out = new PDPageContentStream(bound, page)) {
+                float y = page.getMediaBox().getHeight() - 2 * MARGIN;
+                for (String line : lettering.lines(text, SIZE, page.getMediaBox().getWidth() - 2 * MARGIN)) {
+                    lettering.show(out, line, SIZE, MARGIN, y);
+                    y -= LEADING;
+                }
+            }
+            pages.add(page);
+        }
+        return pages;
+    }
+
+    private void bookmarks() {
         PDDocumentOutline outline = new PDDocumentOutline();
         bound.getDocumentCatalog().setDocumentOutline(outline);
         PDOutlineItem above = null;
         int page = 0;
-        for (Request.Part part : parts) {
+        for (Request.Part part : request.parts()) {
             PDOutlineItem item = new PDOutlineItem();
             item.setTitle(part.title());
             item.setDestination(destination(page));
             if (part.level() > 1 && above != null) {
                 above.addLast(item);
+                above.openNode();
             } else {
                 outline.addLast(item);
                 above = item;
@@ -101,13 +167,14 @@ final class Binder implements AutoCloseable {
         return destination;
     }
 
-    private void links(Request request) throws IOException {
+    private void links() throws IOException {
         for (Request.Link link : request.links()) {
-            PDPage page = bound.getPage(boundPage(request.parts(), link.page()));
+            PDPage page = bound.getPage(boundPage(link.page()));
             PDRectangle shown = page.getCropBox();
             PDAnnotationLink annotation = new PDAnnotationLink();
-            annotation.setRectangle(new PDRectangle(shown.getLowerLeftX() + (float) link.x(),
-                shown.getUpperRightY() - (float) (link.y() + link.height()), (float) link.width(), (float) link.height()));
+            annotation.setRectangle(new PDRectangle(shown.getLowerLeftX() + (float) link.box().x(),
+                shown.getUpperRightY() - (float) (link.box().y() + link.box().height()), (float) link.box().width(),
+                (float) link.box().height()));
             PDBorderStyleDictionary none = new PDBorderStyleDictionary();
             none.setWidth(0);
             annotation.setBorderStyle(none);
@@ -121,10 +188,10 @@ final class Binder implements AutoCloseable {
     }
 
     /** Index in the package of a page of our own file. */
-    private static int boundPage(List<Request.Part> parts, int ownPage) throws IOException {
+    private int boundPage(int ownPage) throws IOException {
         int page = 0;
-        for (Request.Part part : parts) {
-            if (part.sheet().isEmpty() && ownPage >= part.firstPage() && ownPage < part.firstPage() + part.pages()) {
+        for (Request.Part part : request.parts()) {
+            if (part.own() && ownPage >= part.firstPage() && ownPage < part.firstPage() + part.pages()) {
                 return page + ownPage - part.firstPage();
             }
             page += part.pages();

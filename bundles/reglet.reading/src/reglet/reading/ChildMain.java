@@ -1,15 +1,23 @@
 package reglet.reading;
 
+import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 import com.google.gson.Gson;
 
-/** The process's own end: one request on standard input, one answer on standard output, complaints on standard error. */
+/**
+ * The process's own end. Standard input brings one request: a length and so much JSON ({@link Request}), a length and so many
+ * bytes (our own pages); it then stays open, and its end means that nobody waits any more. Standard output carries {@link Frame}s,
+ * standard error whatever there is to complain about.
+ */
 public final class ChildMain {
     private static final Gson GSON = new Gson();
     private static final int LARGEST_REQUEST = 1 << 28;
@@ -18,19 +26,32 @@ public final class ChildMain {
     }
 
     public static void main(String[] none) throws IOException {
-        PrintStream answers = System.out;
-        // whatever a library prints must not fall into the answer
+        // not System.out, which keeps silent about a broken pipe; whatever a library prints must not fall into the answer
+        OutputStream answers = new FileOutputStream(FileDescriptor.out);
         System.setOut(System.err);
         DataInputStream in = new DataInputStream(System.in);
         Request request = GSON.fromJson(new String(bytes(in), StandardCharsets.UTF_8), Request.class);
-        byte[] attached = bytes(in);
-        DataOutputStream out = new DataOutputStream(answers);
+        byte[] ownPages = bytes(in);
+        stopWhenNobodyWaits(in);
+        DataOutputStream out = new DataOutputStream(new BufferedOutputStream(answers, Frame.LONGEST));
         switch (request.verb()) {
-            case "measure" -> answer(out, GSON.toJson(request.sheets().stream().map(Path::of).map(Sheets::measure).toList()), new byte[0]);
-            case "assemble" -> answer(out, "{}", Binder.bind(request, attached));
+            case "measure" -> measure(request, out);
+            case "assemble" -> Binder.bind(request, ownPages, sheet -> opens(out, sheet), Frame.packageTo(out));
             default -> throw new IOException("unknown request " + request.verb());
         }
-        out.flush();
+        new Frame(Frame.Kind.END, new byte[0]).write(out);
+        System.exit(0);
+    }
+
+    private static void measure(Request request, DataOutputStream out) throws IOException {
+        for (String sheet : request.sheets()) {
+            opens(out, sheet);
+            Frame.of(Frame.Kind.MEASURE, GSON.toJson(Sheets.measure(Path.of(sheet)))).write(out);
+        }
+    }
+
+    private static void opens(DataOutputStream out, String sheet) throws IOException {
+        Frame.of(Frame.Kind.OPENS, sheet).write(out);
     }
 
     private static byte[] bytes(DataInputStream in) throws IOException {
@@ -41,11 +62,18 @@ public final class ChildMain {
         return in.readNBytes(length);
     }
 
-    private static void answer(DataOutputStream out, String text, byte[] bytes) throws IOException {
-        byte[] json = text.getBytes(StandardCharsets.UTF_8);
-        out.writeInt(json.length);
-        out.write(json);
-        out.writeInt(bytes.length);
-        out.write(bytes);
+    private static void stopWhenNobodyWaits(InputStream in) {
+        Thread watch = new Thread(() -> {
+            try {
+                while (in.read() >= 0) {
+                    // nothing more is said
+                }
+            } catch (IOException gone) {
+                // as good as an end
+            }
+            Runtime.getRuntime().halt(1);
+        }, "waits for the end");
+        watch.setDaemon(true);
+        watch.start();
     }
 }

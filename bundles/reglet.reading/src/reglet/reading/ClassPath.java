@@ -6,6 +6,7 @@ import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,7 +19,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 
 import reglet.model.Box;
 
-/** Where the classes that the process needs were loaded from: jars, bundle folders, or class folders while developing. */
+/**
+ * Where the classes that the process needs were loaded from: jars, bundle folders, or class folders while developing. Asking the
+ * classes themselves gives the same answer on a plain class path and in a framework of bundles.
+ */
 final class ClassPath {
     private static final List<Class<?>> NEEDED = List.of(ChildMain.class, Box.class, PDDocument.class, RandomAccessRead.class,
         FontBoxFont.class, Log.class, Gson.class);
@@ -26,9 +30,11 @@ final class ClassPath {
     private ClassPath() {
     }
 
-    static String ofChild() {
+    static String of(Class<?> main) {
+        List<Class<?>> needed = new ArrayList<>(NEEDED);
+        needed.add(main);
         Set<String> places = new LinkedHashSet<>();
-        NEEDED.forEach(type -> places.addAll(places(type.getProtectionDomain().getCodeSource().getLocation())));
+        needed.forEach(type -> places.addAll(places(type.getProtectionDomain().getCodeSource().getLocation())));
         return String.join(File.pathSeparator, places);
     }
 

@@ -1,63 +1,126 @@
 package reglet.reading;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.io.IOUtils;
+import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessReadMemoryMappedFile;
+import org.apache.pdfbox.io.RandomAccessStreamCache.StreamCacheCreateFunction;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
+
+import reglet.reading.Frame.Found;
 
 /** Opens foreign sheets; runs only in the process made for it. */
 final class Sheets {
+    /** Decrypted and added streams up to so many bytes a document stay in memory, the rest goes to the process's own folder. */
+    static final StreamCacheCreateFunction STREAMS = MemoryUsageSetting.setupMixed(8 << 20).streamCache;
+
     private static final long LARGEST = 200L << 20;
     private static final int MOST_PAGES = 2_000;
+    /** ISO 32000-1 wants the mark within the last line; readers look for it in so many bytes. */
+    private static final int END = 1_024;
 
     private Sheets() {
     }
 
-    /** A sheet, mapped into memory and not read into it. The caller closes it. */
+    /**
+     * A sheet, mapped into memory and not read into it. The caller closes it.
+     *
+     * @throws Unusable with the reason when it can't be bound in
+     */
     static PDDocument open(Path sheet) throws IOException {
-        return Loader.loadPDF(new RandomAccessReadMemoryMappedFile(sheet), IOUtils.createTempFileOnlyStreamCache());
-    }
-
-    static Measure measure(Path sheet) {
+        if (!Files.isRegularFile(sheet)) {
+            throw new Unusable("there is no such file");
+        }
+        if (Files.size(sheet) > LARGEST) {
+            throw new Unusable("it is larger than " + (LARGEST >> 20) + " MB");
+        }
+        PDDocument document = load(sheet);
         try {
-            if (!Files.isRegularFile(sheet)) {
-                return new Measure(0, "there is no such file");
-            }
-            if (Files.size(sheet) > LARGEST) {
-                return new Measure(0, "it is larger than " + (LARGEST >> 20) + " MB");
-            }
-            try (PDDocument document = open(sheet)) {
-                return measure(document);
-            }
-        } catch (InvalidPasswordException locked) {
-            return new Measure(0, "it is encrypted and opens only with a password");
-        } catch (IOException | RuntimeException | StackOverflowError broken) {
-            return new Measure(0, "it is no PDF that can be read");
+            look(document);
+            return document;
+        } catch (IOException | RuntimeException | Error unusable) {
+            document.close();
+            throw unusable;
         }
     }
 
-    private static Measure measure(PDDocument document) {
+    private static PDDocument load(Path sheet) throws IOException {
+        try {
+            // the library mends what is cut off as well as it can, and doesn't say that pages may be lost
+            if (!end(sheet).contains("%%EOF")) {
+                throw new Unusable(start(sheet).contains("%PDF-") ? "its end is missing: it was cut off; get a whole copy"
+                    : "it is no PDF");
+            }
+            return Loader.loadPDF(new RandomAccessReadMemoryMappedFile(sheet), STREAMS);
+        } catch (InvalidPasswordException locked) {
+            throw new Unusable("it is encrypted and opens only with a password");
+        } catch (NoClassDefFoundError certificate) {
+            throw new Unusable("it is encrypted for certain readers and opens only with their key");
+        }
+    }
+
+    private static void look(PDDocument document) throws IOException {
         if (document.isEncrypted() && !document.getCurrentAccessPermission().canAssembleDocument()) {
-            return new Measure(0, "its maker forbids binding it into another document");
+            throw new Unusable("its maker forbids binding it into another document");
+        }
+        // without the repair that the form gets later: here only its kind counts
+        PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+        if (form != null && form.xfaIsDynamic()) {
+            throw new Unusable("its pages are made by a forms program when it is opened (dynamic XFA); print it to a plain PDF");
         }
         int pages = document.getNumberOfPages();
         if (pages == 0) {
-            return new Measure(0, "it has no pages");
+            throw new Unusable("it has no pages");
         }
         if (pages > MOST_PAGES) {
-            return new Measure(0, "it has more than " + MOST_PAGES + " pages");
+            throw new Unusable("it has more than " + MOST_PAGES + " pages");
         }
-        for (int i = 0; i < pages; i++) {
-            // a broken page tree shows only when each page is looked up
-            if (document.getPage(i).getCropBox().getWidth() <= 0) {
-                return new Measure(0, "page " + (i + 1) + " has no size");
-            }
+    }
+
+    /** Takes the sheet apart as for a package, so that whatever will fail then is known before pages are laid out. */
+    static Found measure(Path sheet) {
+        try (PDDocument document = open(sheet)) {
+            return new Found(PlainPages.of(document).size(), "");
+        } catch (IOException | RuntimeException | StackOverflowError broken) {
+            return new Found(0, why(broken));
         }
-        return new Measure(pages, "");
+    }
+
+    /** Why a sheet can't be bound in, in words that follow "it could not be bound in:". */
+    static String why(Throwable broken) {
+        return broken instanceof Unusable ? broken.getMessage() : "it is damaged and can't be read as a PDF";
+    }
+
+    private static String start(Path sheet) throws IOException {
+        return part(sheet, 0);
+    }
+
+    private static String end(Path sheet) throws IOException {
+        return part(sheet, Math.max(0, Files.size(sheet) - END));
+    }
+
+    private static String part(Path sheet, long from) throws IOException {
+        try (RandomAccessFile file = new RandomAccessFile(sheet.toFile(), "r")) {
+            file.seek(from);
+            byte[] bytes = new byte[END];
+            int read = file.read(bytes);
+            return new String(bytes, 0, Math.max(0, read), StandardCharsets.ISO_8859_1);
+        }
+    }
+
+    /** A sheet that can't be bound in, for a reason that people can do something about. */
+    static final class Unusable extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        Unusable(String reason) {
+            super(reason);
+        }
     }
 }

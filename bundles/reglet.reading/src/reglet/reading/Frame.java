@@ -1,0 +1,79 @@
+package reglet.reading;
+
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/**
+ * A piece of what the process answers: one byte for its kind, four for its length (highest first), then so many bytes. An answer
+ * is complete when {@link Kind#END} has come; anything else is an answer broken off.
+ */
+record Frame(Kind kind, byte[] bytes) {
+    static final int LONGEST = 1 << 16;
+
+    enum Kind {
+        /** The path of the file that is opened next, so that whoever waits can name it when the process stops. */
+        OPENS,
+        /** JSON: {@link Found}. */
+        MEASURE,
+        /** Some bytes of the package. */
+        PACKAGE,
+        END
+    }
+
+    /** What the process tells of one sheet. */
+    record Found(int pages, String problem) {
+    }
+
+    static Frame of(Kind kind, String text) {
+        return new Frame(kind, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    String text() {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    void write(DataOutputStream out) throws IOException {
+        out.writeByte(kind.ordinal());
+        out.writeInt(bytes.length);
+        out.write(bytes);
+        out.flush();
+    }
+
+    /** The next frame; empty when the stream ends or holds no frame. */
+    static Optional<Frame> read(DataInputStream in) throws IOException {
+        int kind = in.read();
+        if (kind < 0 || kind >= Kind.values().length) {
+            return Optional.empty();
+        }
+        int length = in.readInt();
+        if (length < 0 || length > LONGEST) {
+            return Optional.empty();
+        }
+        byte[] bytes = in.readNBytes(length);
+        return bytes.length < length ? Optional.empty() : Optional.of(new Frame(Kind.values()[kind], bytes));
+    }
+
+    /** A stream whose bytes become frames, so that a package never lies in the process's memory as a whole. */
+    static OutputStream packageTo(DataOutputStream out) {
+        return new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                write(new byte[] {(byte) one}, 0, 1);
+            }
+
+            @Override
+            public void write(byte[] bytes, int from, int length) throws IOException {
+                for (int at = from; at < from + length; at += LONGEST) {
+                    int part = Math.min(LONGEST, from + length - at);
+                    out.writeByte(Kind.PACKAGE.ordinal());
+                    out.writeInt(part);
+                    out.write(bytes, at, part);
+                }
+            }
+        };
+    }
+}
