@@ -60,10 +60,11 @@ final class Packages {
         Map<String, Part> byId = new LinkedHashMap<>();
         pages.parts().forEach(part -> byId.put(part.id(), part));
         List<PackagePlan.Part> parts = new ArrayList<>();
+        int sheets = 0;
         for (Part part : pages.parts()) {
             Optional<Path> sheet = part.firstPage() > 0 ? Optional.empty() : Optional.of(job.folder().resolve(part.id()));
-            String mark = sheet.isEmpty() ? "" : "Submittal " + submittal.id() + " · " + part.title() + " · page %d of " + part.pages()
-                + " · package pages " + part.packagePage() + " to " + (part.packagePage() + part.pages() - 1) + " of " + pages.total();
+            String mark = sheet.isEmpty() ? "" : "Sheet " + ++sheets + ", page {page} of " + part.pages() + " · Submittal "
+                + submittal.id() + " · Package page {package page} of " + pages.total();
             parts.add(new PackagePlan.Part(part.title(), part.level(), part.firstPage(), part.pages(), sheet, mark));
         }
         List<PackagePlan.Link> links = pages.links().stream().map(link -> new PackagePlan.Link(link.page(), link.box(),

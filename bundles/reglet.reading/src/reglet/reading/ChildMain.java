@@ -3,8 +3,6 @@ package reglet.reading;
 import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -26,8 +24,8 @@ public final class ChildMain {
     }
 
     public static void main(String[] none) throws IOException {
-        // not System.out, which keeps silent about a broken pipe; whatever a library prints must not fall into the answer
-        OutputStream answers = new FileOutputStream(FileDescriptor.out);
+        // whatever a library prints must not fall into the answer
+        OutputStream answers = System.out;
         System.setOut(System.err);
         DataInputStream in = new DataInputStream(System.in);
         Request request = GSON.fromJson(new String(bytes(in), StandardCharsets.UTF_8), Request.class);

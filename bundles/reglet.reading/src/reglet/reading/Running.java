@@ -2,37 +2,34 @@ package reglet.reading;
 
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
 import com.google.gson.Gson;
 
 /**
- * One run of the process: started with a request, heard frame by frame, killed when closed. It runs in a folder of its own that
- * goes with it; what it writes there (large decrypted streams) is nothing that anybody keeps.
+ * One run of the process: started with a request, heard frame by frame, killed when closed. It writes nothing that anybody
+ * keeps: the PDF library alone puts large decrypted streams into the system's folder for temporary files, and takes them away.
  */
 final class Running implements AutoCloseable {
     private static final Gson GSON = new Gson();
     private static final int COMPLAINT = 4_000;
     private static final int AHEAD = 16;
     private static final int OUT_OF_MEMORY = 3;
-    private static final int SECONDS_TO_END = 5;
+    private static final int SECONDS_TO_END = 2;
 
     private final int memory;
-    private final Path folder;
     private final Process process;
     /** Few, so that a process that floods us waits; empty for the end of the stream. */
     private final BlockingQueue<Optional<Frame>> frames = new ArrayBlockingQueue<>(AHEAD);
@@ -58,8 +55,7 @@ final class Running implements AutoCloseable {
 
     private Running(Class<?> main, int memory, Request request, byte[] attached) throws IOException {
         this.memory = memory;
-        this.folder = Files.createTempDirectory("reglet-reading-");
-        ProcessBuilder builder = new ProcessBuilder(command(main, memory, folder)).directory(folder.toFile());
+        ProcessBuilder builder = new ProcessBuilder(command(main, memory)).directory(new File(System.getProperty("java.io.tmpdir")));
         Map<String, String> environment = builder.environment();
         String windows = environment.get("SystemRoot");
         environment.clear();
@@ -67,12 +63,7 @@ final class Running implements AutoCloseable {
             // Windows starts no Java without it
             environment.put("SystemRoot", windows);
         }
-        try {
-            this.process = builder.start();
-        } catch (IOException notStarted) {
-            delete(folder);
-            throw notStarted;
-        }
+        this.process = builder.start();
         this.threads = List.of(thread("asks", () -> ask(request, attached)), thread("hears", this::hear),
             thread("hears complaints", this::hearComplaints));
     }
@@ -81,10 +72,10 @@ final class Running implements AutoCloseable {
         return new Running(main, memory, request, attached);
     }
 
-    private static List<String> command(Class<?> main, int memory, Path folder) {
+    private static List<String> command(Class<?> main, int memory) {
         return List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + memory + "m", "-Xss1m",
             "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:+ExitOnOutOfMemoryError", "-XX:+DisplayVMOutputToStderr",
-            "-XX:-UsePerfData", "-Xshare:auto", "-Djava.awt.headless=true", "-Djava.io.tmpdir=" + folder,
+            "-XX:-UsePerfData", "-XX:+ErrorFileToStderr", "-Xshare:auto", "-Djava.awt.headless=true",
             "-Dorg.apache.commons.logging.Log=org.apache.commons.logging.impl.NoOpLog", "-cp", ClassPath.of(main), main.getName());
     }
 
@@ -204,24 +195,12 @@ final class Running implements AutoCloseable {
         threads.forEach(Thread::interrupt);
         boolean interrupted = Thread.interrupted();
         try {
-            // its folder can go only when it has gone
             process.waitFor(SECONDS_TO_END, TimeUnit.SECONDS);
         } catch (InterruptedException again) {
             interrupted = true;
         }
-        delete(folder);
         if (interrupted) {
             Thread.currentThread().interrupt();
-        }
-    }
-
-    private static void delete(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException left) {
-            // a folder for temporary files may keep one
         }
     }
 }

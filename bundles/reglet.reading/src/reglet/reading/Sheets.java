@@ -1,7 +1,7 @@
 package reglet.reading;
 
 import java.io.IOException;
-import java.io.RandomAccessFile;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -107,11 +107,9 @@ final class Sheets {
     }
 
     private static String part(Path sheet, long from) throws IOException {
-        try (RandomAccessFile file = new RandomAccessFile(sheet.toFile(), "r")) {
-            file.seek(from);
-            byte[] bytes = new byte[END];
-            int read = file.read(bytes);
-            return new String(bytes, 0, Math.max(0, read), StandardCharsets.ISO_8859_1);
+        try (InputStream in = Files.newInputStream(sheet)) {
+            in.skipNBytes(from);
+            return new String(in.readNBytes(END), StandardCharsets.ISO_8859_1);
         }
     }
 

@@ -1,0 +1,81 @@
+package reglet.reading;
+
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Processes that behave as a broken one would. Each first says that it opens the first sheet, as the real one does. */
+final class Misbehaving {
+    private Misbehaving() {
+    }
+
+    private static DataOutputStream opened() throws IOException {
+        DataInputStream in = new DataInputStream(System.in);
+        String request = new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
+        DataOutputStream out = new DataOutputStream(System.out);
+        boolean bad = request.contains("bad.pdf");
+        Frame.of(Frame.Kind.OPENS, bad ? "bad.pdf" : "good.pdf").write(out);
+        if (!bad) {
+            Frame.of(Frame.Kind.MEASURE, "{\"pages\":7,\"problem\":\"\"}").write(out);
+            new Frame(Frame.Kind.END, new byte[0]).write(out);
+            System.exit(0);
+        }
+        return out;
+    }
+
+    static final class Hangs {
+        public static void main(String[] none) throws Exception {
+            opened();
+            Thread.sleep(600_000);
+        }
+    }
+
+    static final class EatsMemory {
+        public static void main(String[] none) throws Exception {
+            opened();
+            List<byte[]> eaten = new ArrayList<>();
+            while (true) {
+                eaten.add(new byte[1 << 20]);
+            }
+        }
+    }
+
+    static final class TalksNonsense {
+        public static void main(String[] none) throws Exception {
+            opened();
+            System.out.print("Hello, this is no frame at all");
+            System.out.flush();
+            Thread.sleep(600_000);
+        }
+    }
+
+    static final class BreaksOff {
+        public static void main(String[] none) throws Exception {
+            DataOutputStream out = opened();
+            out.writeByte(Frame.Kind.PACKAGE.ordinal());
+            out.writeInt(1_000);
+            out.write(new byte[10]);
+            out.flush();
+            System.exit(1);
+        }
+    }
+
+    static final class Floods {
+        public static void main(String[] none) throws Exception {
+            DataOutputStream out = opened();
+            while (true) {
+                new Frame(Frame.Kind.PACKAGE, new byte[Frame.LONGEST]).write(out);
+            }
+        }
+    }
+
+    static final class Fails {
+        public static void main(String[] none) throws Exception {
+            opened();
+            throw new IllegalStateException("the reason");
+        }
+    }
+}

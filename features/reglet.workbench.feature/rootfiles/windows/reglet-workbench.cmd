@@ -1,0 +1,7 @@
+@echo off
+rem Opens the window: reglet-workbench [JOB]
+setlocal
+set "java=javaw"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\javaw"
+for %%j in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher=%%~fj"
+start "" "%java%" -XX:+UseSerialGC -Xshare:auto -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider -Dorg.apache.commons.logging.Log=org.apache.commons.logging.impl.NoOpLog %REGLET_JAVA_OPTS% -jar "%launcher%" -nosplash %*
