@@ -3,20 +3,22 @@ package reglet.comparing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 import reglet.model.Assembly;
 import reglet.model.Choice;
-import reglet.model.Component;
 import reglet.model.Comparison;
 import reglet.model.Comparison.Result;
 import reglet.model.Comparison.Row;
 import reglet.model.Evidence;
 import reglet.model.Option;
 import reglet.model.ProductData;
+import reglet.model.RegisterEntry;
 import reglet.model.Requirement;
 import reglet.model.SheetValue;
 import reglet.model.Submittal;
@@ -24,10 +26,13 @@ import reglet.model.WallType;
 
 /** Compares a submittal with what a job requires. */
 public final class Comparing {
-    /** Evidence that a product brings with it; the rest is made, drawn or looked at on site. */
-    private static final Set<Evidence> OF_PRODUCT = EnumSet.of(Evidence.PRODUCT_DATA, Evidence.TEST_REPORT, Evidence.CERTIFICATE,
+    /** Evidence that a product brings with it on paper; the rest is made, drawn, calculated or looked at on site. */
+    private static final Set<Evidence> ON_PAPER = EnumSet.of(Evidence.PRODUCT_DATA, Evidence.TEST_REPORT, Evidence.CERTIFICATE,
         Evidence.EVALUATION_REPORT, Evidence.COMPATIBILITY);
-    private static final String PRODUCT_DATA_ITEM = ".product-data";
+    /** The nearest first: met whole, fewest contradictions, fewest open questions, most that is met. */
+    private static final Comparator<List<Row>> NEAREST = Comparator.<List<Row>, Boolean>comparing(List::isEmpty)
+        .thenComparing(rows -> count(rows, Result.MEETS) < rows.size()).thenComparing(rows -> count(rows, Result.FALLS_SHORT))
+        .thenComparing(rows -> rows.size() - count(rows, Result.MEETS)).thenComparing(rows -> -count(rows, Result.MEETS));
 
     private final Assembly assembly;
     private final Function<Requirement, String> paragraphOf;
@@ -38,69 +43,106 @@ public final class Comparing {
     }
 
     /**
-     * One row for each requirement of each product submitted, on each wall type that uses the product's component, and for each
-     * requirement of a component that the submittal covers without a product. Where several options are accepted, a product
-     * complies when it meets one of them whole; the rows are those of the option that it comes nearest to.
+     * One row for each requirement of each product submitted, on each wall type that uses the product's component; of several
+     * products for one component each is compared on the wall types that it comes nearest to. A requirement
+     * whose evidence isn't paper that comes with a product has a row only when the sheet states it all the same. What the
+     * submittal's register items ask of a component that no product was submitted for is "not shown".
+     *
+     * <p>Where several options are accepted, a product complies when it meets one of them whole; the rows are those of the option
+     * that it comes nearest to, and name it.
      *
      * @param paragraphOf the number of the paragraph that prints a requirement; "" when none does
      */
     public static Comparison compare(Assembly assembly, Submittal submittal, Function<Requirement, String> paragraphOf) {
         Comparing comparing = new Comparing(assembly, paragraphOf);
         List<Row> rows = new ArrayList<>();
-        List<ProductData> products = submittal.products().stream()
+        List<ProductData> products = submittal.products().stream().distinct()
             .flatMap(id -> assembly.job().products().stream().filter(product -> product.id().equals(id))).toList();
-        products.forEach(product -> rows.addAll(comparing.rows(product.component(), Optional.of(product))));
-        for (String item : submittal.items()) {
-            if (item.endsWith(PRODUCT_DATA_ITEM)) {
-                String component = item.substring(0, item.length() - PRODUCT_DATA_ITEM.length());
-                if (products.stream().noneMatch(product -> product.component().equals(component))) {
-                    rows.addAll(comparing.rows(component, Optional.empty()));
-                }
+        products.forEach(product -> rows.addAll(comparing.ofProduct(product, products)));
+        comparing.asked(submittal).forEach((component, evidence) -> {
+            if (products.stream().noneMatch(product -> product.component().equals(component))) {
+                rows.addAll(comparing.withoutProduct(component, evidence));
             }
-        }
+        });
         return new Comparison(submittal.id(), rows);
     }
 
-    private List<Row> rows(String component, Optional<ProductData> product) {
-        List<Row> rows = new ArrayList<>();
+    /** The rows of a product on the walls that it is meant for: those where no other product of the submittal comes nearer; else all. */
+    private List<Row> ofProduct(ProductData product, List<ProductData> products) {
+        List<ProductData> rivals = products.stream()
+            .filter(other -> other.component().equals(product.component()) && !other.id().equals(product.id())).toList();
+        List<Row> all = new ArrayList<>();
+        List<Row> meant = new ArrayList<>();
         for (WallType wall : assembly.job().walls()) {
-            wall.choice(component).ifPresent(choice -> rows.addAll(nearest(wall, choice, product)));
+            List<Row> own = onWall(wall, product);
+            all.addAll(own);
+            if (rivals.stream().noneMatch(rival -> NEAREST.compare(onWall(wall, rival), own) < 0)) {
+                meant.addAll(own);
+            }
         }
-        return rows;
+        return meant.isEmpty() ? all : meant;
     }
 
-    /** The rows of the accepted option that the product comes nearest to. */
-    private List<Row> nearest(WallType wall, Choice choice, Optional<ProductData> product) {
-        List<List<Row>> alternatives = choice.accept().stream().map(option -> rows(wall, choice, option, product)).toList();
-        return alternatives.stream().min(Comparator.comparingLong(Comparing::unmet)).orElse(List.of());
+    private List<Row> onWall(WallType wall, ProductData product) {
+        return wall.choice(product.component()).map(choice -> choice.accept().stream()
+            .map(option -> rows(wall, choice, option, product)).min(NEAREST).orElse(List.of())).orElse(List.of());
     }
 
-    private static long unmet(List<Row> rows) {
-        return rows.stream().filter(row -> row.result() != Result.MEETS).count();
-    }
-
-    private List<Row> rows(WallType wall, Choice choice, String option, Optional<ProductData> product) {
+    private List<Row> rows(WallType wall, Choice choice, String option, ProductData product) {
         List<Row> rows = new ArrayList<>();
         for (Requirement requirement : assembly.requirements(wall.id(), choice.component(), option)) {
-            Optional<SheetValue> submitted = product.flatMap(data -> data.value(requirement.property().name()));
-            if (submitted.isPresent() || OF_PRODUCT.contains(requirement.property().evidence())) {
-                Verdict verdict = submitted.map(value -> Verdict.of(requirement, value, edition(requirement))).orElse(
-                    new Verdict(Result.NOT_SHOWN, Optional.empty(), product.isPresent() ? "The sheet does not show it."
-                        : "No product was submitted for it."));
-                rows.add(new Row(product.map(ProductData::id).orElse(""), paragraphOf.apply(requirement), requirement, submitted,
-                    verdict.result(), verdict.shortBy(), note(verdict.note(), choice, option)));
+            Optional<SheetValue> submitted = product.value(requirement.property().name());
+            if (submitted.isPresent() || ON_PAPER.contains(requirement.property().evidence()) && !Wording.asksNothing(requirement)) {
+                Verdict verdict = submitted.map(value -> Verdict.of(requirement, value, edition(requirement)))
+                    .orElseGet(() -> new Verdict(Result.NOT_SHOWN, notShown(requirement)));
+                rows.add(row(product.id(), requirement, submitted, verdict, choice));
             }
         }
         return rows;
     }
 
-    private String note(String note, Choice choice, String option) {
-        if (choice.accept().size() < 2) {
-            return note;
+    private static String notShown(Requirement requirement) {
+        Evidence evidence = requirement.property().evidence();
+        return evidence == Evidence.PRODUCT_DATA ? "The sheet does not show it."
+            : "The sheet does not show it; evidence asked for: " + evidence.text() + ".";
+    }
+
+    /** Evidence on paper that the submittal's register items ask for, by component, in the order of the items. */
+    private Map<String, Set<Evidence>> asked(Submittal submittal) {
+        Map<String, Set<Evidence>> asked = new LinkedHashMap<>();
+        for (String item : submittal.items()) {
+            Optional<RegisterEntry> entry = assembly.entries().stream().filter(found -> found.id().equals(item)).findFirst();
+            int dot = item.lastIndexOf('.');
+            String component = entry.map(RegisterEntry::component).orElse(item.substring(0, Math.max(0, dot)));
+            String sends = entry.map(RegisterEntry::sends).orElse(item.substring(dot + 1).replace('-', ' '));
+            ON_PAPER.stream().filter(evidence -> evidence.text().equals(sends))
+                .forEach(evidence -> asked.computeIfAbsent(component, id -> EnumSet.noneOf(Evidence.class)).add(evidence));
         }
-        String title = assembly.pack().component(choice.component()).flatMap((Component component) -> component.option(option))
-            .map(Option::title).orElse(option);
-        return ("Compared with the accepted alternative \"" + title + "\". " + note).strip();
+        return asked;
+    }
+
+    private List<Row> withoutProduct(String component, Set<Evidence> evidence) {
+        List<Row> rows = new ArrayList<>();
+        Verdict verdict = new Verdict(Result.NOT_SHOWN, "No product was submitted for it.");
+        for (WallType wall : assembly.job().walls()) {
+            wall.choice(component).ifPresent(choice -> choice.accept().stream()
+                .map(option -> assembly.requirements(wall.id(), component, option).stream()
+                    .filter(requirement -> evidence.contains(requirement.property().evidence()) && !Wording.asksNothing(requirement))
+                    .map(requirement -> row("", requirement, Optional.empty(), verdict, choice)).toList())
+                .filter(found -> !found.isEmpty()).findFirst().ifPresent(rows::addAll));
+        }
+        return rows;
+    }
+
+    private Row row(String product, Requirement requirement, Optional<SheetValue> submitted, Verdict verdict, Choice choice) {
+        String note = choice.accept().size() < 2 ? verdict.note()
+            : ("Compared with the accepted alternative \"" + title(requirement) + "\". " + verdict.note()).strip();
+        return new Row(product, paragraphOf.apply(requirement), requirement, submitted, verdict.result(), verdict.shortBy(), note);
+    }
+
+    private String title(Requirement requirement) {
+        return assembly.pack().component(requirement.component()).flatMap(component -> component.option(requirement.option()))
+            .map(Option::title).orElse(requirement.option());
     }
 
     /** The edition of a requirement's method that the job's code lists; "" when that isn't known. */
@@ -109,5 +151,9 @@ public final class Comparing {
         String year = assembly.job().fact("code", "edition").map(value -> value.text()).orElse("");
         return assembly.pack().standard(requirement.property().method().standard()).flatMap(standard -> standard.edition(name, year))
             .orElse("");
+    }
+
+    private static int count(List<Row> rows, Result result) {
+        return (int) rows.stream().filter(row -> row.result() == result).count();
     }
 }

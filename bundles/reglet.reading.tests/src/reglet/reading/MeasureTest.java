@@ -48,7 +48,8 @@ class MeasureTest {
             Made.file(folder, "no pages.pdf", Made.pdf()),
             Made.file(folder, "dynamic.pdf", Made.pdf(MeasureTest::dynamic, "Please wait")),
             Made.file(folder, "good.pdf", good));
-        assertEquals(List.of("there is no such file", "it is no PDF", "it is no PDF", "its end is missing: it was cut off; get a whole copy",
+        assertEquals(List.of("there is no such file", "it is no PDF", "it is no PDF",
+            "its end is missing: it was cut off; get a whole copy",
             "it is encrypted and opens only with a password", "it has no pages",
             "its pages are made by a forms program when it is opened (dynamic XFA); print it to a plain PDF", ""),
             Child.usual().measure(sheets).stream().map(Measure::problem).toList());

@@ -62,8 +62,8 @@ class PackageTest {
         Path first = Made.file(folder, "first.pdf", Made.pdf("first of A", "second of A"));
         Path second = Made.file(folder, "second sheet.pdf", Made.pdf("only of B"));
         return new PackagePlan("Harbour clinic, submittal 04-73-00-01", Made.pdf("Cover", "Divider A", "Divider B", "Missing"),
-            List.of(Made.own("Transmittal", 1, 1), Made.own("Divider A", 2, 1), Made.sheet("Sheet 1", 2, first), Made.own("Divider B", 3, 1),
-                Made.sheet("Sheet 2", 1, second), Made.own("Missing", 4, 1)),
+            List.of(Made.own("Transmittal", 1, 1), Made.own("Divider A", 2, 1), Made.sheet("Sheet 1", 2, first),
+                Made.own("Divider B", 3, 1), Made.sheet("Sheet 2", 1, second), Made.own("Missing", 4, 1)),
             List.of(new PackagePlan.Link(1, new Box(72, 100, 200, 14), 6), new PackagePlan.Link(3, new Box(72, 50, 20, 10), 3)));
     }
 
@@ -149,7 +149,8 @@ class PackageTest {
                 boolean lies = turns[i] % 180 != 0;
                 String place = Made.place(bound, i + 2, "Sheet 1");
                 assertEquals((lies ? 400 : 500) - 14, Integer.parseInt(place.split(" ")[1]), 1, "turned " + turns[i]);
-                assertEquals(middle(lies ? 500 : 400, Made.text(bound, i + 2)), Integer.parseInt(place.split(" ")[0]), 2, "turned " + turns[i]);
+                assertEquals(middle(lies ? 500 : 400, Made.text(bound, i + 2)), Integer.parseInt(place.split(" ")[0]), 2,
+                    "turned " + turns[i]);
             }
             assertEquals("6 86", Made.place(bound, 6, "Sheet 1"), "shrunk to the width of a small page");
             // a unit of two points: the foot is 7 units above the edge of a page of 792
@@ -173,7 +174,8 @@ class PackageTest {
     void nothingThatActsOrIsAttachedComesAlong() throws IOException {
         Path sheet = Made.file(folder, "active.pdf", Made.pdf(PackageTest::arm, "Payload page"));
         String before = names(Loader.loadPDF(sheet.toFile()));
-        for (String armed : List.of("OpenAction", "JavaScript", "Launch", "URI", "AA", "EmbeddedFile", "Filespec", "PieceInfo", "Metadata")) {
+        for (String armed : List.of("OpenAction", "JavaScript", "Launch", "URI", "AA", "EmbeddedFile", "Filespec", "PieceInfo",
+            "Metadata")) {
             assertTrue(before.contains("/" + armed + " "), armed + " is missing from the test's own sheet");
         }
         try (PDDocument bound = Made.bound(sheet, 1)) {
@@ -395,7 +397,7 @@ class PackageTest {
             parts.add(Made.sheet("Sheet " + i, 30, sheet));
         }
         PackagePlan plan = new PackagePlan("Large", Made.pdf("Cover"), parts, List.of());
-        byte[] bytes = Child.of(ChildMain.class, new Child.Limits(64, Duration.ofSeconds(60), Duration.ofSeconds(120), 1L << 30))
+        byte[] bytes = Child.of(ChildMain.class, new Child.Limits(64, Duration.ofSeconds(60), Duration.ofSeconds(120), 1 << 30))
             .assemble(plan);
         assertTrue(bytes.length > 80 << 20, "larger than the heap of 64 MB, but " + bytes.length);
         try (PDDocument bound = Loader.loadPDF(bytes)) {

@@ -57,6 +57,7 @@ final class Binder implements AutoCloseable {
             binder.describe(ownPages);
             opening.opens("");
             binder.bound.save(out);
+            out.flush();
         }
     }
 

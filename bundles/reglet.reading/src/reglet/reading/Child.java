@@ -1,7 +1,7 @@
 package reglet.reading;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -28,11 +28,11 @@ public final class Child {
      * @param memory megabytes of heap
      * @param sheet  time for a look at one sheet
      * @param whole  time for putting a package together
-     * @param output bytes of a package
+     * @param output bytes of a package, which is handed over as a whole
      */
-    public record Limits(int memory, Duration sheet, Duration whole, long output) {
+    public record Limits(int memory, Duration sheet, Duration whole, int output) {
         /** Enough for packages of some thousand pages, for sheets are mapped and not read into memory. */
-        public static final Limits USUAL = new Limits(256, Duration.ofSeconds(60), Duration.ofMinutes(5), 1L << 30);
+        public static final Limits USUAL = new Limits(256, Duration.ofSeconds(60), Duration.ofMinutes(5), 512 << 20);
     }
 
     private Child(Class<?> main, Limits limits) {
@@ -93,17 +93,21 @@ public final class Child {
      */
     public byte[] assemble(PackagePlan plan) throws IOException {
         try (Running running = Running.start(main, limits.memory(), Request.assemble(plan), plan.ownPages())) {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            List<byte[]> pieces = new ArrayList<>();
+            long size = 0;
             long deadline = running.in(limits.whole());
             for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
                 if (frame.kind() == Frame.Kind.PACKAGE) {
-                    bytes.write(frame.bytes());
+                    pieces.add(frame.bytes());
+                    size += frame.bytes().length;
                 }
-                if (bytes.size() > limits.output()) {
+                if (size > limits.output()) {
                     throw new IOException("the package would be larger than " + (limits.output() >> 20) + " MB; send fewer sheets");
                 }
             }
-            return bytes.toByteArray();
+            ByteBuffer whole = ByteBuffer.allocate((int) size);
+            pieces.forEach(whole::put);
+            return whole.array();
         } catch (Stopped stopped) {
             throw new IOException("the package was not put together" + (stopped.opened().isEmpty() ? ""
                 : " because of " + stopped.opened()) + ": " + stopped.getMessage(), stopped);

@@ -1,5 +1,6 @@
 package reglet.reading;
 
+import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -57,9 +58,10 @@ record Frame(Kind kind, byte[] bytes) {
         return bytes.length < length ? Optional.empty() : Optional.of(new Frame(Kind.values()[kind], bytes));
     }
 
-    /** A stream whose bytes become frames, so that a package never lies in the process's memory as a whole. */
+    /** A stream whose bytes become frames when it is flushed, so that a package never lies in the process's memory as a whole. */
     static OutputStream packageTo(DataOutputStream out) {
-        return new OutputStream() {
+        // the PDF library writes a few bytes at a time
+        return new BufferedOutputStream(new OutputStream() {
             @Override
             public void write(int one) throws IOException {
                 write(new byte[] {(byte) one}, 0, 1);
@@ -74,6 +76,6 @@ record Frame(Kind kind, byte[] bytes) {
                     out.write(bytes, at, part);
                 }
             }
-        };
+        }, LONGEST);
     }
 }

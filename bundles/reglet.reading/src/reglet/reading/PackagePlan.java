@@ -52,7 +52,8 @@ public record PackagePlan(String title, byte[] ownPages, List<Part> parts, List<
         /** @throws IllegalArgumentException when the numbers make no sense */
         public Part {
             if (pages < 1 || level < 1 || level > 2 || sheet.isEmpty() && firstPage < 1) {
-                throw new IllegalArgumentException("part \"" + title + "\" has " + pages + " pages from " + firstPage + " at level " + level);
+                throw new IllegalArgumentException("part \"" + title + "\" has " + pages + " pages from " + firstPage
+                    + " at level " + level);
             }
         }
 

@@ -137,7 +137,8 @@ final class Running implements AutoCloseable {
             return "reading it needed more than " + memory + " MB of memory and was stopped";
         }
         String said = complaint.toString().strip();
-        return said.isEmpty() ? "reading it broke off without an answer" : "reading it failed (" + said.lines().findFirst().orElse("") + ")";
+        return said.isEmpty() ? "reading it broke off without an answer"
+            : "reading it failed (" + said.lines().findFirst().orElse("") + ")";
     }
 
     private void ask(Request request, byte[] attached) {
