@@ -1,0 +1,73 @@
+package reglet.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import reglet.model.Accepted;
+import reglet.model.Place;
+import reglet.model.UnusableInput;
+
+class SavingTest {
+
+    @TempDir
+    Path folder;
+
+    private OpenJob open() throws Exception {
+        return Samples.desk().open(Samples.copy("harbour-clinic", folder.resolve("job")));
+    }
+
+    @Test
+    void aChoiceIsSavedAndReadBackAsWhatIfPromised() throws Exception {
+        OpenJob job = open();
+        OpenJob whatIf = job.choosing("W1", "lath", List.of("metal-1.75"));
+        OpenJob saved = Saving.choose(job, "W1", "lath", List.of("metal-1.75"));
+        assertEquals(keys(whatIf), keys(saved));
+        assertEquals(List.of("metal-1.75"), Samples.desk().open(job.folder()).job().wall("W1").orElseThrow().choice("lath").orElseThrow()
+            .accept());
+        assertTrue(saved.checked().findings().stream().anyMatch(finding -> finding.component().equals("lath")));
+    }
+
+    private static List<String> keys(OpenJob job) {
+        return job.checked().findings().stream().map(finding -> finding.key() + " " + finding.says()).toList();
+    }
+
+    @Test
+    void commentsAndOrderOfTheFileStay() throws Exception {
+        OpenJob job = open();
+        String before = Saving.text(job, "walls/W1.yaml");
+        OpenJob saved = Saving.choose(job, "W1", "lath", List.of("metal-2.5"));
+        String after = Saving.text(saved, "walls/W1.yaml");
+        assertEquals(before.replace("lath: {accept: [metal-3.4, woven-17]", "lath: {accept: [metal-2.5]"), after);
+    }
+
+    @Test
+    void aValueThatCannotBeReadIsRefusedAndTheFileIsUntouched() throws Exception {
+        OpenJob job = open();
+        String before = Saving.text(job, "walls/W1.yaml");
+        UnusableInput refused = assertThrows(UnusableInput.class, () -> Saving.set(job, "W1", "scratch_coat", "thickness", "3 psi"));
+        assertTrue(refused.getMessage().contains("is a pressure and not a length"), refused.getMessage());
+        assertEquals(before, Saving.text(job, "walls/W1.yaml"));
+    }
+
+    @Test
+    void anAcceptedFindingMovesToTheAcceptedOnes() throws Exception {
+        OpenJob job = Saving.choose(open(), "W1", "lath", List.of("metal-1.75"));
+        String rule = job.checked().findings().get(0).rule();
+        OpenJob saved = Saving.accept(job, new Accepted(rule, "W1", "tested on the mock-up", "A. Reviewer", Place.of("")));
+        assertTrue(saved.checked().findings().stream().noneMatch(finding -> finding.rule().equals(rule)));
+        assertTrue(saved.checked().accepted().stream().anyMatch(finding -> finding.rule().equals(rule)));
+    }
+
+    @Test
+    void anUndecidedComponentIsAGap() throws Exception {
+        OpenJob job = Saving.undecide(open(), "W1", "lath");
+        assertTrue(job.checked().findings().stream().anyMatch(finding -> finding.rule().equals("lath.decided")));
+    }
+}

@@ -1,0 +1,105 @@
+package reglet.workbench;
+
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.swt.events.ShellAdapter;
+import org.eclipse.swt.events.ShellEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+/** Sets the window up: what it shows of the platform, its title and its status line. */
+final class Advisor extends WorkbenchAdvisor {
+    private final Session session;
+    private final Runnable opened;
+
+    Advisor(Session session, Runnable opened) {
+        this.session = session;
+        this.opened = opened;
+    }
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        configurer.setSaveAndRestore(true);
+    }
+
+    @Override
+    public void preStartup() {
+        // parts and handlers ask their site for the session
+        PlatformUI.getWorkbench().getService(IEclipseContext.class).set(Session.class, session);
+    }
+
+    @Override
+    public void postStartup() {
+        opened.run();
+    }
+
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return DraftPerspective.ID;
+    }
+
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        return new Window(configurer);
+    }
+
+    /** The one window. */
+    private final class Window extends WorkbenchWindowAdvisor implements Session.Listener {
+
+        Window(IWorkbenchWindowConfigurer configurer) {
+            super(configurer);
+        }
+
+        @Override
+        public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
+            return new ActionBarAdvisor(configurer);
+        }
+
+        @Override
+        public void preWindowOpen() {
+            IWorkbenchWindowConfigurer configurer = getWindowConfigurer();
+            Rectangle screen = PlatformUI.getWorkbench().getDisplay().getPrimaryMonitor().getClientArea();
+            configurer.setInitialSize(new Point(Math.min(1500, screen.width), Math.min(1000, screen.height)));
+            configurer.setShowMenuBar(true);
+            configurer.setShowCoolBar(false);
+            configurer.setShowPerspectiveBar(false);
+            configurer.setShowStatusLine(true);
+            configurer.setShowProgressIndicator(true);
+            configurer.setTitle("Reglet");
+        }
+
+        @Override
+        public void postWindowOpen() {
+            session.listen(this);
+            getWindowConfigurer().getWindow().getShell().addShellListener(new ShellAdapter() {
+                @Override
+                public void shellActivated(ShellEvent event) {
+                    session.lookForChanges();
+                }
+            });
+            jobChanged();
+        }
+
+        @Override
+        public void postWindowClose() {
+            session.leave(this);
+        }
+
+        @Override
+        public void jobChanged() {
+            IStatusLineManager line = getWindowConfigurer().getActionBarConfigurer().getStatusLineManager();
+            String counts = session.snapshot().map(now -> Marks.summary(now.checked())).orElse("No job is open");
+            String message = session.message().lines().findFirst().orElse("");
+            getWindowConfigurer().setTitle(session.snapshot().map(now -> "Reglet – " + now.job().job().title()).orElse("Reglet"));
+            line.setErrorMessage(session.isTrouble() ? "≠ " + message : null);
+            line.setMessage(message.isEmpty() ? counts : counts + "   |   " + message);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package reglet.workbench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import reglet.desk.OpenJob;
+import reglet.model.Checked;
+import reglet.model.Component;
+import reglet.model.Finding;
+import reglet.model.WallType;
+
+/** A job as it stands, checked. Immutable: every change gives another one. */
+record Snapshot(OpenJob job, Checked checked) {
+
+    /** Checks a job; takes as long as that does. */
+    static Snapshot of(OpenJob job) {
+        return new Snapshot(job, job.checked());
+    }
+
+    /** The findings that stand. */
+    List<Finding> findings() {
+        return checked.findings();
+    }
+
+    /** The findings that stand on a wall type; those of the whole job for "". */
+    List<Finding> findings(String wall) {
+        return findings().stream().filter(finding -> finding.wall().equals(wall)).toList();
+    }
+
+    /** The findings of a wall type that point at a component. */
+    List<Finding> findings(String wall, String component) {
+        return findings(wall).stream().filter(finding -> finding.component().equals(component)).toList();
+    }
+
+    Optional<WallType> wall(String id) {
+        return job.job().wall(id);
+    }
+
+    Optional<Component> component(String id) {
+        return job.pack().component(id);
+    }
+
+    /** The section to show: the one asked for, else the one that owns the component, else the first of the job. */
+    String section(Focus focus) {
+        if (!focus.section().isEmpty()) {
+            return focus.section();
+        }
+        return component(focus.component()).map(Component::section)
+            .or(() -> job.job().sections().stream().findFirst()).orElse("");
+    }
+
+    /** Words for the owner of an expression name and its property: "Lath: weight". */
+    String label(String path) {
+        int dot = path.indexOf('.');
+        String owner = dot < 0 ? path : path.substring(0, dot);
+        String title = Stream.concat(component(owner).map(Component::title).stream(),
+            job.pack().subject(owner).map(subject -> subject.title()).stream()).findFirst().orElse(owner);
+        return job.pack().property(path).map(property -> title + ": " + property.label()).orElse(path);
+    }
+}

@@ -1,0 +1,80 @@
+package reglet.workbench;
+
+import org.eclipse.jface.layout.PixelConverter;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Widget;
+
+/** Small things that every view needs. Fonts and colours come from the system; sizes are counted in characters. */
+final class Ui {
+    /** Key of the name by which tests and screen readers find a control. */
+    static final String NAME = "reglet.name";
+
+    private Ui() {
+    }
+
+    /** Gives a control its name for screen readers. */
+    static <C extends Control> C named(C control, String name) {
+        control.setData(NAME, name);
+        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                if (event.childID == org.eclipse.swt.accessibility.ACC.CHILDID_SELF) {
+                    event.result = (String) control.getData(NAME);
+                }
+            }
+        });
+        return control;
+    }
+
+    /** The heading font: larger and bold. There are two sizes and one emphasis. */
+    static Font heading(Control control) {
+        return font(control, FontDescriptor.createFrom(control.getFont()).increaseHeight(3).setStyle(SWT.BOLD));
+    }
+
+    static Font strong(Control control) {
+        return font(control, FontDescriptor.createFrom(control.getFont()).setStyle(SWT.BOLD));
+    }
+
+    private static Font font(Control control, FontDescriptor descriptor) {
+        return new LocalResourceManager(JFaceResources.getResources(), control).create(descriptor);
+    }
+
+    /** A quiet background behind what is in focus: the theme's selection colour, mostly let through to its paper. */
+    static Color highlight(Control control) {
+        Display display = control.getDisplay();
+        RGB paper = display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB();
+        RGB mark = display.getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB();
+        return new Color(mix(paper.red, mark.red), mix(paper.green, mark.green), mix(paper.blue, mark.blue));
+    }
+
+    private static int mix(int paper, int mark) {
+        return (paper * 4 + mark) / 5;
+    }
+
+    /** Width of so many characters of the control's font, in points of the screen's scale. */
+    static int characters(Control control, int count) {
+        return new PixelConverter(control).convertWidthInCharsToPixels(count);
+    }
+
+    /** Runs on the window's thread unless the widget is gone by then. */
+    static void later(Widget widget, Runnable work) {
+        if (widget.isDisposed()) {
+            return;
+        }
+        widget.getDisplay().asyncExec(() -> {
+            if (!widget.isDisposed()) {
+                work.run();
+            }
+        });
+    }
+}
