@@ -25,7 +25,6 @@ import reglet.rules.Expression.Sight;
 /** Parses and type-checks every expression of a pack. */
 final class Compiler {
     private static final Pattern NAME = Pattern.compile("[A-Za-z_][A-Za-z_0-9.]*");
-    private static final Pattern UNDECLARED = Pattern.compile("undeclared reference to '([^']*)'.*");
     private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
 
     private final Pack pack;
@@ -100,7 +99,7 @@ final class Compiler {
         } catch (CelValidationException invalid) {
             for (CelIssue issue : invalid.getErrors()) {
                 problem(expression, "at character " + (issue.getSourceLocation().getColumn() + 1) + ": " + firstLine(issue.getMessage()),
-                    hint(issue.getMessage(), seen, lets));
+                    hint(issue, expression.text(), seen, lets));
             }
             return Optional.empty();
         }
@@ -115,13 +114,17 @@ final class Compiler {
         return end < 0 ? text : text.substring(0, end);
     }
 
-    private static String hint(String message, Names seen, Map<String, CelType> lets) {
-        Matcher undeclared = UNDECLARED.matcher(firstLine(message));
-        if (undeclared.matches() && NAME.matcher(undeclared.group(1)).matches()) {
-            List<String> known = new ArrayList<>(lets.keySet());
-            known.addAll(seen.all());
-            return Nearest.hint(undeclared.group(1), known);
+    /** The fact that an unknown name was probably meant for. The language complains of its first part only, so the whole is read again. */
+    private static String hint(CelIssue issue, String text, Names seen, Map<String, CelType> lets) {
+        if (!issue.getMessage().startsWith("undeclared reference") || issue.getSourceLocation().getLine() != 1) {
+            return "";
         }
-        return "";
+        Matcher name = NAME.matcher(text);
+        if (!name.find(Math.max(0, issue.getSourceLocation().getColumn()))) {
+            return "";
+        }
+        List<String> known = new ArrayList<>(lets.keySet());
+        known.addAll(seen.all());
+        return known.contains(name.group()) ? "" : Nearest.hint(name.group(), known);
     }
 }

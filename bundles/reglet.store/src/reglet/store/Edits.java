@@ -96,7 +96,10 @@ public final class Edits {
         Optional<NodeTuple> there = member(map, name);
         if (there.isPresent()) {
             Node old = there.get().getValueNode();
-            return text.substring(0, start(old)) + value + text.substring(end(old));
+            boolean block = old instanceof CollectionNode<?> collection && collection.getFlowStyle() == FlowStyle.BLOCK;
+            // a list below its name moves up beside it
+            String before = block ? text.substring(0, end(there.get().getKeyNode())) + ": " : text.substring(0, start(old));
+            return before + value + text.substring(end(old));
         }
         if (map.getFlowStyle() == FlowStyle.FLOW) {
             int close = end(map) - 1;

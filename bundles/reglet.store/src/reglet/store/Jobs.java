@@ -195,9 +195,11 @@ public final class Jobs {
                 accept.add(item.text());
             }
         }
-        if (accept.isEmpty()) {
+        if (fields.items("accept").isEmpty()) {
             cursor.wrong("nothing is accepted for " + component.id(), "write \"accept: [OPTION]\", or leave " + component.id()
                 + " out while it is undecided");
+        }
+        if (accept.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Choice(component.id(), accept, values, fields.text("by", ""), fields.text("because", ""), cursor.at()));

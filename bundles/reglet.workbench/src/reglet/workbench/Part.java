@@ -1,0 +1,69 @@
+package reglet.workbench;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.part.ViewPart;
+
+/** A view of the session. Either its page shows, or a sentence that says what belongs there and how to get it. */
+abstract class Part extends ViewPart implements Session.Listener {
+    private Session session;
+    private Composite stack;
+    private Composite emptyPage;
+    private Label emptyWords;
+    private Composite page;
+
+    @Override
+    public final void createPartControl(Composite parent) {
+        session = getSite().getService(Session.class);
+        stack = new Composite(parent, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        emptyPage = new Composite(stack, SWT.NONE);
+        emptyPage.setLayout(new GridLayout());
+        emptyWords = new Label(emptyPage, SWT.WRAP);
+        emptyWords.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        page = new Composite(stack, SWT.NONE);
+        fill(page);
+        session.listen(this);
+        jobChanged();
+        focusChanged();
+    }
+
+    @Override
+    public void dispose() {
+        if (session != null) {
+            session.leave(this);
+        }
+        super.dispose();
+    }
+
+    final Session session() {
+        return session;
+    }
+
+    /** Makes the controls of the page. */
+    abstract void fill(Composite page);
+
+    /** Shows the page. */
+    final void show() {
+        top(page);
+    }
+
+    /** Shows what belongs here instead of the page. */
+    final void showEmpty(String words) {
+        emptyWords.setText(words);
+        emptyPage.layout();
+        top(emptyPage);
+    }
+
+    private void top(Composite control) {
+        StackLayout layout = (StackLayout) stack.getLayout();
+        if (layout.topControl != control) {
+            layout.topControl = control;
+            stack.layout();
+        }
+    }
+}
