@@ -9,6 +9,7 @@ import reglet.desk.Forms;
 import reglet.desk.OpenJob;
 import reglet.desk.Report;
 import reglet.model.Explanation;
+import reglet.model.Nearest;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.Rule;

@@ -20,21 +20,26 @@ public final class Nearest {
             .min(Comparator.comparingInt((String word) -> distance(wrong, word)).thenComparing(Comparator.naturalOrder()));
     }
 
-    /** Number of letters to insert, remove or replace (Levenshtein). */
+    /** Number of letters to insert, remove, replace or swap with their neighbour (optimal string alignment). */
     private static int distance(String from, String to) {
-        int[] row = new int[to.length() + 1];
+        int[] beforeLast = new int[to.length() + 1];
+        int[] last = new int[to.length() + 1];
         for (int j = 0; j <= to.length(); j++) {
-            row[j] = j;
+            last[j] = j;
         }
         for (int i = 1; i <= from.length(); i++) {
-            int diagonal = row[0];
+            int[] row = new int[to.length() + 1];
             row[0] = i;
             for (int j = 1; j <= to.length(); j++) {
-                int replaced = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
+                boolean same = from.charAt(i - 1) == to.charAt(j - 1);
+                row[j] = Math.min(last[j - 1] + (same ? 0 : 1), Math.min(last[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && from.charAt(i - 1) == to.charAt(j - 2) && from.charAt(i - 2) == to.charAt(j - 1)) {
+                    row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
+                }
             }
+            beforeLast = last;
+            last = row;
         }
-        return row[to.length()];
+        return last[to.length()];
     }
 }

@@ -79,14 +79,15 @@ final class OptionsList {
         GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(detail, 30), detail.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3).applyTo(detail);
         latest = new Latest(page);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showDetail()));
-        table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> accept((event.stateMask & SWT.SHIFT) != 0)));
+        table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> accept(false)));
         table.getTable().addKeyListener(KeyListener.keyPressedAdapter(this::key));
         menu();
     }
 
     private void key(KeyEvent event) {
-        if (event.character == ' ') {
-            accept((event.stateMask & SWT.SHIFT) != 0);
+        boolean beside = (event.stateMask & SWT.SHIFT) != 0;
+        if (event.character == ' ' || event.character == SWT.CR && beside) {
+            accept(beside);
             event.doit = false;
         } else if (event.keyCode == SWT.DEL) {
             undecide();

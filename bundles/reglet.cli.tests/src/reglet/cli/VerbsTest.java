@@ -1,0 +1,211 @@
+package reglet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import reglet.desk.Shelf;
+
+/** What each verb prints, writes and ends with. */
+class VerbsTest {
+    private static final Path ROOT = Path.of(System.getProperty("reglet.root", "../..")).toAbsolutePath().normalize();
+    private static final Path PACK = ROOT.resolve("bundles/reglet.pack.adheredveneer/pack");
+
+    @TempDir
+    Path folder;
+
+    private record Run(int code, String out, String err) {
+    }
+
+    private static Run run(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = CommandLineRun.run(() -> new Shelf(Shelf.folders(List.of(PACK))), arguments, new PrintWriter(out, true),
+            new PrintWriter(err, true));
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    private static String sample(String name) {
+        return ROOT.resolve("sample-specs").resolve(name).toString();
+    }
+
+    private Path copy(String name) throws IOException {
+        Path from = ROOT.resolve("sample-specs").resolve(name);
+        try (Stream<Path> files = Files.walk(from)) {
+            files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> {
+                try {
+                    Path target = folder.resolve(from.relativize(file).toString());
+                    if (Files.isDirectory(file)) {
+                        Files.createDirectories(target);
+                    } else {
+                        Files.copy(file, target);
+                    }
+                } catch (IOException failed) {
+                    throw new UncheckedIOException(failed);
+                }
+            });
+        }
+        return folder;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "all"})
+    void everyVerbExplainsItself(String verb) {
+        Run run = run(verb, "--help");
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains("Usage: reglet " + verb), run.out());
+    }
+
+    @Test
+    void withoutAVerbTheVerbsAreListed() {
+        Run run = run();
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains("assemble") && run.out().contains("licensed professional"), run.out());
+    }
+
+    @Test
+    void aCleanJobEndsWithZeroAndMistakesWithOne() {
+        assertEquals(0, run("check", sample("harbour-clinic")).code());
+        Run mistakes = run("check", sample("orchard-row"));
+        assertEquals(1, mistakes.code());
+        assertTrue(mistakes.out().contains("walls/W1.yaml:29:7: conflict: W1: 2.5 lb/yd² expanded metal lath spans 16 in at most"),
+            mistakes.out());
+    }
+
+    @Test
+    void findingsForProgramsAreJson() {
+        JsonObject form = JsonParser.parseString(run("check", sample("orchard-row"), "--json").out()).getAsJsonObject();
+        assertEquals("IRC", form.getAsJsonObject("code").get("name").getAsString());
+        assertTrue(form.getAsJsonArray("findings").size() >= 8);
+    }
+
+    @Test
+    void aRuleIsExplainedWithItsBasisAndTheValuesItRead() {
+        Run run = run("check", sample("orchard-row"), "--explain", "lath.weight");
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains("ASTM C1063") && run.out().contains("framing.spacing is 24 in") && run.out().contains("W1: breaks"),
+            run.out());
+    }
+
+    @Test
+    void anUnknownRuleIsAnsweredWithTheNearest() {
+        Run run = run("check", sample("orchard-row"), "--explain", "lath.wieght");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("did you mean 'lath.weight'?"), run.err());
+    }
+
+    @Test
+    void aFolderThatIsNotThereEndsWithTwo() {
+        Run run = run("check", folder.resolve("none").toString());
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("there is no such folder; expected a job folder"), run.err());
+    }
+
+    @Test
+    void aWrongOptionEndsWithTwoAndTheUsage() {
+        Run run = run("check", sample("harbour-clinic"), "--jsno");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("--jsno"), run.err());
+    }
+
+    @Test
+    void aWrongFileIsAnsweredWithItsPlaceOneProblemALine() throws IOException {
+        Path job = copy("harbour-clinic");
+        Path wall = job.resolve("walls/W1.yaml");
+        String wrong = Files.readString(wall).replace("base_length: 96 ft", "base_length: 96 psf").replace("accept: [wood-16]", "accept: [wod-16]");
+        Files.writeString(wall, wrong);
+        Run run = run("check", job.toString());
+        assertEquals(2, run.code());
+        assertEquals(2, run.err().lines().count(), run.err());
+        assertTrue(run.err().lines().allMatch(line -> line.matches(".*walls/W1\\.yaml:\\d+:\\d+: .*; .*")), run.err());
+        assertEquals(wrong, Files.readString(wall));
+    }
+
+    @Test
+    void oneSectionIsDraftedInFourFormats() throws IOException {
+        Path job = copy("mesa-library");
+        Run run = run("draft", job.toString(), "--section", "07 92 00");
+        assertEquals(0, run.code(), run.err());
+        for (String ending : List.of("docx", "pdf", "html", "md")) {
+            assertTrue(Files.size(job.resolve("out/07-92-00." + ending)) > 0, ending);
+        }
+        assertFalse(Files.exists(job.resolve("out/04-73-00.pdf")));
+    }
+
+    @Test
+    void aSubmittalIsAssembledAndComparedWithItsShortfalls() throws IOException {
+        Path job = copy("mesa-library");
+        assertEquals(0, run("assemble", job.toString(), "04-73-00-01").code());
+        assertTrue(Files.size(job.resolve("out/04-73-00-01-package.pdf")) > 10_000);
+        Run compared = run("compare", job.toString(), "04-73-00-01");
+        assertEquals(1, compared.code());
+        assertTrue(compared.out().contains("1 falls short"), compared.out());
+        assertTrue(Files.exists(job.resolve("out/04-73-00-01-comparison.json")));
+    }
+
+    @Test
+    void anUnknownSubmittalIsAnsweredWithThoseThatThereAre() {
+        Run run = run("assemble", sample("mesa-library"), "99");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("expected one of: 04-73-00-01"), run.err());
+    }
+
+    @Test
+    void everythingOfACleanJobIsWrittenAndEndsWithZero() throws IOException {
+        Path job = copy("harbour-clinic");
+        Run run = run("all", job.toString());
+        assertEquals(0, run.code(), run.out() + run.err());
+        try (Stream<Path> files = Files.list(job.resolve("out"))) {
+            assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.count());
+        }
+    }
+
+    @Test
+    void aSecondAuthorAddsARuleWithOneFile() throws IOException {
+        Path pack = folder.resolve("pack");
+        try (Stream<Path> files = Files.walk(PACK)) {
+            for (Path file : files.toList()) {
+                Path target = pack.resolve(PACK.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        Files.writeString(pack.resolve("rules/office.height.yaml"), """
+            id: office.height
+            kind: caution
+            each: wall
+            since: "0.1"
+            holds: 'wall.height <= q("10 ft")'
+            says: "{wall.height} is higher than this office likes."
+            fix: Ask the partner.
+            basis: [{document: office practice, known: common practice}]
+            examples:
+              holds: [{wall.height: 9 ft}]
+              breaks: [{wall.height: 11 ft}]
+              gap: [{}]
+            """);
+        Run run = run("check", sample("harbour-clinic"), "--pack", pack.toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("26 ft is higher than this office likes."), run.out());
+    }
+}
