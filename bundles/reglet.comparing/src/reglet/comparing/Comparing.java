@@ -92,7 +92,7 @@ public final class Comparing {
         List<Row> rows = new ArrayList<>();
         for (Requirement requirement : assembly.requirements(wall.id(), choice.component(), option)) {
             Optional<SheetValue> submitted = product.value(requirement.property().name());
-            if (submitted.isPresent() || ON_PAPER.contains(requirement.property().evidence()) && !Wording.asksNothing(requirement)) {
+            if (submitted.isPresent() || ON_PAPER.contains(requirement.property().evidence()) && !requirement.asksNothing()) {
                 Verdict verdict = submitted.map(value -> Verdict.of(requirement, value, edition(requirement)))
                     .orElseGet(() -> new Verdict(Result.NOT_SHOWN, notShown(requirement)));
                 rows.add(row(product.id(), requirement, submitted, verdict, choice));
@@ -127,7 +127,7 @@ public final class Comparing {
         for (WallType wall : assembly.job().walls()) {
             wall.choice(component).ifPresent(choice -> choice.accept().stream()
                 .map(option -> assembly.requirements(wall.id(), component, option).stream()
-                    .filter(requirement -> evidence.contains(requirement.property().evidence()) && !Wording.asksNothing(requirement))
+                    .filter(requirement -> evidence.contains(requirement.property().evidence()) && !requirement.asksNothing())
                     .map(requirement -> row("", requirement, Optional.empty(), verdict, choice)).toList())
                 .filter(found -> !found.isEmpty()).findFirst().ifPresent(rows::addAll));
         }

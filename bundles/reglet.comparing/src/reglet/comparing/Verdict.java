@@ -22,7 +22,7 @@ record Verdict(Result result, Optional<ShortBy> shortBy, String note) {
     static Verdict of(Requirement requirement, SheetValue submitted, String edition) {
         List<String> notes = new ArrayList<>();
         Verdict values = Amounts.judge(requirement, submitted, notes).orElseGet(() -> Wording.judge(requirement, submitted.value(), notes));
-        Result result = Wording.asksNothing(requirement) ? values.result()
+        Result result = requirement.asksNothing() ? values.result()
             : Methods.judge(requirement, submitted, edition, values.result(), notes);
         if (!submitted.confirmed()) {
             notes.add("Read from the sheet and not confirmed by a person.");

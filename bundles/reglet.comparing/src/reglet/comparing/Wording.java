@@ -15,13 +15,8 @@ final class Wording {
     private Wording() {
     }
 
-    /** A flag of "no" is printed as "not required", so either answer will do. */
-    static boolean asksNothing(Requirement requirement) {
-        return requirement.property().type().kind() == PropertyType.Kind.FLAG && requirement.value().text().equals("no");
-    }
-
     static Verdict judge(Requirement requirement, Value shown, List<String> notes) {
-        if (asksNothing(requirement)) {
+        if (requirement.asksNothing()) {
             notes.add("It is not required, so either answer will do.");
             return new Verdict(Result.MEETS, "");
         }

@@ -56,7 +56,8 @@ final class Evidences {
         Map<Evidence, Set<String>> labels = new EnumMap<>(Evidence.class);
         for (Requirement requirement : assembly.requirements()) {
             Evidence evidence = requirement.property().evidence();
-            if (requirement.component().equals(component.id()) && evidence != Evidence.NONE) {
+            if (requirement.component().equals(component.id()) && evidence != Evidence.NONE
+                && !requirement.asksNothing()) {
                 labels.computeIfAbsent(evidence, kind -> new LinkedHashSet<>()).add(requirement.property().label());
             }
         }

@@ -16,4 +16,9 @@ public record Requirement(String wall, String component, String option, Property
     public String path() {
         return component + "." + property.name();
     }
+
+    /** Whether the requirement leaves it open: a flag of "no" says that something isn't required, not that it is forbidden. */
+    public boolean asksNothing() {
+        return property.type().kind() == PropertyType.Kind.FLAG && value.text().equals("no");
+    }
 }

@@ -59,7 +59,12 @@ final class Advisor extends WorkbenchAdvisor {
 
         @Override
         public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
-            return new ActionBarAdvisor(configurer);
+            return new ActionBarAdvisor(configurer) {
+                @Override
+                protected void fillStatusLine(IStatusLineManager line) {
+                    line.add(new StatusWords(session));
+                }
+            };
         }
 
         @Override
@@ -94,12 +99,7 @@ final class Advisor extends WorkbenchAdvisor {
 
         @Override
         public void jobChanged() {
-            IStatusLineManager line = getWindowConfigurer().getActionBarConfigurer().getStatusLineManager();
-            String counts = session.snapshot().map(now -> Marks.summary(now.checked())).orElse("No job is open");
-            String message = session.message().lines().findFirst().orElse("");
             getWindowConfigurer().setTitle(session.snapshot().map(now -> "Reglet – " + now.job().job().title()).orElse("Reglet"));
-            line.setErrorMessage(session.isTrouble() ? "≠ " + message : null);
-            line.setMessage(message.isEmpty() ? counts : counts + "   |   " + message);
         }
     }
 }

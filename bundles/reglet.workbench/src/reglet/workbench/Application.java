@@ -36,6 +36,8 @@ public final class Application implements IApplication {
         // keys of our own commands only: nothing of the platform's that has no place in this window
         defaults.put("KEY_CONFIGURATION_ID", "reglet.workbench.keys");
         defaults.putBoolean(IWorkbenchPreferenceConstants.SHOW_PROGRESS_ON_STARTUP, false);
+        // our own style sheet leaves fonts and colours to the system, so that dark and high contrast themes reach every control
+        InstanceScope.INSTANCE.getNode("org.eclipse.e4.ui.css.swt.theme").put("themeid", "reglet.workbench.theme");
         defaults.putBoolean(IWorkbenchPreferenceConstants.SHOW_MEMORY_MONITOR, false);
         Display display = PlatformUI.createDisplay();
         try {

@@ -50,8 +50,8 @@ public final class FindingsView extends Part {
         Ui.named(tree.getTree(), "Findings");
         tree.getTree().setHeaderVisible(true);
         ColumnViewerToolTipSupport.enableFor(tree);
-        column(columns, "What", 70, 40, new Words());
-        column(columns, "Where", 30, 18, new Places());
+        column(columns, "What", 72, 40, new Words());
+        column(columns, "Where", 28, 16, new Places());
         tree.setContentProvider(new Lines());
         tree.getTree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (event.item.getData() instanceof Finding finding) {

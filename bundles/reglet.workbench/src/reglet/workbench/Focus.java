@@ -36,7 +36,8 @@ record Focus(String wall, String component, String section, Optional<Finding> fi
     Focus in(Snapshot snapshot) {
         boolean known = snapshot.job().job().wall(wall).isPresent();
         String first = snapshot.job().job().walls().isEmpty() ? "" : snapshot.job().job().walls().get(0).id();
-        return new Focus(known ? wall : first, component, section,
+        String shown = component.isEmpty() ? snapshot.firstToLookAt(known ? wall : first) : component;
+        return new Focus(known ? wall : first, shown, section,
             finding.flatMap(old -> snapshot.findings().stream().filter(now -> now.key().equals(old.key())).findFirst()));
     }
 }

@@ -102,7 +102,7 @@ public final class JobView extends Part {
         Job job = now.job().job();
         List<Node> walls = new ArrayList<>();
         job.walls().forEach(wall -> {
-            String counts = Marks.counts(now.findings(wall.id()));
+            String counts = Marks.shapes(now.findings(wall.id()));
             walls.add(new Node(Kind.WALL, wall.id(), wall.id(), wall.id() + " " + wall.title() + (counts.isEmpty() ? "" : "  " + counts), List.of()));
         });
         List<Node> sections = job.sections().stream().map(number -> new Node(Kind.SECTION, number, number,

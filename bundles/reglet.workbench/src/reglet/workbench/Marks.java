@@ -45,6 +45,18 @@ final class Marks {
         return String.join(" · ", parts);
     }
 
+    /** "≠ 2 △ 1": where there is no room for words. */
+    static String shapes(List<Finding> findings) {
+        List<String> parts = new ArrayList<>();
+        for (Finding.Kind kind : Finding.Kind.values()) {
+            long number = findings.stream().filter(finding -> finding.kind() == kind).count();
+            if (number > 0) {
+                parts.add(shape(kind) + " " + number);
+            }
+        }
+        return String.join(" ", parts);
+    }
+
     /** "2 conflicts · 1 gap · 149 rules hold". */
     static String summary(Checked checked) {
         List<String> parts = new ArrayList<>();

@@ -75,7 +75,12 @@ final class Prose {
 
     /** A line with a mark of its own in front, its rows hanging behind the mark. */
     Prose item(String mark, String line) {
-        return plain(mark + " " + line).end(1, 1 + mark.length() + 1);
+        return mark(mark).plain(line).end(1, 2 + Math.max(2, mark.length() + 1));
+    }
+
+    /** A mark that the rest of the paragraph hangs behind; {@link #end} says where. */
+    Prose mark(String mark) {
+        return plain(mark + "\t");
     }
 
     Prose plain(String run) {
@@ -134,6 +139,7 @@ final class Prose {
             for (int line = 0; line < indents.size(); line++) {
                 text.setLineIndent(line, 1, Ui.characters(text, indents.get(line).first));
                 text.setLineWrapIndent(line, 1, Ui.characters(text, indents.get(line).rest));
+                text.setLineTabStops(line, 1, new int[] {Ui.characters(text, indents.get(line).rest) - Ui.characters(text, indents.get(line).first)});
             }
             text.setTopPixel(top);
             text.setRedraw(true);

@@ -129,7 +129,7 @@ public final class SectionView extends Part {
     private void draw(Paragraph paragraph, List<Line> made) {
         int start = prose.length();
         int indent = paragraph.level() * STEP - STEP + 1;
-        prose.plain(mark(paragraph) + "  ");
+        prose.mark(mark(paragraph));
         Set<String> components = new LinkedHashSet<>();
         for (Span span : paragraph.text()) {
             draw(span);

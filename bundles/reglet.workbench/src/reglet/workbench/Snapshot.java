@@ -50,6 +50,13 @@ record Snapshot(OpenJob job, Checked checked) {
             .or(() -> job.job().sections().stream().findFirst()).orElse("");
     }
 
+    /** The component to begin with: the first that something stands against, else the first of the wall. */
+    String firstToLookAt(String wall) {
+        List<Component> components = job.pack().components();
+        return components.stream().map(Component::id).filter(id -> !findings(wall, id).isEmpty()).findFirst()
+            .or(() -> components.stream().map(Component::id).findFirst()).orElse("");
+    }
+
     /** Words for the owner of an expression name and its property: "Lath: weight". */
     String label(String path) {
         int dot = path.indexOf('.');

@@ -145,7 +145,7 @@ final class ValuesPanel {
         sense.setText(measured ? line.property().compare().text() : "");
         Control control = words(type).isEmpty() ? typed(line) : chosen(line, words(type));
         Ui.named(control, line.property().label());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 13), SWT.DEFAULT).applyTo(control);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 15), SWT.DEFAULT).applyTo(control);
         Label source = new Label(fields, SWT.NONE);
         source.setText(line.source());
         Label wrong = Ui.named(new Label(fields, SWT.WRAP), line.property().label() + ", what is wrong");

@@ -25,7 +25,6 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
 
-import reglet.model.Property;
 import reglet.model.WallType;
 
 /**
@@ -63,7 +62,7 @@ public final class WallView extends Part {
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(sash);
         buildUp(sash);
         component(sash);
-        sash.setWeights(52, 48);
+        sash.setWeights(58, 42);
     }
 
     private void buildUp(Composite parent) {
@@ -112,7 +111,7 @@ public final class WallView extends Part {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         options = new OptionsList(sash, session());
         values = new ValuesPanel(sash, session());
-        sash.setWeights(58, 42);
+        sash.setWeights(62, 38);
     }
 
     @Override
@@ -142,7 +141,7 @@ public final class WallView extends Part {
         setPartName("Wall " + shown.id());
         title.setText(shown.id() + " " + shown.title());
         counts.setText(Marks.state(now.findings(shown.id())));
-        facts.setText(facts(now, shown));
+        facts.setText(facts(shown));
         List<BuildUp.Row> all = BuildUp.rows(now, shown);
         if (!all.equals(rows.getInput())) {
             int top = rows.getTable().getTopIndex();
@@ -170,7 +169,13 @@ public final class WallView extends Part {
         if (at < 0) {
             rows.getTable().deselectAll();
         } else if (rows.getTable().getSelectionIndex() != at) {
-            rows.getTable().setSelection(at);
+            int row = at;
+            if (rows.getTable().getClientArea().height > 0) {
+                rows.getTable().setSelection(row);
+            } else {
+                // a table without a size would put the row at its top and the rows before it out of sight
+                Ui.later(rows.getTable(), () -> rows.getTable().setSelection(row));
+            }
         }
         component.setText(at < 0 ? "Select a component above: its options and values stand here." : all.get(at).component().title());
         options.follow();
@@ -178,9 +183,9 @@ public final class WallView extends Part {
     }
 
     /** The facts of the wall in one line. */
-    private static String facts(Snapshot now, WallType wall) {
-        return wall.facts().entrySet().stream().map(fact -> now.job().pack().property("wall." + fact.getKey()).map(Property::label).orElse(fact.getKey())
-            + " " + fact.getValue().value().text()).collect(Collectors.joining(" · "));
+    private static String facts(WallType wall) {
+        return wall.facts().entrySet().stream().map(fact -> fact.getKey().replace('_', ' ') + " " + fact.getValue().value().text())
+            .collect(Collectors.joining(" · "));
     }
 
     /** Without a job: what is wrong, if anything is, and the ways to open one. */

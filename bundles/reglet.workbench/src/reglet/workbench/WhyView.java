@@ -99,10 +99,10 @@ public final class WhyView extends Part {
         if (!finding.facts().isEmpty()) {
             prose.title("Values read");
             finding.facts().forEach((name, value) -> {
-                prose.plain("• ");
+                prose.mark("•");
                 owner(now, name).ifPresentOrElse(component -> prose.lead(now.label(name), () -> session().look(session().focus().onComponent(component))),
                     () -> prose.plain(now.label(name)));
-                prose.plain(": " + value.text() + from(now, finding, name)).end(1, 3);
+                prose.plain(": " + value.text() + from(now, finding, name)).end(1, 4);
             });
         }
         if (!finding.missing().isEmpty()) {
@@ -140,8 +140,8 @@ public final class WhyView extends Part {
         List<Finding> findings = now.findings(focus.wall(), component.id());
         prose.heading(component.title());
         prose.line((focus.wall().isEmpty() ? "" : "Wall type " + focus.wall() + ", ") + "owned by section " + component.section() + ": " + Marks.state(findings));
-        findings.forEach(finding -> prose.plain(Marks.word(finding.kind()) + ": ")
-            .lead(finding.says(), () -> session().look(session().focus().onFinding(finding))).end(1, 3));
+        findings.forEach(finding -> prose.mark(Marks.shape(finding.kind())).plain(finding.kind().text() + ": ")
+            .lead(finding.says(), () -> session().look(session().focus().onFinding(finding))).end(1, 4));
         Optional<Choice> choice = now.wall(focus.wall()).flatMap(wall -> wall.choice(component.id()));
         choice.ifPresent(made -> choice(now, component, made, focus.wall()));
         if (choice.isEmpty()) {
