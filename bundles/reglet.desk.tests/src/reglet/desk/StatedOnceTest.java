@@ -89,12 +89,15 @@ class StatedOnceTest {
             Papers changed = Papers.of(after);
             String what = asked.path() + " of " + asked.option();
             Set<String> printing = printing(changed, asked);
-            assertEquals(clauses(printing), clauses(differences(papers.paragraphs(), changed.paragraphs())),
-                "paragraphs that change with " + what);
+            Set<String> different = differences(papers.paragraphs(), changed.paragraphs());
+            assertEquals(clauses(printing), clauses(different), "clauses that change with " + what);
+            different.retainAll(papers.paragraphs().keySet());
+            different.retainAll(changed.paragraphs().keySet());
+            assertTrue(printing.containsAll(different), different + " changed with " + what + ", which only " + printing + " print");
             assertEquals(papers.register(), changed.register(), "the register with " + what);
             papers.rows().forEach((key, rows) -> {
                 if (!key.endsWith(" " + asked.component())) {
-                    assertEquals(rows, changed.rows().get(key), "rows of other components with " + what);
+                    assertEquals(bare(rows), bare(changed.rows().get(key)), "rows of other components with " + what);
                 }
             });
             assertEquals(without(papers.findings(), asked), without(changed.findings(), asked), "findings that don't read " + what);
@@ -217,10 +220,10 @@ class StatedOnceTest {
             printed.path().equals(asked.path()) && printed.option().equals(asked.option())));
     }
 
-    /** Paragraphs without the walls and options that they were drafted for: two that print alike stand as one until they differ. */
+    /** The clauses of paragraphs: for walls or options that print alike a clause stands once until they differ, and then once for each. */
     private static Set<String> clauses(Set<String> paragraphs) {
         Set<String> clauses = new TreeSet<>();
-        paragraphs.forEach(id -> clauses.add(id.replaceAll("[@~][^/+]*", "")));
+        paragraphs.forEach(id -> clauses.add(id.replaceAll("[@~/+].*", "")));
         return clauses;
     }
 
@@ -247,7 +250,7 @@ class StatedOnceTest {
                 assertEquals(Markdown.of(before.sections().get(number)), Markdown.of(section), number + " with " + what);
                 continue;
             }
-            Map<String, String> formats = Map.of("Markdown", squeezed(Markdown.of(section)), "HTML", squeezed(tagless(Html.of(section))),
+            Map<String, String> formats = Map.of("Markdown", squeezed(linkless(Markdown.of(section))), "HTML", squeezed(tagless(Html.of(section))),
                 "DOCX", squeezed(docx(Docx.of(section))), "PDF", squeezed(pdf(Pdf.of(section))));
             for (String id : here) {
                 String text = squeezed(changed.paragraphs().get(id));
@@ -260,6 +263,10 @@ class StatedOnceTest {
     /** Only letters and digits: formats break lines, hyphenate and escape each in their way. */
     private static String squeezed(String text) {
         return text.replaceAll("&[a-z#0-9]+;", "").replaceAll("[^\\p{L}\\p{N}]", "");
+    }
+
+    private static String linkless(String markdown) {
+        return markdown.replaceAll("\\]\\((?:slot|std|see):[^)]*\\)", "");
     }
 
     private static String tagless(String html) {

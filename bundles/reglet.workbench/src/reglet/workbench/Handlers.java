@@ -72,6 +72,14 @@ public final class Handlers {
         }
     }
 
+    /** Closes the job. */
+    public static final class Close extends OnJob {
+        @Override
+        void run(Session session, IWorkbenchWindow window, ExecutionEvent event) {
+            session.close();
+        }
+    }
+
     /** Reads the job's files again. */
     public static final class Reload extends OnJob {
         @Override

@@ -18,6 +18,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
@@ -35,6 +36,7 @@ final class OptionsList {
     private final Session session;
     private final Composite page;
     private final TableViewer table;
+    private final Label anyway;
     private final Label detail;
     private final Latest latest;
     private Snapshot asked;
@@ -52,6 +54,9 @@ final class OptionsList {
         this.session = session;
         page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(page);
+        anyway = new Label(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(anyway, 30), SWT.DEFAULT).exclude(true).applyTo(anyway);
+        anyway.setVisible(false);
         Composite frame = new Composite(page, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
         TableColumnLayout columns = new TableColumnLayout();
@@ -151,6 +156,7 @@ final class OptionsList {
             latest.cancel();
             asked = null;
             table.setInput(List.of());
+            say("");
             detail.setText("");
             return;
         }
@@ -166,16 +172,28 @@ final class OptionsList {
             put(component.options().stream().map(option -> new Line(option, accepted.contains(option), Optional.empty())).toList(), true);
         }
         latest.ask("Working out what each option would bring", monitor -> {
-            List<Line> lines = new ArrayList<>();
+            List<Consequence> each = new ArrayList<>();
             for (Option option : component.options()) {
                 if (monitor.isCanceled()) {
                     throw new OperationCanceledException();
                 }
-                Consequence consequence = Consequence.of(now, focus.wall(), component.id(), option);
-                lines.add(new Line(option, consequence.accepted(), Optional.of(consequence)));
+                each.add(Consequence.of(now, focus.wall(), component.id(), option));
             }
-            return lines;
-        }, lines -> put(lines, false));
+            return Consequence.outlook(each);
+        }, outlook -> {
+            say(outlook.sentence());
+            put(outlook.options().stream().map(one -> new Line(one.option(), one.accepted(), Optional.of(one))).toList(), false);
+        });
+    }
+
+    /** Says above the options what doesn't depend on them. */
+    private void say(String words) {
+        if (!words.equals(anyway.getText())) {
+            anyway.setText(words);
+            anyway.setVisible(!words.isEmpty());
+            ((GridData) anyway.getLayoutData()).exclude = words.isEmpty();
+            page.layout();
+        }
     }
 
     /** Puts other lines in place; the selected option stays selected, else the accepted one is. */

@@ -21,14 +21,15 @@ public final class SectionView extends Part {
     static final String ID = "reglet.workbench.section";
     /** Characters of indent for each level, the width of a mark with its blanks. */
     private static final int STEP = 4;
+    private static final int PRODUCTS = 2;
     private Prose prose;
     private Latest latest;
     private String number = "";
     private List<Line> lines = List.of();
     private int drawn;
 
-    /** A line of the page and the components that its slots speak of. */
-    private record Line(int index, Set<String> components) {
+    /** A line of the page, the part it stands in, and the components that its slots speak of. */
+    private record Line(int index, int part, Set<String> components) {
     }
 
     @Override
@@ -111,7 +112,7 @@ public final class SectionView extends Part {
             for (SectionDocument.Article article : part.articles()) {
                 prose.title(article.number() + "  " + article.title());
                 drawn += 2;
-                article.paragraphs().forEach(paragraph -> draw(paragraph, made));
+                article.paragraphs().forEach(paragraph -> draw(part.number(), paragraph, made));
             }
         }
         if (!section.cautions().isEmpty()) {
@@ -126,7 +127,7 @@ public final class SectionView extends Part {
         prose.show();
     }
 
-    private void draw(Paragraph paragraph, List<Line> made) {
+    private void draw(int part, Paragraph paragraph, List<Line> made) {
         int start = prose.length();
         int indent = paragraph.level() * STEP - STEP + 1;
         prose.mark(mark(paragraph));
@@ -137,9 +138,9 @@ public final class SectionView extends Part {
         }
         components.stream().findFirst().ifPresent(first -> prose.leading(start, () -> look(first)));
         prose.end(indent, indent + STEP);
-        made.add(new Line(drawn, components));
+        made.add(new Line(drawn, part, components));
         drawn++;
-        paragraph.children().forEach(child -> draw(child, made));
+        paragraph.children().forEach(child -> draw(part, child, made));
     }
 
     private void draw(Span span) {
@@ -181,18 +182,17 @@ public final class SectionView extends Part {
         StyledText text = prose.control();
         String component = session().focus().component();
         text.setLineBackground(0, text.getLineCount(), null);
-        List<Integer> found = lines.stream().filter(line -> line.components().contains(component) && line.index() < text.getLineCount())
-            .map(Line::index).toList();
-        found.forEach(line -> text.setLineBackground(line, 1, Ui.highlight(text)));
+        List<Line> found = lines.stream().filter(line -> line.components().contains(component) && line.index() < text.getLineCount()).toList();
+        found.forEach(line -> text.setLineBackground(line.index(), 1, Ui.highlight(text)));
         if (!reveal || found.isEmpty()) {
             return;
         }
-        // products (Part 2) say most of a component; the last line marked in a run of them would hide the first
-        int first = found.get(0);
+        // Part 2 says what the component is; elsewhere it is only spoken of
+        List<Line> best = found.stream().anyMatch(line -> line.part() == PRODUCTS) ? found.stream().filter(line -> line.part() == PRODUCTS).toList() : found;
         int top = text.getLineIndex(0);
         int bottom = text.getLineIndex(text.getClientArea().height);
-        if (found.stream().noneMatch(line -> line > top && line < bottom)) {
-            text.setTopIndex(Math.max(0, first - 2));
+        if (best.stream().noneMatch(line -> line.index() > top && line.index() < bottom)) {
+            text.setTopIndex(Math.max(0, best.get(0).index() - 2));
         }
     }
 

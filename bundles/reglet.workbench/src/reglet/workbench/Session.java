@@ -141,6 +141,18 @@ final class Session {
         });
     }
 
+    /** Closes the job; everything is on disk already. */
+    void close() {
+        run("Closing the job", false, monitor -> {
+            stamps = Stamps.NONE;
+            snapshot = Optional.empty();
+            onWindow(() -> {
+                history.get().dispose(undoContext.get(), true, true, false);
+                publish(Optional.empty(), "", false);
+            });
+        });
+    }
+
     /** Reads the job's files again when they were changed outside the window. */
     void lookForChanges() {
         run("Looking for changes", false, monitor -> {

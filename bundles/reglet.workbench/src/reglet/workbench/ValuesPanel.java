@@ -121,10 +121,10 @@ final class ValuesPanel {
             fields.dispose();
         }
         fields = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3).applyTo(fields);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3).applyTo(fields);
         if (shown.lines.isEmpty()) {
             Label words = new Label(fields, SWT.WRAP);
-            GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
+            GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
             words.setText(shown.component.isEmpty() ? "" : shown.option.isEmpty() ? "Its values can be typed here once an option is accepted."
                 : "This option takes no values.");
         }
@@ -136,20 +136,18 @@ final class ValuesPanel {
 
     private void field(Line line) {
         Label label = new Label(fields, SWT.WRAP);
-        label.setText(Marks.sentence(line.property().label()));
         label.setToolTipText(line.property().help().isEmpty() ? null : line.property().help());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 12), SWT.DEFAULT).applyTo(label);
-        Label sense = new Label(fields, SWT.NONE);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 18), SWT.DEFAULT).applyTo(label);
         PropertyType type = line.property().type();
         boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE || type.kind() == PropertyType.Kind.GRADE;
-        sense.setText(measured ? line.property().compare().text() : "");
+        label.setText(Marks.sentence(line.property().label()) + (measured ? ", " + line.property().compare().text() : ""));
         Control control = words(type).isEmpty() ? typed(line) : chosen(line, words(type));
         Ui.named(control, line.property().label());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 15), SWT.DEFAULT).applyTo(control);
         Label source = new Label(fields, SWT.NONE);
         source.setText(line.source());
         Label wrong = Ui.named(new Label(fields, SWT.WRAP), line.property().label() + ", what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true).applyTo(wrong);
+        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true).applyTo(wrong);
         wrong.setVisible(false);
         control.setData("wrong", wrong);
     }

@@ -111,7 +111,7 @@ public final class WallView extends Part {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         options = new OptionsList(sash, session());
         values = new ValuesPanel(sash, session());
-        sash.setWeights(62, 38);
+        sash.setWeights(57, 43);
     }
 
     @Override

@@ -1,0 +1,289 @@
+package reglet.workbench;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.PlatformUI;
+
+/** A person at the window: looks at what stands there, moves the pointer, presses keys. All input goes through the display's own queue. */
+final class Hands {
+    private static final long PATIENCE = 30_000;
+
+    private Hands() {
+    }
+
+    static Session session() {
+        return PlatformUI.getWorkbench().getService(Session.class);
+    }
+
+    /** Opens a copy of a job and waits until it stands there. */
+    static void open(Path folder) {
+        ui(() -> {
+            session().open(folder);
+            return null;
+        });
+        await("the job " + folder + " is open", () -> session().snapshot().map(now -> now.job().folder().equals(folder)).orElse(false)
+            && session().focus().wall().equals("W1"));
+    }
+
+    static <T> T ui(Supplier<T> question) {
+        AtomicReference<T> answer = new AtomicReference<>();
+        AtomicReference<Throwable> failure = new AtomicReference<>();
+        Workbench.display().syncExec(() -> {
+            try {
+                answer.set(question.get());
+            } catch (RuntimeException | Error thrown) {
+                failure.set(thrown);
+            }
+        });
+        if (failure.get() != null) {
+            throw new AssertionError(failure.get());
+        }
+        return answer.get();
+    }
+
+    /** Waits for a condition, asked on the window's thread. */
+    static void await(String what, Supplier<Boolean> condition) {
+        long end = System.currentTimeMillis() + PATIENCE;
+        while (!ui(condition)) {
+            if (System.currentTimeMillis() > end) {
+                picture("failed");
+                fail("waited in vain until " + what);
+            }
+            pause();
+        }
+    }
+
+    static void pause() {
+        try {
+            Thread.sleep(40);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static Shell shell() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+    }
+
+    static String title() {
+        return ui(() -> shell().getText());
+    }
+
+    /** The control of a name; call it on the window's thread. */
+    static Control control(String name) {
+        Control found = find(shell(), name);
+        if (found == null) {
+            throw new AssertionError("nothing here is called \"" + name + "\"");
+        }
+        return found;
+    }
+
+    private static Control find(Control control, String name) {
+        if (name.equals(control.getData(Ui.NAME)) && control.isVisible()) {
+            return control;
+        }
+        if (control instanceof Composite composite) {
+            for (Control child : composite.getChildren()) {
+                Control found = find(child, name);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
+    }
+
+    static boolean isShown(String name) {
+        return ui(() -> find(shell(), name) != null);
+    }
+
+    static String label(String name) {
+        return ui(() -> ((Label) control(name)).getText());
+    }
+
+    static String prose(String name) {
+        return ui(() -> ((StyledText) control(name)).getText());
+    }
+
+    /** The texts of the rows of a table, cells separated by " | ". */
+    static List<String> rows(String name) {
+        return ui(() -> java.util.Arrays.stream(((Table) control(name)).getItems()).map(Hands::text).toList());
+    }
+
+    private static String text(TableItem item) {
+        StringBuilder line = new StringBuilder(item.getText(0));
+        for (int column = 1; column < item.getParent().getColumnCount(); column++) {
+            line.append(" | ").append(item.getText(column));
+        }
+        return line.toString();
+    }
+
+    static String selectedRow(String name) {
+        return ui(() -> {
+            TableItem[] selected = ((Table) control(name)).getSelection();
+            return selected.length == 0 ? "" : text(selected[0]);
+        });
+    }
+
+    /** The first texts of all lines of a tree, those below others included. */
+    static List<String> lines(String name) {
+        return ui(() -> {
+            java.util.ArrayList<String> all = new java.util.ArrayList<>();
+            for (TreeItem item : ((Tree) control(name)).getItems()) {
+                collect(item, all);
+            }
+            return List.copyOf(all);
+        });
+    }
+
+    private static void collect(TreeItem item, List<String> all) {
+        all.add(item.getText());
+        for (TreeItem child : item.getItems()) {
+            collect(child, all);
+        }
+    }
+
+    /** Clicks the row of a table whose text begins so. */
+    static void clickRow(String table, String start) {
+        click(() -> {
+            Table rows = (Table) control(table);
+            for (TableItem item : rows.getItems()) {
+                if (text(item).strip().replaceFirst("^● ", "").startsWith(start)) {
+                    rows.showItem(item);
+                    return inside(rows, item.getBounds());
+                }
+            }
+            throw new AssertionError("no row of " + table + " begins \"" + start + "\"");
+        });
+    }
+
+    /** Clicks the line of a tree whose text contains this. */
+    static void clickLine(String tree, String part) {
+        click(() -> {
+            Tree lines = (Tree) control(tree);
+            for (TreeItem item : lines.getItems()) {
+                for (TreeItem child : item.getItems()) {
+                    if (child.getText().contains(part)) {
+                        lines.showItem(child);
+                        return inside(lines, child.getBounds());
+                    }
+                }
+            }
+            throw new AssertionError("no line of " + tree + " contains \"" + part + "\"");
+        });
+    }
+
+    static void clickControl(String name) {
+        click(() -> {
+            Control control = control(name);
+            if (control.getParent().getParent() instanceof org.eclipse.swt.custom.ScrolledComposite scroll) {
+                scroll.showControl(control);
+            }
+            Point size = control.getSize();
+            return control.toDisplay(size.x / 2, size.y / 2);
+        });
+    }
+
+    private static Point inside(Control control, Rectangle bounds) {
+        return control.toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
+    }
+
+    private static void click(Supplier<Point> place) {
+        // scrolling a row into sight moves it once more when the window draws
+        ui(place);
+        pause();
+        Point at = ui(place);
+        post(SWT.MouseMove, event -> {
+            event.x = at.x;
+            event.y = at.y;
+        });
+        post(SWT.MouseDown, event -> event.button = 1);
+        post(SWT.MouseUp, event -> event.button = 1);
+        pause();
+    }
+
+    /** Presses a key, with keys held down meanwhile. */
+    static void press(int key, int... held) {
+        for (int modifier : held) {
+            post(SWT.KeyDown, event -> event.keyCode = modifier);
+        }
+        post(SWT.KeyDown, event -> key(event, key));
+        post(SWT.KeyUp, event -> key(event, key));
+        for (int modifier : held) {
+            post(SWT.KeyUp, event -> event.keyCode = modifier);
+        }
+        pause();
+    }
+
+    private static void key(Event event, int key) {
+        if ((key & SWT.KEYCODE_BIT) != 0) {
+            event.keyCode = key;
+        } else {
+            event.character = (char) key;
+        }
+    }
+
+    /** Types in place of what stands in the field in focus. */
+    static void type(String words) {
+        press('a', SWT.CTRL);
+        words.chars().forEach(letter -> press(letter));
+    }
+
+    private static void post(int type, java.util.function.Consumer<Event> fill) {
+        Display display = Workbench.display();
+        Event event = new Event();
+        event.type = type;
+        fill.accept(event);
+        display.syncExec(() -> display.post(event));
+        pause();
+    }
+
+    /** Leaves a picture of the window in the build's output. */
+    static void picture(String name) {
+        ImageData data = ui(() -> {
+            Display display = Workbench.display();
+            Rectangle bounds = shell().getBounds();
+            Image image = new Image(display, bounds.width, bounds.height);
+            GC gc = new GC(display);
+            gc.copyArea(image, bounds.x, bounds.y);
+            gc.dispose();
+            ImageData pixels = image.getImageData();
+            image.dispose();
+            return pixels;
+        });
+        Path pictures = Path.of("target", "pictures");
+        try {
+            Files.createDirectories(pictures);
+            ImageLoader loader = new ImageLoader();
+            loader.data = new ImageData[] {data};
+            loader.save(pictures.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
+        } catch (IOException unwritable) {
+            throw new AssertionError(unwritable);
+        }
+    }
+}
