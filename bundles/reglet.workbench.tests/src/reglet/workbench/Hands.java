@@ -15,7 +15,6 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -29,7 +28,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.PlatformUI;
 
-/** A person at the window: looks at what stands there, moves the pointer, presses keys. All input goes through the display's own queue. */
+/** A person at the window: looks at what stands there, takes rows and fields, presses keys. Keys go through the display's own queue. */
 final class Hands {
     private static final long PATIENCE = 30_000;
 
@@ -71,7 +70,7 @@ final class Hands {
         long end = System.currentTimeMillis() + PATIENCE;
         while (!ui(condition)) {
             if (System.currentTimeMillis() > end) {
-                picture("failed");
+                picture("failed-" + what.replaceAll("[^a-z]+", "-"));
                 fail("waited in vain until " + what);
             }
             pause();
@@ -168,62 +167,58 @@ final class Hands {
         }
     }
 
-    /** Clicks the row of a table whose text begins so. */
+    /** Takes the row of a table whose text begins so, as a click on it does: selected, in focus, and told by the toolkit's own event. */
     static void clickRow(String table, String start) {
-        click(() -> {
+        ui(() -> {
             Table rows = (Table) control(table);
             for (TableItem item : rows.getItems()) {
                 if (text(item).strip().replaceFirst("^● ", "").startsWith(start)) {
                     rows.showItem(item);
-                    return inside(rows, item.getBounds());
+                    rows.setSelection(item);
+                    taken(rows, item);
+                    return null;
                 }
             }
             throw new AssertionError("no row of " + table + " begins \"" + start + "\"");
         });
+        pause();
     }
 
-    /** Clicks the line of a tree whose text contains this. */
+    /** Takes the line of a tree whose text contains this, as a click on it does. */
     static void clickLine(String tree, String part) {
-        click(() -> {
+        ui(() -> {
             Tree lines = (Tree) control(tree);
             for (TreeItem item : lines.getItems()) {
                 for (TreeItem child : item.getItems()) {
                     if (child.getText().contains(part)) {
                         lines.showItem(child);
-                        return inside(lines, child.getBounds());
+                        lines.setSelection(child);
+                        taken(lines, child);
+                        return null;
                     }
                 }
             }
             throw new AssertionError("no line of " + tree + " contains \"" + part + "\"");
         });
+        pause();
     }
 
+    private static void taken(Control control, org.eclipse.swt.widgets.Widget item) {
+        control.forceFocus();
+        Event event = new Event();
+        event.item = item;
+        control.notifyListeners(SWT.Selection, event);
+    }
+
+    /** Puts a field in focus, as a click into it does. */
     static void clickControl(String name) {
-        click(() -> {
+        ui(() -> {
             Control control = control(name);
             if (control.getParent().getParent() instanceof org.eclipse.swt.custom.ScrolledComposite scroll) {
                 scroll.showControl(control);
             }
-            Point size = control.getSize();
-            return control.toDisplay(size.x / 2, size.y / 2);
+            return control.forceFocus();
         });
-    }
-
-    private static Point inside(Control control, Rectangle bounds) {
-        return control.toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-    }
-
-    private static void click(Supplier<Point> place) {
-        // scrolling a row into sight moves it once more when the window draws
-        ui(place);
-        pause();
-        Point at = ui(place);
-        post(SWT.MouseMove, event -> {
-            event.x = at.x;
-            event.y = at.y;
-        });
-        post(SWT.MouseDown, event -> event.button = 1);
-        post(SWT.MouseUp, event -> event.button = 1);
         pause();
     }
 
@@ -241,7 +236,7 @@ final class Hands {
     }
 
     private static void key(Event event, int key) {
-        if ((key & SWT.KEYCODE_BIT) != 0) {
+        if ((key & SWT.KEYCODE_BIT) != 0 || key == SWT.CR) {
             event.keyCode = key;
         } else {
             event.character = (char) key;
