@@ -1,6 +1,5 @@
 package reglet.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 
 import picocli.CommandLine.Command;
@@ -39,8 +38,7 @@ final class Check extends JobVerb {
         if (json) {
             session.out.print(Forms.text(Forms.check(job.job(), job.checked())));
         } else {
-            Path shown = folder;
-            job.checked().findings().forEach(finding -> session.out.println(shown.resolve(Report.line(finding))));
+            job.checked().findings().forEach(finding -> session.out.println(folder + "/" + Report.line(finding)));
             session.out.println(Report.summary(job.checked()));
         }
         return job.checked().isClean() ? ExitCodes.CLEAN : ExitCodes.FINDINGS;

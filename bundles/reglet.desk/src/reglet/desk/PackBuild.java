@@ -40,7 +40,7 @@ public final class PackBuild {
             System.out.println(pack.pack().title() + ": " + pack.pack().components().size() + " components, "
                 + pack.pack().rules().size() + " rules, " + pack.pack().clauses().size() + " clauses");
         } catch (UnusableInput unusable) {
-            unusable.problems().forEach(problem -> System.err.println(folder.resolve(problem.toString())));
+            unusable.problems().forEach(problem -> System.err.println(folder + "/" + problem));
             System.exit(2);
         }
     }

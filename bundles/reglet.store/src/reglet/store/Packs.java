@@ -9,9 +9,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 import reglet.model.Clause;
@@ -96,18 +98,32 @@ public final class Packs {
         return types;
     }
 
+    /** What came of a file, and what was found wrong in it. */
+    private record Part<T>(Optional<T> read, Problems wrong) {
+    }
+
+    /** Reads the texts of files one after the other, for the digest, and makes something of them side by side, for the time it takes. */
+    private <T> List<T> sideBySide(List<String> files, BiFunction<String, Part<String>, Optional<T>> reader) throws IOException {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String file : files) {
+            text(file).ifPresent(text -> texts.put(file, text));
+        }
+        List<Part<T>> parts = texts.entrySet().parallelStream().map(text -> {
+            Problems wrong = new Problems();
+            return new Part<>(reader.apply(text.getKey(), new Part<>(Optional.of(text.getValue()), wrong)), wrong);
+        }).toList();
+        parts.forEach(part -> problems.addAll(part.wrong()));
+        return parts.stream().flatMap(part -> part.read().stream()).toList();
+    }
+
     /** All files of a folder, each of which must bear the id that stands in it. */
     private <T> List<T> each(String name, Function<Cursor, T> reader, Function<T, String> id) throws IOException {
-        List<T> all = new ArrayList<>();
-        for (String file : folder.files(name, ".yaml")) {
-            Optional<Cursor> cursor = yaml(file);
-            if (cursor.isPresent()) {
-                T read = reader.apply(cursor.get());
-                named(file, id.apply(read), ".yaml", cursor.get());
-                all.add(read);
-            }
-        }
-        return all;
+        return sideBySide(folder.files(name, ".yaml"), (file, text) ->
+            Cursor.parse(file, text.read().orElseThrow(), 0, text.wrong()).map(cursor -> {
+                T read = reader.apply(cursor);
+                named(file, id.apply(read), ".yaml", cursor);
+                return read;
+            }));
     }
 
     private static void named(String file, String id, String ending, Cursor cursor) {
@@ -118,25 +134,27 @@ public final class Packs {
     }
 
     private List<Clause> clauses() throws IOException {
-        List<Clause> all = new ArrayList<>();
+        List<String> files = new ArrayList<>();
         for (String section : folder.folders("clauses")) {
-            for (String file : folder.files(section, ".md")) {
-                Optional<String> text = text(file);
-                Optional<Clause> clause = text.flatMap(found -> PaperFiles.clause(file, found, problems));
-                clause.ifPresent(found -> {
-                    String name = file.substring(file.lastIndexOf('/') + 1, file.length() - 3);
-                    if (!found.id().equals(name)) {
-                        problems.add(found.at(), "the file says it is \"" + found.id() + "\"",
-                            "rename the file to " + found.id() + ".md, or mend the id");
-                    }
-                    if (!section.equals("clauses/" + found.section().replace(' ', '-').replace('.', '-'))) {
-                        problems.add(found.at(), "the clause belongs to section " + found.section(), "move it to that section's folder");
-                    }
-                    all.add(found);
-                });
-            }
+            files.addAll(folder.files(section, ".md"));
         }
-        return all;
+        return sideBySide(files, (file, text) -> {
+            Optional<Clause> clause = PaperFiles.clause(file, text.read().orElseThrow(), text.wrong());
+            clause.ifPresent(found -> placed(file, found, text.wrong()));
+            return clause;
+        });
+    }
+
+    /** Whether a clause stands in the file of its id, in the folder of its section. */
+    private static void placed(String file, Clause clause, Problems wrong) {
+        String name = file.substring(file.lastIndexOf('/') + 1, file.length() - ".md".length());
+        if (!clause.id().equals(name)) {
+            wrong.add(clause.at(), "the file says it is \"" + clause.id() + "\"", "rename the file to " + clause.id()
+                + ".md, or mend the id");
+        }
+        if (!file.startsWith("clauses/" + clause.section().replace(' ', '-').replace('.', '-') + "/")) {
+            wrong.add(clause.at(), "the clause belongs to section " + clause.section(), "move it to that section's folder");
+        }
     }
 
     private <T> List<T> page(String file, Function<Cursor, List<T>> reader) throws IOException {
