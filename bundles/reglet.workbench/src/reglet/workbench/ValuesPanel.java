@@ -47,7 +47,7 @@ final class ValuesPanel {
      * A property that applies.
      *
      * @param value  the value that holds; "" when it isn't known
-     * @param source who gives the value, in words
+     * @param source who gives the value when it isn't the option, in words; else ""
      * @param own    the value without what a person set; "" for none
      */
     record Line(Property property, String value, String source, String own) {
@@ -109,7 +109,7 @@ final class ValuesPanel {
             }
             String own = option.flatMap(found -> found.value(property.name())).or(property::usual).map(Value::text).orElse("");
             String source = choice.values().containsKey(property.name()) ? "set here"
-                : option.flatMap(found -> found.value(property.name())).isPresent() ? "option" : property.usual().isPresent() ? "usual" : "○ not known";
+                : option.flatMap(found -> found.value(property.name())).isPresent() ? "" : property.usual().isPresent() ? "usual" : "○ not known";
             lines.add(new Line(property, requirement == null ? "" : requirement.value().text(), source, own));
         }
         return lines;
@@ -121,10 +121,10 @@ final class ValuesPanel {
             fields.dispose();
         }
         fields = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3).applyTo(fields);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3).applyTo(fields);
         if (shown.lines.isEmpty()) {
             Label words = new Label(fields, SWT.WRAP);
-            GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
+            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
             words.setText(shown.component.isEmpty() ? "" : shown.option.isEmpty() ? "Its values can be typed here once an option is accepted."
                 : "This option takes no values.");
         }
@@ -140,14 +140,13 @@ final class ValuesPanel {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 18), SWT.DEFAULT).applyTo(label);
         PropertyType type = line.property().type();
         boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE || type.kind() == PropertyType.Kind.GRADE;
-        label.setText(Marks.sentence(line.property().label()) + (measured ? ", " + line.property().compare().text() : ""));
+        label.setText(Marks.sentence(line.property().label()) + (measured ? ", " + line.property().compare().text() : "")
+            + (line.source().isEmpty() ? "" : " (" + line.source() + ")"));
         Control control = words(type).isEmpty() ? typed(line) : chosen(line, words(type));
         Ui.named(control, line.property().label());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 15), SWT.DEFAULT).applyTo(control);
-        Label source = new Label(fields, SWT.NONE);
-        source.setText(line.source());
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 21), SWT.DEFAULT).applyTo(control);
         Label wrong = Ui.named(new Label(fields, SWT.WRAP), line.property().label() + ", what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true).applyTo(wrong);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true).applyTo(wrong);
         wrong.setVisible(false);
         control.setData("wrong", wrong);
     }
