@@ -102,13 +102,13 @@ public final class Packs {
     private record Part<T>(Optional<T> read, Problems wrong) {
     }
 
-    /** Reads the texts of files one after the other, for the digest, and makes something of them side by side, for the time it takes. */
-    private <T> List<T> sideBySide(List<String> files, BiFunction<String, Part<String>, Optional<T>> reader) throws IOException {
+    /** Makes something of each file; what is wrong in one is told in the order of the files. */
+    private <T> List<T> parts(List<String> files, BiFunction<String, Part<String>, Optional<T>> reader) throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         for (String file : files) {
             text(file).ifPresent(text -> texts.put(file, text));
         }
-        List<Part<T>> parts = texts.entrySet().parallelStream().map(text -> {
+        List<Part<T>> parts = texts.entrySet().stream().map(text -> {
             Problems wrong = new Problems();
             return new Part<>(reader.apply(text.getKey(), new Part<>(Optional.of(text.getValue()), wrong)), wrong);
         }).toList();
@@ -118,7 +118,7 @@ public final class Packs {
 
     /** All files of a folder, each of which must bear the id that stands in it. */
     private <T> List<T> each(String name, Function<Cursor, T> reader, Function<T, String> id) throws IOException {
-        return sideBySide(folder.files(name, ".yaml"), (file, text) ->
+        return parts(folder.files(name, ".yaml"), (file, text) ->
             Cursor.parse(file, text.read().orElseThrow(), 0, text.wrong()).map(cursor -> {
                 T read = reader.apply(cursor);
                 named(file, id.apply(read), ".yaml", cursor);
@@ -138,7 +138,7 @@ public final class Packs {
         for (String section : folder.folders("clauses")) {
             files.addAll(folder.files(section, ".md"));
         }
-        return sideBySide(files, (file, text) -> {
+        return parts(files, (file, text) -> {
             Optional<Clause> clause = PaperFiles.clause(file, text.read().orElseThrow(), text.wrong());
             clause.ifPresent(found -> placed(file, found, text.wrong()));
             return clause;
