@@ -10,10 +10,26 @@ import systems.uom.ucum.format.UCUMFormat;
 
 /** The one door to the units library: UCUM codes in, converters out. Converters are made once, on first use. */
 final class Ucum {
-    private static final UnitFormat FORMAT = UCUMFormat.getInstance(UCUMFormat.Variant.CASE_SENSITIVE);
+    private static final UnitFormat FORMAT = started();
     private static final Map<Unit, UnitConverter> TO_SI = new EnumMap<>(Unit.class);
 
     private Ucum() {
+    }
+
+    /** The library looks for its parts through the thread that uses it first, which may be one that sees none of them. */
+    private static UnitFormat started() {
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        thread.setContextClassLoader(UCUMFormat.class.getClassLoader());
+        try {
+            UnitFormat format = UCUMFormat.getInstance(UCUMFormat.Variant.CASE_SENSITIVE);
+            format.parse("[in_i]").getConverterToAny(format.parse("m")).convert(1.0);
+            return format;
+        } catch (javax.measure.IncommensurableException impossible) {
+            throw new IllegalStateException("an inch is a length", impossible);
+        } finally {
+            thread.setContextClassLoader(before);
+        }
     }
 
     static double toSi(Unit unit, double amount) {

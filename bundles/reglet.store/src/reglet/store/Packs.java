@@ -102,13 +102,13 @@ public final class Packs {
     private record Part<T>(Optional<T> read, Problems wrong) {
     }
 
-    /** Makes something of each file; what is wrong in one is told in the order of the files. */
+    /** Makes something of each file; several at a time, for parsing is what a start waits for. What is wrong is told in order. */
     private <T> List<T> parts(List<String> files, BiFunction<String, Part<String>, Optional<T>> reader) throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         for (String file : files) {
             text(file).ifPresent(text -> texts.put(file, text));
         }
-        List<Part<T>> parts = texts.entrySet().stream().map(text -> {
+        List<Part<T>> parts = texts.entrySet().parallelStream().map(text -> {
             Problems wrong = new Problems();
             return new Part<>(reader.apply(text.getKey(), new Part<>(Optional.of(text.getValue()), wrong)), wrong);
         }).toList();

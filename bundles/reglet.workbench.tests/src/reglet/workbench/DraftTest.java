@@ -48,7 +48,8 @@ class DraftTest {
 
     private void lookAtLath() {
         clickRow("Build-up, inside to outside", "Lath |");
-        await("the options of the lath are worked out", () -> rows("Options").size() > 5 && rows("Options").stream().noneMatch(row -> row.endsWith("…")));
+        await("the options of the lath are worked out", () -> rows("Options").size() > 5 && rows("Options").stream()
+            .noneMatch(row -> row.endsWith("…")));
     }
 
     @Test
@@ -62,8 +63,10 @@ class DraftTest {
     @Test
     void anOptionSaysWhatItWouldBringBeforeItIsAccepted() {
         lookAtLath();
-        assertTrue(rows("Options").stream().anyMatch(row -> row.equals("● 3.4 lb self-furring expanded metal lath: fits")), rows("Options").toString());
-        assertTrue(rows("Options").stream().anyMatch(row -> row.contains(LIGHT + ": ≠ ") && row.contains("lath.light")), rows("Options").toString());
+        assertTrue(rows("Options").stream().anyMatch(row -> row.equals("● 3.4 lb self-furring expanded metal lath: fits")),
+            rows("Options").toString());
+        assertTrue(rows("Options").stream().anyMatch(row -> row.contains(LIGHT + ": ≠ ") && row.contains("lath.light")), rows("Options")
+            .toString());
         picture("options");
     }
 
@@ -73,8 +76,10 @@ class DraftTest {
         lookAtLath();
         clickRow("Options", LIGHT);
         press(SWT.CR);
-        await("the conflict stands among the findings", () -> isShown("Findings") && lines("Findings").stream().anyMatch(line -> line.startsWith("≠ conflict: ")));
-        await("the row says so", () -> rows("Build-up, inside to outside").stream().anyMatch(row -> row.startsWith("Lath | " + LIGHT + " | ≠ ")));
+        await("the conflict stands among the findings", () -> isShown("Findings") && lines("Findings").stream()
+            .anyMatch(line -> line.startsWith("≠ conflict: ")));
+        await("the row says so", () -> rows("Build-up, inside to outside").stream()
+            .anyMatch(row -> row.startsWith("Lath | " + LIGHT + " | ≠ ")));
         assertTrue(Files.readString(wall).contains("lath: {accept: [metal-1.75], by: specifier"), Files.readString(wall));
         assertTrue(Files.readString(wall).contains("# heavier than the span needs"), "the comment is gone");
         picture("conflict");
@@ -83,7 +88,8 @@ class DraftTest {
             .anyMatch(row -> row.startsWith("Lath | 3.4 lb self-furring") && row.endsWith("| fits")));
         assertEquals(before, Files.readString(wall));
         press('y', SWT.CTRL);
-        await("the choice is made again", () -> rows("Build-up, inside to outside").stream().anyMatch(row -> row.startsWith("Lath | " + LIGHT)));
+        await("the choice is made again", () -> rows("Build-up, inside to outside").stream()
+            .anyMatch(row -> row.startsWith("Lath | " + LIGHT)));
     }
 
     @Test
@@ -123,7 +129,8 @@ class DraftTest {
         clickLine("Findings", "spans");
         await("the lath is in focus", () -> selectedRow("Build-up, inside to outside").startsWith("Lath |"));
         await("the reason stands there", () -> isShown("Why") && prose("Why").contains("What to do"));
-        await("the section shows the lath", () -> isShown("Section") && ui(() -> marked((StyledText) Hands.control("Section"))).contains("ath"));
+        await("the section shows the lath", () -> isShown("Section") && ui(() -> marked((StyledText) Hands.control("Section")))
+            .contains("ath"));
         assertTrue(prose("Why").contains("ASTM C1063 2021"), prose("Why"));
         assertTrue(prose("Why").contains("from memory"), prose("Why"));
         assertTrue(prose("Why").contains("Framing: "), prose("Why"));
@@ -145,7 +152,8 @@ class DraftTest {
     void filesChangedOutsideAreReadWhenAsked() throws IOException {
         Files.writeString(wall, Files.readString(wall).replace("lath: {accept: [metal-3.4, woven-17]", "lath: {accept: [rib-3.4]"));
         press(SWT.F5);
-        await("the new choice stands there", () -> rows("Build-up, inside to outside").stream().anyMatch(row -> row.startsWith("Lath | 3.4 lb rib lath")));
+        await("the new choice stands there", () -> rows("Build-up, inside to outside").stream()
+            .anyMatch(row -> row.startsWith("Lath | 3.4 lb rib lath")));
     }
 
     @Test

@@ -44,7 +44,8 @@ final class BuildUp {
         List<Row> rows = new ArrayList<>();
         for (Component component : snapshot.job().pack().components()) {
             Optional<Choice> choice = wall.choice(component.id());
-            List<Option> options = choice.stream().flatMap(made -> made.accept().stream()).flatMap(id -> component.option(id).stream()).toList();
+            List<Option> options = choice.stream().flatMap(made -> made.accept().stream()).flatMap(id -> component.option(id).stream())
+                .toList();
             rows.add(new Row(component, choice, options, snapshot.findings(wall.id(), component.id())));
         }
         return rows;

@@ -58,7 +58,8 @@ record Consequence(Option option, boolean accepted, List<Finding> brings, List<F
         boolean accepted = now.wall(wall).flatMap(found -> found.choice(component))
             .map(choice -> choice.accept().contains(option.id())).orElse(false);
         return new Consequence(option, accepted,
-            after.stream().filter(finding -> !before.contains(said(finding)) || finding.wall().equals(wall) && concerns(finding, component)).toList(),
+            after.stream().filter(finding -> !before.contains(said(finding)) || finding.wall().equals(wall)
+                && concerns(finding, component)).toList(),
             now.findings().stream().filter(finding -> !then.contains(said(finding)) && !concerns(finding, component)).toList());
     }
 

@@ -103,7 +103,8 @@ public final class JobView extends Part {
         List<Node> walls = new ArrayList<>();
         job.walls().forEach(wall -> {
             String counts = Marks.shapes(now.findings(wall.id()));
-            walls.add(new Node(Kind.WALL, wall.id(), wall.id(), wall.id() + " " + wall.title() + (counts.isEmpty() ? "" : "  " + counts), List.of()));
+            walls.add(new Node(Kind.WALL, wall.id(), wall.id(), wall.id() + " " + wall.title()
+                + (counts.isEmpty() ? "" : "  " + counts), List.of()));
         });
         List<Node> sections = job.sections().stream().map(number -> new Node(Kind.SECTION, number, number,
             number + now.job().pack().plan(number).map(plan -> " " + plan.title()).orElse(""), List.of())).toList();

@@ -81,7 +81,8 @@ final class OptionsList {
         });
         columns.setColumnData(column.getColumn(), new ColumnWeightData(1, Ui.characters(table.getTable(), 30)));
         detail = new Label(page, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(detail, 30), detail.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3).applyTo(detail);
+        GridDataFactory.fillDefaults().grab(true, false)
+            .hint(Ui.characters(detail, 30), detail.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3).applyTo(detail);
         latest = new Latest(page);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showDetail()));
         table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> accept(false)));

@@ -139,7 +139,8 @@ final class Prose {
             for (int line = 0; line < indents.size(); line++) {
                 text.setLineIndent(line, 1, Ui.characters(text, indents.get(line).first));
                 text.setLineWrapIndent(line, 1, Ui.characters(text, indents.get(line).rest));
-                text.setLineTabStops(line, 1, new int[] {Ui.characters(text, indents.get(line).rest) - Ui.characters(text, indents.get(line).first)});
+                text.setLineTabStops(line, 1, new int[] {Ui.characters(text, indents.get(line).rest) - Ui.characters(text,
+                    indents.get(line).first)});
             }
             text.setTopPixel(top);
             text.setRedraw(true);

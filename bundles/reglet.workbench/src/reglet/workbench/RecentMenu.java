@@ -21,7 +21,8 @@ public final class RecentMenu extends CompoundContributionItem {
     }
 
     private static IContributionItem item(Path folder) {
-        CommandContributionItemParameter item = new CommandContributionItemParameter(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), null,
+        CommandContributionItemParameter item = new CommandContributionItemParameter(PlatformUI.getWorkbench()
+            .getActiveWorkbenchWindow(), null,
             Handlers.Open.COMMAND, CommandContributionItem.STYLE_PUSH);
         item.label = folder.getFileName() + "  (" + folder.getParent() + ")";
         item.parameters = Map.of(Handlers.Open.FOLDER, folder.toString());

@@ -182,13 +182,15 @@ public final class SectionView extends Part {
         StyledText text = prose.control();
         String component = session().focus().component();
         text.setLineBackground(0, text.getLineCount(), null);
-        List<Line> found = lines.stream().filter(line -> line.components().contains(component) && line.index() < text.getLineCount()).toList();
+        List<Line> found = lines.stream().filter(line -> line.components().contains(component) && line.index() < text.getLineCount())
+            .toList();
         found.forEach(line -> text.setLineBackground(line.index(), 1, Ui.highlight(text)));
         if (!reveal || found.isEmpty()) {
             return;
         }
         // Part 2 says what the component is; elsewhere it is only spoken of
-        List<Line> best = found.stream().anyMatch(line -> line.part() == PRODUCTS) ? found.stream().filter(line -> line.part() == PRODUCTS).toList() : found;
+        List<Line> best = found.stream().anyMatch(line -> line.part() == PRODUCTS) ? found.stream()
+            .filter(line -> line.part() == PRODUCTS).toList() : found;
         int top = text.getLineIndex(0);
         int bottom = text.getLineIndex(text.getClientArea().height);
         if (best.stream().noneMatch(line -> line.index() > top && line.index() < bottom)) {

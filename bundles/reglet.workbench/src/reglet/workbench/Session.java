@@ -16,7 +16,6 @@ import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
@@ -370,7 +369,8 @@ final class Session {
             for (String part : List.of(".", "walls", "sections", "products", "submittals")) {
                 try (var entries = Files.newDirectoryStream(folder.resolve(part), "*.{yaml,md}")) {
                     for (Path file : entries) {
-                        found.add(part + "/" + file.getFileName() + " " + Files.getLastModifiedTime(file).toMillis() + " " + Files.size(file));
+                        found.add(part + "/" + file.getFileName() + " " + Files.getLastModifiedTime(file).toMillis() + " "
+                            + Files.size(file));
                     }
                 } catch (IOException absent) {
                     // a job need not have every folder

@@ -13,8 +13,9 @@ import reglet.model.WallType;
 /** A job as it stands, checked. Immutable: every change gives another one. */
 record Snapshot(OpenJob job, Checked checked) {
 
-    /** Checks a job; takes as long as that does. */
+    /** Resolves and checks a job; takes as long as that does, so that nothing asked of it later keeps the window waiting. */
     static Snapshot of(OpenJob job) {
+        job.assembly();
         return new Snapshot(job, job.checked());
     }
 

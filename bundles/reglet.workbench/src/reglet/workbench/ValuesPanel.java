@@ -71,7 +71,8 @@ final class ValuesPanel {
         Optional<Choice> choice = now.wall(focus.wall()).flatMap(wall -> wall.choice(focus.component()));
         Shown next = component.isEmpty() ? new Shown("", "", "", List.of())
             : choice.isEmpty() ? new Shown(focus.wall(), component.get().id(), "", List.of())
-            : new Shown(focus.wall(), component.get().id(), choice.get().accept().get(0), lines(now, focus.wall(), component.get(), choice.get()));
+            : new Shown(focus.wall(), component.get().id(), choice.get().accept().get(0),
+                lines(now, focus.wall(), component.get(), choice.get()));
         if (next.equals(shown)) {
             return;
         }
@@ -98,7 +99,8 @@ final class ValuesPanel {
         String id = choice.accept().get(0);
         Optional<Option> option = component.option(id);
         Map<String, Requirement> required = new java.util.LinkedHashMap<>();
-        now.job().assembly().requirements(wall, component.id(), id).forEach(requirement -> required.put(requirement.property().name(), requirement));
+        now.job().assembly().requirements(wall, component.id(), id)
+            .forEach(requirement -> required.put(requirement.property().name(), requirement));
         List<String> missing = now.findings(wall).stream().flatMap(finding -> finding.missing().stream()).toList();
         List<Line> lines = new ArrayList<>();
         for (Property property : component.properties()) {
@@ -109,7 +111,8 @@ final class ValuesPanel {
             }
             String own = option.flatMap(found -> found.value(property.name())).or(property::usual).map(Value::text).orElse("");
             String source = choice.values().containsKey(property.name()) ? "set here"
-                : option.flatMap(found -> found.value(property.name())).isPresent() ? "" : property.usual().isPresent() ? "usual" : "○ not known";
+                : option.flatMap(found -> found.value(property.name())).isPresent() ? "" : property.usual().isPresent() ? "usual"
+                    : "○ not known";
             lines.add(new Line(property, requirement == null ? "" : requirement.value().text(), source, own));
         }
         return lines;
@@ -121,11 +124,13 @@ final class ValuesPanel {
             fields.dispose();
         }
         fields = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3).applyTo(fields);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(Ui.characters(fields, 1), 2).spacing(Ui.characters(fields, 1), 3)
+            .applyTo(fields);
         if (shown.lines.isEmpty()) {
             Label words = new Label(fields, SWT.WRAP);
             GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
-            words.setText(shown.component.isEmpty() ? "" : shown.option.isEmpty() ? "Its values can be typed here once an option is accepted."
+            words.setText(shown.component.isEmpty() ? "" : shown.option.isEmpty()
+                ? "Its values can be typed here once an option is accepted."
                 : "This option takes no values.");
         }
         shown.lines.forEach(this::field);
@@ -137,16 +142,19 @@ final class ValuesPanel {
     private void field(Line line) {
         Label label = new Label(fields, SWT.WRAP);
         label.setToolTipText(line.property().help().isEmpty() ? null : line.property().help());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 18), SWT.DEFAULT).applyTo(label);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 18), SWT.DEFAULT)
+            .applyTo(label);
         PropertyType type = line.property().type();
-        boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE || type.kind() == PropertyType.Kind.GRADE;
+        boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE
+            || type.kind() == PropertyType.Kind.GRADE;
         label.setText(Marks.sentence(line.property().label()) + (measured ? ", " + line.property().compare().text() : "")
             + (line.source().isEmpty() ? "" : " (" + line.source() + ")"));
         Control control = words(type).isEmpty() ? typed(line) : chosen(line, words(type));
         Ui.named(control, line.property().label());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 21), SWT.DEFAULT).applyTo(control);
         Label wrong = Ui.named(new Label(fields, SWT.WRAP), line.property().label() + ", what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true).applyTo(wrong);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true)
+            .applyTo(wrong);
         wrong.setVisible(false);
         control.setData("wrong", wrong);
     }

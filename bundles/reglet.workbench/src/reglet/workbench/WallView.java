@@ -19,7 +19,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
@@ -84,7 +83,8 @@ public final class WallView extends Part {
         rows.addOpenListener(event -> toOptions());
     }
 
-    private void column(TableColumnLayout columns, String head, int weight, int characters, java.util.function.Function<BuildUp.Row, String> words) {
+    private void column(TableColumnLayout columns, String head, int weight, int characters, java.util.function.Function<BuildUp.Row,
+        String> words) {
         TableViewerColumn column = new TableViewerColumn(rows, SWT.LEFT);
         column.getColumn().setText(head);
         column.setLabelProvider(new ColumnLabelProvider() {

@@ -48,7 +48,8 @@ public final class WhyView extends Part {
         }
         if (focus.finding().isPresent()) {
             Finding finding = focus.finding().get();
-            latest.ask("Explaining " + finding.rule(), monitor -> explanations(now, finding), explanations -> finding(now, finding, explanations));
+            latest.ask("Explaining " + finding.rule(), monitor -> explanations(now, finding),
+                explanations -> finding(now, finding, explanations));
         } else {
             latest.cancel();
             component(now, focus);
@@ -72,7 +73,8 @@ public final class WhyView extends Part {
         values(now, finding);
         Optional<Rule> rule = now.job().pack().rule(finding.rule());
         rule.ifPresent(found -> {
-            prose.title("The rule").line(found.id() + ", looked at for each " + (found.subject().isEmpty() ? found.each().text() : found.subject()) + ".");
+            prose.title("The rule").line(found.id() + ", looked at for each "
+                + (found.subject().isEmpty() ? found.each().text() : found.subject()) + ".");
             if (!found.when().isEmpty()) {
                 prose.item("when", found.when());
             }
@@ -100,7 +102,8 @@ public final class WhyView extends Part {
             prose.title("Values read");
             finding.facts().forEach((name, value) -> {
                 prose.mark("•");
-                owner(now, name).ifPresentOrElse(component -> prose.lead(now.label(name), () -> session().look(session().focus().onComponent(component))),
+                owner(now, name).ifPresentOrElse(component -> prose.lead(now.label(name), () -> session()
+                    .look(session().focus().onComponent(component))),
                     () -> prose.plain(now.label(name)));
                 prose.plain(": " + value.text() + from(now, finding, name)).end(1, 4);
             });
@@ -139,13 +142,15 @@ public final class WhyView extends Part {
         Component component = now.component(focus.component()).orElseThrow();
         List<Finding> findings = now.findings(focus.wall(), component.id());
         prose.heading(component.title());
-        prose.line((focus.wall().isEmpty() ? "" : "Wall type " + focus.wall() + ", ") + "owned by section " + component.section() + ": " + Marks.state(findings));
+        prose.line((focus.wall().isEmpty() ? "" : "Wall type " + focus.wall() + ", ") + "owned by section " + component.section() + ": "
+            + Marks.state(findings));
         findings.forEach(finding -> prose.mark(Marks.shape(finding.kind())).plain(finding.kind().text() + ": ")
             .lead(finding.says(), () -> session().look(session().focus().onFinding(finding))).end(1, 4));
         Optional<Choice> choice = now.wall(focus.wall()).flatMap(wall -> wall.choice(component.id()));
         choice.ifPresent(made -> choice(now, component, made, focus.wall()));
         if (choice.isEmpty()) {
-            prose.line(component.needed().isEmpty() ? "It has to be decided on every wall type." : "It has to be decided when " + component.needed() + ".");
+            prose.line(component.needed().isEmpty() ? "It has to be decided on every wall type." : "It has to be decided when "
+                + component.needed() + ".");
         }
         shown(focus.wall() + " " + component.id());
     }
@@ -153,14 +158,16 @@ public final class WhyView extends Part {
     private void choice(Snapshot now, Component component, Choice choice, String wall) {
         prose.title("What is accepted");
         if (!choice.by().isEmpty() || !choice.because().isEmpty()) {
-            prose.line("Fixed" + (choice.by().isEmpty() ? "" : " by " + choice.by()) + (choice.because().isEmpty() ? "" : ": " + choice.because()) + ".");
+            prose.line("Fixed" + (choice.by().isEmpty() ? "" : " by " + choice.by())
+                + (choice.because().isEmpty() ? "" : ": " + choice.because()) + ".");
         }
         for (String id : choice.accept()) {
             Optional<Option> option = component.option(id);
             prose.item("•", option.map(found -> found.title() + (found.note().isEmpty() ? "" : ". " + found.note())).orElse(id));
         }
         prose.line("Written at " + choice.at() + ".");
-        List<Requirement> required = choice.accept().stream().flatMap(id -> now.job().assembly().requirements(wall, component.id(), id).stream())
+        List<Requirement> required = choice.accept().stream()
+            .flatMap(id -> now.job().assembly().requirements(wall, component.id(), id).stream())
             .filter(requirement -> !requirement.property().basis().isEmpty()).toList();
         if (!required.isEmpty()) {
             prose.title("Where its values come from");
