@@ -3,6 +3,8 @@ package reglet.desk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 import reglet.desk.Shelf.ShelvedPack;
@@ -18,20 +20,16 @@ import reglet.store.StoredPack;
 /** Opens jobs with the packs at hand. Keeps the packs it has loaded; safe for use by several threads. */
 public final class Desk {
     private final Shelf shelf;
-    private final CheckedTrees kept;
-    private final java.util.Map<String, Loaded> loaded = new java.util.HashMap<>();
-
-    /** A pack that was read, with its rules ready to run. */
-    private record Loaded(StoredPack pack, Engine engine) {
-    }
+    private final Path cache;
+    private final Map<String, Engine> ready = new HashMap<>();
 
     /**
      * @param shelf the packs at hand
-     * @param cache folder for the checked expressions of packs outside the build; made when needed, safe to delete
+     * @param cache folder in which packs outside the build are kept ready to run; made when needed, safe to delete
      */
     public Desk(Shelf shelf, Path cache) {
         this.shelf = shelf;
-        this.kept = new CheckedTrees(cache);
+        this.cache = cache;
     }
 
     /**
@@ -45,33 +43,35 @@ public final class Desk {
             throw new UnusableInput(new Problem(Place.of(folder.toString()), "there is no such folder",
                 "expected a job folder, with a job.yaml in it"));
         }
-        Loaded ready = load(Jobs.packName(folder));
-        Job job = Jobs.read(folder, ready.pack().pack());
-        return new OpenJob(folder, job, ready.engine());
+        Engine engine = engine(Jobs.packName(folder));
+        Job job = Jobs.read(folder, engine.pack());
+        return new OpenJob(folder, job, engine);
     }
 
-    private synchronized Loaded load(String name) throws UnusableInput, IOException {
-        Loaded known = loaded.get(name);
+    private synchronized Engine engine(String name) throws UnusableInput, IOException {
+        Engine known = ready.get(name);
         if (known == null) {
-            ShelvedPack found = shelf.find(name).orElseThrow(() -> new UnusableInput(new Problem(Place.of("job.yaml"),
-                "there is no pack \"" + name + "\"", "expected one of: " + String.join(", ", shelf.names()))));
-            StoredPack pack = Packs.read(found.folder());
-            known = new Loaded(pack, engine(pack, found.checkedTrees()));
-            loaded.put(name, known);
+            known = engine(shelf.find(name).orElseThrow(() -> new UnusableInput(new Problem(Place.of("job.yaml"),
+                "there is no pack \"" + name + "\"", "expected one of: " + String.join(", ", shelf.names())))));
+            ready.put(name, known);
         }
         return known;
     }
 
-    private Engine engine(StoredPack pack, Optional<Path> built) throws UnusableInput, IOException {
-        Optional<byte[]> trees = built.isPresent() ? CheckedTrees.read(built.get(), pack.digest()) : Optional.empty();
-        if (trees.isEmpty()) {
-            trees = kept.find(pack.digest());
+    private Engine engine(ShelvedPack pack) throws UnusableInput, IOException {
+        String digest = Packs.digest(pack.folder());
+        Path kept = cache.resolve(digest + ".pack");
+        Optional<Engine> engine = pack.built().flatMap(file -> BuiltPack.read(file, digest)).or(() -> BuiltPack.read(kept, digest));
+        if (engine.isPresent()) {
+            return engine.get();
         }
-        if (trees.isPresent()) {
-            return Engine.load(pack.pack(), trees.get());
+        StoredPack read = Packs.read(pack.folder());
+        Engine made = Engine.compile(read.pack());
+        try {
+            BuiltPack.write(cache.resolve(read.digest() + ".pack"), read, made);
+        } catch (IOException unwritable) {
+            // a cache that can't be written only costs time: the next start makes the pack ready again
         }
-        Engine engine = Engine.compile(pack.pack());
-        kept.keep(pack.digest(), engine.checkedTrees());
-        return engine;
+        return made;
     }
 }

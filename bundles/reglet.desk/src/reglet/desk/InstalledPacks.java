@@ -24,7 +24,7 @@ import reglet.store.Packs;
  */
 public final class InstalledPacks {
     private static final String HEADER = "Reglet-Pack";
-    private static final String CHECKED = "pack-compiled/checked.bin";
+    private static final String BUILT = "pack-compiled/built.pack";
 
     private InstalledPacks() {
     }
@@ -37,8 +37,8 @@ public final class InstalledPacks {
             String folder = bundle.getHeaders().get(HEADER);
             if (folder != null) {
                 Path root = folder(bundle, folder);
-                Path trees = root.resolveSibling(CHECKED);
-                packs.add(new ShelvedPack(Packs.name(root), root, Files.exists(trees) ? Optional.of(trees) : Optional.empty()));
+                Path built = root.resolveSibling(BUILT);
+                packs.add(new ShelvedPack(Packs.name(root), root, Files.exists(built) ? Optional.of(built) : Optional.empty()));
             }
         }
         packs.sort(Comparator.comparing(ShelvedPack::name));

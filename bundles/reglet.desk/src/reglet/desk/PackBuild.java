@@ -14,7 +14,7 @@ import reglet.store.StoredPack;
 
 /**
  * Builds a pack: reads it, checks every expression, runs the examples of every rule, looks over the clauses, and writes the
- * checked expressions to a file. The pack's bundle runs it.
+ * pack, made ready to run, to a file. The pack's bundle runs it.
  */
 public final class PackBuild {
 
@@ -36,7 +36,7 @@ public final class PackBuild {
             if (!problems.isEmpty()) {
                 throw new UnusableInput(problems);
             }
-            CheckedTrees.write(Path.of(arguments[1]), pack.digest(), engine.checkedTrees());
+            BuiltPack.write(Path.of(arguments[1]), pack, engine);
             System.out.println(pack.pack().title() + ": " + pack.pack().components().size() + " components, "
                 + pack.pack().rules().size() + " rules, " + pack.pack().clauses().size() + " clauses");
         } catch (UnusableInput unusable) {

@@ -24,11 +24,11 @@ public record Shelf(List<ShelvedPack> packs) {
     /**
      * A pack at hand.
      *
-     * @param name         the name that jobs give
-     * @param folder       its text files
-     * @param checkedTrees its expressions, checked when the pack was built; empty for a pack outside the build
+     * @param name   the name that jobs give
+     * @param folder its text files
+     * @param built  the pack made ready to run when it was built; empty for a pack outside the build
      */
-    public record ShelvedPack(String name, Path folder, Optional<Path> checkedTrees) {
+    public record ShelvedPack(String name, Path folder, Optional<Path> built) {
     }
 
     public Optional<ShelvedPack> find(String name) {

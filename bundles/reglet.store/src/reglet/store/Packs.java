@@ -2,6 +2,7 @@ package reglet.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -9,12 +10,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import reglet.model.Clause;
 import reglet.model.Component;
@@ -33,15 +33,9 @@ public final class Packs {
 
     private final Problems problems = new Problems();
     private final Folder folder;
-    private final MessageDigest digest;
 
     private Packs(Path root) {
         this.folder = new Folder(root, problems);
-        try {
-            this.digest = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java has SHA-256", missing);
-        }
     }
 
     /**
@@ -51,12 +45,41 @@ public final class Packs {
      * @throws IOException   when a file can't be reached
      */
     public static StoredPack read(Path root) throws UnusableInput, IOException {
+        // before the files are read: a file changed meanwhile must not be kept under the name of its new content
+        String digest = digest(root);
         Packs reader = new Packs(root);
         Pack pack = reader.pack();
         reader.problems.throwIfAny();
         PackCheck.check(pack, reader.problems);
         reader.problems.throwIfAny();
-        return new StoredPack(root, pack, HexFormat.of().formatHex(reader.digest.digest()));
+        return new StoredPack(root, pack, digest);
+    }
+
+    /**
+     * SHA-256, in hexadecimal, over names and bytes of a pack's files in sorted order: what tells whether a kept pack is still the
+     * one in the folder. Reads every file and parses none.
+     */
+    public static String digest(Path root) throws IOException {
+        MessageDigest digest = sha256();
+        List<Path> files;
+        try (Stream<Path> walk = Files.walk(root)) {
+            files = walk.filter(file -> file.toString().endsWith(".yaml") || file.toString().endsWith(".md")).sorted().toList();
+        }
+        for (Path file : files) {
+            digest.update(root.relativize(file).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
+            digest.update((byte) 0);
+            digest.update(Files.readAllBytes(file));
+            digest.update((byte) 0);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java has SHA-256", missing);
+        }
     }
 
     /** The name that a pack folder gives itself, without reading the rest. */
@@ -98,32 +121,18 @@ public final class Packs {
         return types;
     }
 
-    /** What came of a file, and what was found wrong in it. */
-    private record Part<T>(Optional<T> read, Problems wrong) {
-    }
-
-    /** Makes something of each file; several at a time, for parsing is what a start waits for. What is wrong is told in order. */
-    private <T> List<T> parts(List<String> files, BiFunction<String, Part<String>, Optional<T>> reader) throws IOException {
-        Map<String, String> texts = new LinkedHashMap<>();
-        for (String file : files) {
-            text(file).ifPresent(text -> texts.put(file, text));
-        }
-        List<Part<T>> parts = texts.entrySet().parallelStream().map(text -> {
-            Problems wrong = new Problems();
-            return new Part<>(reader.apply(text.getKey(), new Part<>(Optional.of(text.getValue()), wrong)), wrong);
-        }).toList();
-        parts.forEach(part -> problems.addAll(part.wrong()));
-        return parts.stream().flatMap(part -> part.read().stream()).toList();
-    }
-
     /** All files of a folder, each of which must bear the id that stands in it. */
     private <T> List<T> each(String name, Function<Cursor, T> reader, Function<T, String> id) throws IOException {
-        return parts(folder.files(name, ".yaml"), (file, text) ->
-            Cursor.parse(file, text.read().orElseThrow(), 0, text.wrong()).map(cursor -> {
-                T read = reader.apply(cursor);
-                named(file, id.apply(read), ".yaml", cursor);
-                return read;
-            }));
+        List<T> all = new ArrayList<>();
+        for (String file : folder.files(name, ".yaml")) {
+            Optional<Cursor> cursor = yaml(file);
+            if (cursor.isPresent()) {
+                T read = reader.apply(cursor.get());
+                named(file, id.apply(read), ".yaml", cursor.get());
+                all.add(read);
+            }
+        }
+        return all;
     }
 
     private static void named(String file, String id, String ending, Cursor cursor) {
@@ -134,27 +143,25 @@ public final class Packs {
     }
 
     private List<Clause> clauses() throws IOException {
-        List<String> files = new ArrayList<>();
+        List<Clause> all = new ArrayList<>();
         for (String section : folder.folders("clauses")) {
-            files.addAll(folder.files(section, ".md"));
+            for (String file : folder.files(section, ".md")) {
+                Optional<String> text = folder.text(file);
+                Optional<Clause> clause = text.flatMap(found -> PaperFiles.clause(file, found, problems));
+                clause.ifPresent(found -> {
+                    String name = file.substring(file.lastIndexOf('/') + 1, file.length() - 3);
+                    if (!found.id().equals(name)) {
+                        problems.add(found.at(), "the file says it is \"" + found.id() + "\"",
+                            "rename the file to " + found.id() + ".md, or mend the id");
+                    }
+                    if (!section.equals("clauses/" + found.section().replace(' ', '-').replace('.', '-'))) {
+                        problems.add(found.at(), "the clause belongs to section " + found.section(), "move it to that section's folder");
+                    }
+                    all.add(found);
+                });
+            }
         }
-        return parts(files, (file, text) -> {
-            Optional<Clause> clause = PaperFiles.clause(file, text.read().orElseThrow(), text.wrong());
-            clause.ifPresent(found -> placed(file, found, text.wrong()));
-            return clause;
-        });
-    }
-
-    /** Whether a clause stands in the file of its id, in the folder of its section. */
-    private static void placed(String file, Clause clause, Problems wrong) {
-        String name = file.substring(file.lastIndexOf('/') + 1, file.length() - ".md".length());
-        if (!clause.id().equals(name)) {
-            wrong.add(clause.at(), "the file says it is \"" + clause.id() + "\"", "rename the file to " + clause.id()
-                + ".md, or mend the id");
-        }
-        if (!file.startsWith("clauses/" + clause.section().replace(' ', '-').replace('.', '-') + "/")) {
-            wrong.add(clause.at(), "the clause belongs to section " + clause.section(), "move it to that section's folder");
-        }
+        return all;
     }
 
     private <T> List<T> page(String file, Function<Cursor, List<T>> reader) throws IOException {
@@ -162,17 +169,7 @@ public final class Packs {
     }
 
     private Optional<Cursor> yaml(String file) throws IOException {
-        Optional<String> text = text(file);
-        return text.flatMap(found -> Cursor.parse(file, found, 0, problems));
-    }
-
-    private Optional<String> text(String file) throws IOException {
         Optional<String> text = folder.text(file);
-        text.ifPresent(found -> {
-            digest.update((file + "\n").getBytes(StandardCharsets.UTF_8));
-            digest.update(found.getBytes(StandardCharsets.UTF_8));
-            digest.update((byte) 0);
-        });
-        return text;
+        return text.flatMap(found -> Cursor.parse(file, found, 0, problems));
     }
 }

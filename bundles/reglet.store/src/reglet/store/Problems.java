@@ -25,10 +25,6 @@ final class Problems {
         add(at, what + " \"" + word + "\"", near.isEmpty() ? list : near + (allowed.size() <= 12 ? " " + list : ""));
     }
 
-    void addAll(Problems others) {
-        found.addAll(others.found);
-    }
-
     boolean isEmpty() {
         return found.isEmpty();
     }
