@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,22 +25,7 @@ class BuiltPackTest {
     Path folder;
 
     private Path pack() throws IOException {
-        Path copy = folder.resolve("pack");
-        try (Stream<Path> files = Files.walk(Samples.PACK)) {
-            files.forEach(file -> {
-                try {
-                    Path target = copy.resolve(Samples.PACK.relativize(file).toString());
-                    if (Files.isDirectory(file)) {
-                        Files.createDirectories(target);
-                    } else {
-                        Files.copy(file, target);
-                    }
-                } catch (IOException failed) {
-                    throw new UncheckedIOException(failed);
-                }
-            });
-        }
-        return copy;
+        return Samples.copyFolder(Samples.PACK, folder.resolve("pack"));
     }
 
     private List<String> findings(Path pack, Optional<Path> built, String cache) throws Exception {

@@ -37,7 +37,11 @@ final class Samples {
 
     /** A copy of a sample job that a test may change. */
     static Path copy(String name, Path to) throws IOException {
-        Path from = job(name);
+        return copyFolder(job(name), to);
+    }
+
+    /** A copy of a folder, without what was written to its {@code out}. */
+    static Path copyFolder(Path from, Path to) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
             files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> copy(from, file, to));
         }

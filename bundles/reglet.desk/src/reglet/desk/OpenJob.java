@@ -20,7 +20,6 @@ import reglet.model.Pack;
 import reglet.model.RegisterItem;
 import reglet.model.Requirement;
 import reglet.model.SectionDocument;
-import reglet.model.Stated;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
@@ -79,15 +78,6 @@ public final class OpenJob {
             .map(old -> new Choice(component, accept, old.values(), old.by(), old.because(), old.at()))
             .orElseGet(() -> new Choice(component, accept, Map.of(), "", "", before.at()));
         return with(job.with(before.with(choice)));
-    }
-
-    /** What the job would be with a value set over those of the options. */
-    public OpenJob setting(String wall, String component, String property, Stated value) {
-        WallType before = job.wall(wall).orElseThrow();
-        Choice old = before.choice(component).orElseThrow();
-        Map<String, Stated> values = new LinkedHashMap<>(old.values());
-        values.put(property, value);
-        return with(job.with(before.with(new Choice(component, old.accept(), values, old.by(), old.because(), old.at()))));
     }
 
     /** How a rule came out at each wall and meeting that it looks at. */

@@ -29,6 +29,8 @@ import reglet.model.WallType;
  * one wall with "or", walls with "and". What isn't decided prints in brackets, so that it can't be overlooked.
  */
 final class Slots {
+    private static final String CHANGED = ", changed to the values required here";
+
     private final Assembly assembly;
     private final String section;
 
@@ -102,7 +104,8 @@ final class Slots {
         String head = SlotNames.head(slot);
         Optional<Component> component = assembly.pack().component(head);
         if (component.isPresent() && slot.equals(head)) {
-            return Optional.ofNullable(setting.options().get(head)).flatMap(component.get()::option).map(Option::title)
+            return Optional.ofNullable(setting.options().get(head)).flatMap(component.get()::option)
+                .map(option -> option.title() + (isChanged(option, setting.wall(), head) ? CHANGED : ""))
                 .orElse("[" + component.get().title() + ": not decided]");
         }
         Property property = assembly.pack().property(SlotNames.path(slot)).orElseThrow();
@@ -114,6 +117,13 @@ final class Slots {
                 .orElse("[" + component.get().title() + ", " + property.label() + ": not decided]");
         }
         return fact(head, property, setting).map(value -> fact(property, value)).orElse("[" + property.label() + ": not stated]");
+    }
+
+    /** Whether the job sets another value than the option's own, so that the option's title alone would say what isn't required. */
+    private boolean isChanged(Option option, String wall, String component) {
+        return assembly.job().wall(wall).flatMap(type -> type.choice(component)).stream()
+            .flatMap(choice -> choice.values().entrySet().stream())
+            .anyMatch(set -> option.value(set.getKey()).filter(own -> !own.text().equals(set.getValue().value().text())).isPresent());
     }
 
     private static String fact(Property property, Value value) {

@@ -21,4 +21,9 @@ public enum Dimension {
     public String text() {
         return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
+
+    /** The name with its article: "a length", "an areal mass". */
+    public String withArticle() {
+        return ("AEIOU".indexOf(name().charAt(0)) < 0 ? "a " : "an ") + text();
+    }
 }

@@ -37,7 +37,7 @@ public record Quantity(double si, Unit unit, String amount) implements Value {
     /** The number in another unit of the same dimension. */
     public double in(Unit other) {
         if (other.dimension() != dimension()) {
-            throw new IllegalArgumentException(text() + " is a " + dimension().text() + ", not a " + other.dimension().text());
+            throw new IllegalArgumentException(text() + " is " + dimension().withArticle() + ", not " + other.dimension().withArticle());
         }
         return other.fromSi(si);
     }

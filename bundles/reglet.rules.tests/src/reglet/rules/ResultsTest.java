@@ -146,7 +146,7 @@ class ResultsTest {
         "lath.class >= \"hihg\"              | did you mean 'high'?",
         "\"X\" in lath.uses                  | \"X\" is never the case",
         "lath.weight > q(\"heavy\")          | \"heavy\" is no quantity",
-        "lath.weight                         | gives a areal_mass and not yes or no",
+        "lath.weight                         | is of the type areal_mass and not yes or no",
         "span(lath.kind, \"x\") > q(\"1 in\") | no matching overload",
         "lath.kind.matches(\"a.*\")          | undeclared reference",
         "[1, 2].exists(x, x > 1)             | undeclared reference"})

@@ -89,7 +89,7 @@ final class Compiler {
             CelAbstractSyntaxTree tree = compiler.compile(expression.text()).getAst();
             CelType type = tree.getResultType();
             if (expression.truth() && !type.equals(dev.cel.common.types.SimpleType.BOOL)) {
-                problem(expression, "gives a " + type.name() + " and not yes or no", "compare it with something");
+                problem(expression, "is of the type " + type.name() + " and not yes or no", "compare it with something");
                 return Optional.empty();
             }
             TreeBuilder builder = new TreeBuilder(tree, seen, lets.keySet(), pack);

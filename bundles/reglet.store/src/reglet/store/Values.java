@@ -39,7 +39,7 @@ final class Values {
             return Optional.empty();
         }
         if (quantity.get().dimension() != unit.dimension()) {
-            cursor.wrong("\"" + text + "\" is a " + quantity.get().dimension().text() + " and not a " + unit.dimension().text(),
+            cursor.wrong("\"" + text + "\" is " + quantity.get().dimension().withArticle() + " and not " + unit.dimension().withArticle(),
                 expected(unit));
             return Optional.empty();
         }

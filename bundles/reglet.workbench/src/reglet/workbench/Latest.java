@@ -65,8 +65,4 @@ final class Latest {
             running = null;
         }
     }
-
-    boolean isBusy() {
-        return running != null;
-    }
 }
