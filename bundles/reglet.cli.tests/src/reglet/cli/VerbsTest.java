@@ -66,11 +66,58 @@ class VerbsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "all"})
+    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "all"})
     void everyVerbExplainsItself(String verb) {
         Run run = run(verb, "--help");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("Usage: reglet " + verb), run.out());
+    }
+
+    @Test
+    void worksheetsOfAJobAreWrittenAndSummedUp() throws IOException {
+        Run run = run("worksheets", copy("harbour-clinic").toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("W2: Fastening of the lath: margin 1.1"), run.out());
+        for (String file : List.of("worksheets.pdf", "worksheets.json", "quantities.csv", "quantities.xlsx", "W1-lath_fastening.svg")) {
+            assertTrue(Files.size(folder.resolve("out").resolve(file)) > 200, file);
+        }
+    }
+
+    @Test
+    void worksheetsThatCannotBeMadeSayWhatTheyLackAndEndWithOne() {
+        Run text = run("worksheets", sample("orchard-row"), "--json");
+        assertEquals(1, text.code());
+        JsonObject undone = JsonParser.parseString(text.out()).getAsJsonObject().getAsJsonArray("undone").get(0).getAsJsonObject();
+        assertEquals("lath_fastening", undone.get("name").getAsString());
+        assertTrue(undone.get("why").getAsString().contains("leaves 0.6875 in in the framing"), undone.toString());
+    }
+
+    @Test
+    void aWorksheetRunsAloneOnTypedInputs() {
+        Run run = run("worksheet", "wind", "speed=115mph", "exposure=B", "height=30ft", "zone=5", "area=10ft2");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("suction") && run.out().contains("licensed professional"), run.out());
+        assertTrue(run("worksheet", "--list").out().startsWith("weight "));
+        assertTrue(run("worksheet", "wind", "--inputs").out().contains("85 mph to 250 mph"));
+    }
+
+    @Test
+    void wrongInputsOfAWorksheetAreToldAtOnceWithTheRange() {
+        Run run = run("worksheet", "wind", "speed=400mph", "height=30ft", "colour=red");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("85 mph to 250 mph") && run.err().contains("exposure is missing")
+            && run.err().contains("colour is no input"), run.err());
+        assertEquals(2, run("worksheet", "snow").code());
+        assertEquals(2, run("worksheet").code());
+        assertEquals(2, run("worksheet", "wind", "115mph").code());
+        assertEquals(2, run("worksheet", "wind", "speed=115mph", "speed=90mph").code());
+    }
+
+    @Test
+    void aWorksheetThatFallsShortEndsWithOne() {
+        Run run = run("worksheet", "weight", "unit_weight=22 psf", "edition=2021");
+        assertEquals(1, run.code(), run.out());
+        assertTrue(run.out().contains("falls short"), run.out());
     }
 
     @Test

@@ -111,7 +111,7 @@ final class Sample {
     }
 
     Assembly assembly() {
-        Pack pack = new Pack("sample", "1", "Sample", List.of(), List.of(), components, List.of(), List.of(),
+        Pack pack = new Pack("sample", "1", "Sample", List.of(), List.of(), components, List.of(), List.of(), List.of(),
             List.of(new Standard("ASTM C847", "Metal lath", Map.of("IBC 2021", "2018"), List.of(), AT),
                 new Standard("ASTM E96", "Vapour transmission", Map.of(), List.of(), AT)), List.of(), List.of(), entries, List.of());
         Job job = new Job("Job", "", "sample", Map.of("code", Map.of("name", new Stated(new Word("IBC"), AT), "edition",

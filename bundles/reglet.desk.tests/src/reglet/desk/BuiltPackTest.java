@@ -19,6 +19,7 @@ import reglet.model.Finding;
 import reglet.rules.Engine;
 import reglet.store.Packs;
 import reglet.store.StoredPack;
+import reglet.worksheets.Worksheets;
 
 class BuiltPackTest {
     @TempDir
@@ -38,7 +39,7 @@ class BuiltPackTest {
         Path pack = pack();
         StoredPack read = Packs.read(pack);
         Path built = folder.resolve("built.pack");
-        BuiltPack.write(built, read, Engine.compile(read.pack()));
+        BuiltPack.write(built, read, Engine.compile(read.pack(), Worksheets::run));
         assertEquals(findings(pack, Optional.empty(), "text"), findings(pack, Optional.of(built), "built"));
         assertFalse(Files.exists(folder.resolve("built")), "the pack was made anew");
         assertTrue(Files.exists(folder.resolve("text")), "the pack made from text was not kept");
@@ -49,7 +50,7 @@ class BuiltPackTest {
         Path pack = pack();
         StoredPack read = Packs.read(pack);
         Path built = folder.resolve("built.pack");
-        BuiltPack.write(built, read, Engine.compile(read.pack()));
+        BuiltPack.write(built, read, Engine.compile(read.pack(), Worksheets::run));
         Path rule = pack.resolve("rules/lath.weight.yaml");
         Files.writeString(rule, Files.readString(rule).replaceFirst("(?m)^says: .*$", "says: changed words"));
         assertTrue(findings(pack, Optional.of(built), "cache").contains("changed words"));

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import com.google.gson.JsonArray;
@@ -15,6 +18,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -48,6 +52,43 @@ class FormsTest {
             explained.addAll(Forms.explanations(rule, job.explain(rule.id())));
         }
         valid("explain", explained);
+        valid("worksheets", WorksheetForms.worksheets(job.worksheets()));
+    }
+
+    @Test
+    void whatWorksheetsAskForKeepsToItsSchema() throws Exception {
+        valid("worksheet-inputs", WorksheetForms.names(Calculations.names()));
+        for (String name : Calculations.names()) {
+            valid("worksheet-inputs", WorksheetForms.inputs(name));
+        }
+    }
+
+    /** The example that stands in the form's definition: 115 mph, exposure B, 30 ft, zone 5, 10 ft²; ASCE 7-16, chapter 30. */
+    @Test
+    void aWorksheetRunAlonePrintsWhatTheFormPromises() throws Exception {
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put("speed", "115 mph");
+        typed.put("exposure", "B");
+        typed.put("height", "30 ft");
+        typed.put("zone", "5");
+        typed.put("area", "10 ft2");
+        JsonObject form = WorksheetForms.worksheets(List.of(Calculations.run("wind", typed, "typed")));
+        valid("worksheets", form);
+        JsonObject wind = form.getAsJsonArray("worksheets").get(0).getAsJsonObject();
+        JsonObject speed = wind.getAsJsonObject("inputs").getAsJsonObject("speed");
+        assertEquals(51.41, speed.get("value").getAsDouble(), 0.005);
+        assertEquals("m/s", speed.get("unit").getAsString());
+        assertEquals("115 mph", speed.get("text").getAsString());
+        JsonObject qh = null;
+        for (JsonElement step : wind.getAsJsonArray("steps")) {
+            if (step.getAsJsonObject().get("symbol").getAsString().equals("qh")) {
+                qh = step.getAsJsonObject();
+            }
+        }
+        // 964.3 Pa: 0.00256 psf/mph², Kz 0.70 (Table 26.10-1), Kd 0.85, worked in full by hand
+        assertEquals(965, qh.get("value").getAsDouble(), 2);
+        assertEquals("Pa", qh.get("unit").getAsString());
+        assertEquals(-914.5, wind.getAsJsonObject("results").getAsJsonObject("pressure.out").get("value").getAsDouble(), 2);
     }
 
     @ParameterizedTest

@@ -45,6 +45,7 @@ import reglet.model.Submittal;
 import reglet.model.Value;
 import reglet.model.WallType;
 import reglet.rules.Engine;
+import reglet.worksheets.Worksheets;
 
 /**
  * A requirement is stated once and used everywhere: whatever value of the pack or choice of a job changes, exactly the paragraphs,
@@ -78,14 +79,15 @@ class StatedOnceTest {
     @Test
     void aValueOfThePackChangesExactlyThePapersThatUseIt() throws Exception {
         OpenJob before = Samples.open("harbour-clinic");
-        byte[] trees = Engine.compile(before.pack()).checkedTrees();
+        byte[] trees = Engine.compile(before.pack(), Worksheets::run).checkedTrees();
         Papers papers = Papers.of(before);
         int changedValues = 0;
         for (Requirement asked : distinct(before.assembly().requirements())) {
             if (!(asked.value() instanceof Quantity quantity) || isSet(before, asked)) {
                 continue;
             }
-            OpenJob after = new OpenJob(before.folder(), before.job(), Engine.load(with(before.pack(), asked, other(quantity)), trees));
+            OpenJob after = new OpenJob(before.folder(), before.job(), Engine.load(with(before.pack(), asked, other(quantity)), trees,
+                Worksheets::run));
             Papers changed = Papers.of(after);
             String what = asked.path() + " of " + asked.option();
             Set<String> printing = printing(changed, asked);
@@ -200,8 +202,8 @@ class StatedOnceTest {
             return new Component(component.id(), component.title(), component.section(), component.order(), component.needed(),
                 component.properties(), options, component.at());
         }).toList();
-        return new Pack(pack.name(), pack.version(), pack.title(), pack.cautions(), pack.subjects(), components, pack.rules(), pack.tables(),
-            pack.standards(), pack.plans(), pack.clauses(), pack.entries(), pack.synonyms());
+        return new Pack(pack.name(), pack.version(), pack.title(), pack.cautions(), pack.subjects(), components, pack.rules(),
+            pack.calculations(), pack.tables(), pack.standards(), pack.plans(), pack.clauses(), pack.entries(), pack.synonyms());
     }
 
     /** The paragraphs with a slot that prints this requirement. */

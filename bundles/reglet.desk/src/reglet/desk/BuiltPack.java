@@ -13,6 +13,7 @@ import reglet.rules.Engine;
 import reglet.store.PackBytes;
 import reglet.store.SafeFile;
 import reglet.store.StoredPack;
+import reglet.worksheets.Worksheets;
 
 /**
  * A pack made ready to run and kept in a file, so that a start neither parses its text files nor checks its expressions. The file
@@ -47,7 +48,8 @@ final class BuiltPack {
             if (!in.readUTF().equals(digest)) {
                 return Optional.empty();
             }
-            return Optional.of(Engine.load(PackBytes.read(in.readNBytes(in.readInt())), in.readNBytes(in.readInt())));
+            return Optional.of(Engine.load(PackBytes.read(in.readNBytes(in.readInt())), in.readNBytes(in.readInt()),
+                Worksheets::run));
         } catch (IOException | RuntimeException unusable) {
             // made anew from the text, which says what is wrong where something is
             return Optional.empty();

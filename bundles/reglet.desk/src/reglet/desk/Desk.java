@@ -16,6 +16,7 @@ import reglet.rules.Engine;
 import reglet.store.Jobs;
 import reglet.store.Packs;
 import reglet.store.StoredPack;
+import reglet.worksheets.Worksheets;
 
 /** Opens jobs with the packs at hand. Keeps the packs it has loaded; safe for use by several threads. */
 public final class Desk {
@@ -66,7 +67,7 @@ public final class Desk {
             return engine.get();
         }
         StoredPack read = Packs.read(pack.folder());
-        Engine made = Engine.compile(read.pack());
+        Engine made = Engine.compile(read.pack(), Worksheets::run);
         try {
             BuiltPack.write(cache.resolve(read.digest() + ".pack"), read, made);
         } catch (IOException unwritable) {

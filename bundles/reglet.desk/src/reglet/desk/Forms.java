@@ -204,7 +204,7 @@ public final class Forms {
         return form;
     }
 
-    private static void value(JsonObject form, Value value) {
+    static void value(JsonObject form, Value value) {
         if (value instanceof Quantity quantity) {
             form.addProperty("value", quantity.si());
             form.addProperty("unit", quantity.dimension().si());
@@ -236,7 +236,7 @@ public final class Forms {
         return form;
     }
 
-    private static JsonArray strings(List<String> strings) {
+    static JsonArray strings(List<String> strings) {
         JsonArray all = new JsonArray();
         strings.forEach(all::add);
         return all;
@@ -252,7 +252,7 @@ public final class Forms {
         return form;
     }
 
-    private static JsonArray bases(List<Basis> bases) {
+    static JsonArray bases(List<Basis> bases) {
         JsonArray all = new JsonArray();
         for (Basis basis : bases) {
             JsonObject one = new JsonObject();
@@ -265,7 +265,7 @@ public final class Forms {
         return all;
     }
 
-    private static void word(JsonObject form, String name, String word) {
+    static void word(JsonObject form, String name, String word) {
         if (!word.isEmpty()) {
             form.addProperty(name, word);
         }

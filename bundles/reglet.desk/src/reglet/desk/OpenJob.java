@@ -11,11 +11,13 @@ import reglet.comparing.Comparing;
 import reglet.drafting.Drafter;
 import reglet.drafting.Registers;
 import reglet.model.Assembly;
+import reglet.model.Calculated;
 import reglet.model.Checked;
 import reglet.model.Choice;
 import reglet.model.Comparison;
 import reglet.model.Explanation;
 import reglet.model.Job;
+import reglet.model.JobWorksheets;
 import reglet.model.Pack;
 import reglet.model.RegisterItem;
 import reglet.model.Requirement;
@@ -23,7 +25,9 @@ import reglet.model.SectionDocument;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
+import reglet.model.Worksheet;
 import reglet.rules.Engine;
+import reglet.worksheets.Worksheets;
 
 
 /**
@@ -36,6 +40,7 @@ public final class OpenJob {
     private final Engine engine;
     private final Later<Assembly> assembly;
     private final Later<Checked> checked;
+    private final Later<JobWorksheets> worksheets;
     private final Map<String, SectionDocument> sections = new LinkedHashMap<>();
 
     OpenJob(Path folder, Job job, Engine engine) {
@@ -44,6 +49,7 @@ public final class OpenJob {
         this.engine = engine;
         this.assembly = new Later<>(() -> engine.resolve(job));
         this.checked = new Later<>(() -> engine.check(job));
+        this.worksheets = new Later<>(() -> engine.worksheets(job));
     }
 
     public Path folder() {
@@ -64,6 +70,20 @@ public final class OpenJob {
 
     public Checked checked() {
         return checked.get();
+    }
+
+    /** The worksheets that the pack asks for. */
+    public JobWorksheets worksheets() {
+        return worksheets.get();
+    }
+
+    /** All worksheets with what is drawn beside them. */
+    public List<Calculated> calculated() {
+        return worksheets().made().stream().map(OpenJob::calculated).toList();
+    }
+
+    private static Calculated calculated(Worksheet worksheet) {
+        return new Calculated(worksheet, Worksheets.charts(worksheet), Worksheets.drawings(worksheet));
     }
 
     /** The same folder and pack with another job. */

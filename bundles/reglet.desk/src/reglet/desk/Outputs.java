@@ -4,23 +4,35 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 import reglet.drafting.ComparisonPages;
 import reglet.drafting.Docx;
 import reglet.drafting.Html;
 import reglet.drafting.Markdown;
 import reglet.drafting.Pdf;
+import reglet.drafting.Plot;
+import reglet.drafting.Quantities;
 import reglet.drafting.Registers;
+import reglet.drafting.WorksheetPages;
+import reglet.model.Calculated;
+import reglet.model.Chart;
 import reglet.model.Comparison;
 import reglet.model.RegisterItem;
 import reglet.model.SectionDocument;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
+import reglet.model.Worksheet;
 import reglet.store.SafeFile;
 
 /** The papers of a job. Each is made whole before it is written; work that is cancelled leaves whole files only. */
 public final class Outputs {
+    private static final String TAKEOFF = "takeoff";
+
     private final OpenJob job;
     private final List<Step> steps = new ArrayList<>();
 
@@ -95,12 +107,47 @@ public final class Outputs {
         return this;
     }
 
+    /** Adds the worksheets: on paper, for programs, quantities as tables, charts as pictures. */
+    public Outputs worksheets() {
+        steps.add(new Step("calculating the worksheets", () -> {
+            List<Output> all = new ArrayList<>();
+            all.add(new Output("worksheets.pdf", WorksheetPages.of(job.assembly(), job.calculated())));
+            all.add(text("worksheets.json", Forms.text(WorksheetForms.worksheets(job.worksheets()))));
+            List<Worksheet> quantities = job.worksheets().made().stream().filter(made -> made.name().equals(TAKEOFF)).toList();
+            if (!quantities.isEmpty()) {
+                all.add(text("quantities.csv", Quantities.csv(quantities)));
+                all.add(new Output("quantities.xlsx", Quantities.xlsx(quantities)));
+            }
+            all.addAll(charts());
+            return all;
+        }));
+        return this;
+    }
+
+    /** Each different chart of a wall type once. */
+    private List<Output> charts() {
+        Map<String, Set<Chart>> charts = new LinkedHashMap<>();
+        for (Calculated calculated : job.calculated()) {
+            charts.computeIfAbsent(calculated.worksheet().wall() + "-" + calculated.worksheet().name(), name -> new LinkedHashSet<>())
+                .addAll(calculated.charts());
+        }
+        List<Output> pictures = new ArrayList<>();
+        charts.forEach((name, different) -> {
+            int number = 0;
+            for (Chart chart : different) {
+                pictures.add(text(name + (++number == 1 ? "" : "-" + number) + ".svg", Plot.svg(chart)));
+            }
+        });
+        return pictures;
+    }
+
     /** Adds everything. */
     public Outputs all() {
         findings();
         job.job().sections().forEach(this::section);
         job.job().sections().forEach(this::register);
         register();
+        worksheets();
         for (Submittal submittal : job.job().submittals()) {
             submittalPackage(submittal);
             comparison(submittal);

@@ -11,6 +11,7 @@ import reglet.rules.Engine;
 import reglet.rules.Examples;
 import reglet.store.Packs;
 import reglet.store.StoredPack;
+import reglet.worksheets.Worksheets;
 
 /**
  * Builds a pack: reads it, checks every expression, runs the examples of every rule, looks over the clauses, and writes the
@@ -30,15 +31,17 @@ public final class PackBuild {
         Path folder = Path.of(arguments[0]);
         try {
             StoredPack pack = Packs.read(folder);
-            Engine engine = Engine.compile(pack.pack());
+            Engine engine = Engine.compile(pack.pack(), Worksheets::run);
             List<Problem> problems = new ArrayList<>(Examples.failures(engine));
             problems.addAll(ClauseLint.problems(pack.pack()));
+            problems.addAll(CalculationLint.problems(pack.pack()));
             if (!problems.isEmpty()) {
                 throw new UnusableInput(problems);
             }
             BuiltPack.write(Path.of(arguments[1]), pack, engine);
             System.out.println(pack.pack().title() + ": " + pack.pack().components().size() + " components, "
-                + pack.pack().rules().size() + " rules, " + pack.pack().clauses().size() + " clauses");
+                + pack.pack().rules().size() + " rules, "
+                + pack.pack().calculations().size() + " worksheets, " + pack.pack().clauses().size() + " clauses");
         } catch (UnusableInput unusable) {
             unusable.problems().forEach(problem -> System.err.println(folder + "/" + problem));
             System.exit(2);

@@ -7,12 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import reglet.drafting.SubmittalPages;
 import reglet.drafting.SubmittalPages.Contents;
 import reglet.drafting.SubmittalPages.Pages;
 import reglet.drafting.SubmittalPages.Part;
 import reglet.drafting.SubmittalPages.Sheet;
+import reglet.model.Calculated;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
 import reglet.model.Submittal;
@@ -31,8 +34,16 @@ final class Packages {
         List<RegisterItem> items = job.register(submittal.section()).stream()
             .filter(item -> submittal.items().contains(item.id())).toList();
         List<Sheet> sheets = sheets(job, submittal);
-        Pages pages = SubmittalPages.of(new Contents(job.assembly(), submittal, items, job.compare(submittal), sheets));
+        Pages pages = SubmittalPages.of(new Contents(job.assembly(), submittal, items, job.compare(submittal), sheets,
+            worksheets(job, submittal)));
         return Child.usual().assemble(plan(job, submittal, pages));
+    }
+
+    /** The worksheets that show the submittal's products to be enough. */
+    private static List<Calculated> worksheets(OpenJob job, Submittal submittal) {
+        Set<String> components = job.job().products().stream().filter(product -> submittal.products().contains(product.id()))
+            .map(ProductData::component).collect(Collectors.toSet());
+        return job.calculated().stream().filter(calculated -> components.contains(calculated.worksheet().component())).toList();
     }
 
     /** The sheets that a submittal's products name, each once. */

@@ -50,7 +50,8 @@ final class PackageSample {
                 Optional.of(new ShortBy(required - light.si(), Dimension.AREAL_MASS, 1 - light.si() / required)), ""),
             row("lath-b", section, weight, Optional.empty(), Result.NOT_SHOWN, Optional.empty(), "the sheet has no such value")));
         return new Contents(assembly, submittal, List.of(Registers.of(assembly, section).get(0)), comparison,
-            List.of(new Sheet(SHEET, "Lath A", 3, ""), new Sheet(BROKEN, "Lath B", 0, "the file is damaged at its end")));
+            List.of(new Sheet(SHEET, "Lath A", 3, ""), new Sheet(BROKEN, "Lath B", 0, "the file is damaged at its end")),
+            List.of());
     }
 
     private static Row row(String product, SectionDocument section, Requirement requirement, Optional<SheetValue> value, Result result,

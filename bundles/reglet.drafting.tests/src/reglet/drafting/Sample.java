@@ -118,7 +118,7 @@ final class Sample {
 
     Pack pack() {
         return new Pack("sample", "1", "Sample", cautions.stream().map(text -> new Pack.Caution("c", text, "", List.of(), AT)).toList(),
-            List.of(CODE, WALL, OPENING), List.of(FRAMING, LATH, SEALANT), List.of(), List.of(),
+            List.of(CODE, WALL, OPENING), List.of(FRAMING, LATH, SEALANT), List.of(), List.of(), List.of(),
             List.of(new Standard("ASTM C847", "Standard Specification for Metal Lath", Map.of("IBC 2021", "2018"), List.of(), AT),
                 new Standard("ASTM C90", "Standard Specification for Loadbearing Concrete Masonry Units", Map.of(), List.of(), AT),
                 new Standard("ASTM C920", "Standard Specification for Elastomeric Joint Sealants", Map.of("IBC 2021", "2014"), List.of(),

@@ -1,6 +1,5 @@
 package reglet.drafting;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,13 +7,8 @@ import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.LocalDateTime;
 import java.util.HexFormat;
-import java.util.Optional;
 import java.util.Set;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.wp.usermodel.HeaderFooterType;
@@ -72,7 +66,7 @@ public final class Docx {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             docx.document.write(out);
             docx.document.close();
-            return withoutClock(out.toByteArray());
+            return SameBytes.archive(out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (XmlException e) {
@@ -116,8 +110,7 @@ public final class Docx {
         core.setTitle("Section " + section.number() + ", " + section.title());
         core.setSubjectProperty(section.job());
         core.setCreator("Reglet");
-        core.setCreated(Optional.of(SameBytes.day().getTime()));
-        core.setModified(Optional.of(SameBytes.day().getTime()));
+        SameBytes.dated(core);
         document.getProperties().getExtendedProperties().setApplication("Reglet");
     }
 
@@ -246,20 +239,5 @@ public final class Docx {
         paragraph.setNumID(BigInteger.valueOf(list));
         paragraph.setNumILvl(BigInteger.valueOf(level));
         return paragraph;
-    }
-
-    /** The same archive with one fixed time on every entry. */
-    private static byte[] withoutClock(byte[] archive) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(archive)); ZipOutputStream to = new ZipOutputStream(out)) {
-            for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
-                ZipEntry copy = new ZipEntry(entry.getName());
-                copy.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
-                to.putNextEntry(copy);
-                from.transferTo(to);
-                to.closeEntry();
-            }
-        }
-        return out.toByteArray();
     }
 }

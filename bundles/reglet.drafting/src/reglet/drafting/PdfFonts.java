@@ -4,9 +4,11 @@ import java.awt.Color;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.text.Normalizer;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 import org.librepdf.openpdf.fonts.Liberation;
 
@@ -18,6 +20,7 @@ import com.lowagie.text.pdf.BaseFont;
 final class PdfFonts {
     /** Stands for a character that the fonts don't have, so that it is seen to be missing. */
     private static final int MISSING = 0x25A1;
+    private static final Pattern RAISED = Pattern.compile("[\u2070-\u2079\u207A\u207B]+");
     private static final Map<Face, byte[]> FILES = new ConcurrentHashMap<>();
 
     /** The faces in use. */
@@ -38,11 +41,17 @@ final class PdfFonts {
     Chunk run(String text, Face face, float size, Color color) {
         BaseFont font = base(face);
         StringBuilder shown = new StringBuilder();
-        text.replaceAll("\\s", " ").codePoints()
+        raised(text.replaceAll("\\s", " "), font).codePoints()
             .forEach(character -> shown.appendCodePoint(font.charExists(character) ? character : MISSING));
         Chunk chunk = new Chunk(shown.toString(), new Font(font, size, Font.NORMAL, color));
         chunk.setSplitCharacter((start, current, end, characters, chunks) -> breaks(characters, current));
         return chunk;
+    }
+
+    /** Raised digits that the font lacks as a power: "10⁻⁶" as "10^-6". */
+    private static String raised(String text, BaseFont font) {
+        return RAISED.matcher(text).replaceAll(found -> found.group().codePoints().allMatch(font::charExists) ? found.group()
+            : "^" + Normalizer.normalize(found.group(), Normalizer.Form.NFKC).replace('\u2212', '-'));
     }
 
     /** Width of a run in points. */
@@ -61,12 +70,15 @@ final class PdfFonts {
         };
     }
 
+    /** The font file of a face. */
+    static byte[] file(Face face) {
+        return FILES.computeIfAbsent(face, PdfFonts::read);
+    }
+
     private BaseFont base(Face face) {
         return fonts.computeIfAbsent(face, wanted -> {
             try {
-                return BaseFont.createFont(wanted.file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false,
-                    FILES.computeIfAbsent(wanted, PdfFonts::read),
-                    null);
+                return BaseFont.createFont(wanted.file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, file(wanted), null);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -1,8 +1,10 @@
 package reglet.drafting;
 
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.IntFunction;
 
 import com.lowagie.text.Chunk;
@@ -17,9 +19,11 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 
 import reglet.drafting.PdfFonts.Face;
+import reglet.model.Drawing;
 
 /**
  * Sheets of paper that are filled from top to bottom: paragraphs with hanging marks, tables, rules; headings stay with what
@@ -124,6 +128,13 @@ final class PdfSheets {
         return document.getPageSize().getHeight();
     }
 
+    /** Starts another sheet unless so much is free on this one. */
+    void room(float points) {
+        if (!atTop() && y - points < FOOT) {
+            next();
+        }
+    }
+
     /** Ends the sheet and starts another. */
     void next() {
         document.newPage();
@@ -160,6 +171,24 @@ final class PdfSheets {
             }
             next();
         }
+    }
+
+    /** A picture of vectors, drawn in points with y downwards; it stays whole. */
+    void picture(float width, float height, Consumer<Graphics2D> painter) {
+        room(height);
+        PdfTemplate template = canvas.createTemplate(width, height);
+        Graphics2D graphics = template.createGraphicsShapes(width, height);
+        painter.accept(graphics);
+        graphics.dispose();
+        canvas.addTemplate(template, side + (width() - width) / 2, y - height);
+        y -= height;
+    }
+
+    /** A drawing to scale, as large as it fits into the width and a height; it stays whole. */
+    void drawing(Drawing drawing, float height) {
+        room(height);
+        DrawingPdf.draw(canvas, fonts, drawing, side, y - height, width(), height);
+        y -= height;
     }
 
     /** The finished file: the same bytes for the same content. */

@@ -2,6 +2,7 @@ package reglet.drafting;
 
 import java.awt.Color;
 
+import com.lowagie.text.Chunk;
 import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
@@ -83,7 +84,14 @@ final class PdfTable {
     }
 
     private PdfPCell cell(String text, Face face) {
-        PdfPCell cell = new PdfPCell(new Phrase(LEADING, sheets.fonts.run(text, face, SIZE, PdfSheets.INK)));
+        Phrase phrase = new Phrase(LEADING);
+        for (String line : text.split("\n")) {
+            if (!phrase.isEmpty()) {
+                phrase.add(Chunk.NEWLINE);
+            }
+            phrase.add(sheets.fonts.run(line, face, SIZE, PdfSheets.INK));
+        }
+        PdfPCell cell = new PdfPCell(phrase);
         cell.setLeading(LEADING, 0);
         cell.setPadding(3);
         cell.setPaddingBottom(4);

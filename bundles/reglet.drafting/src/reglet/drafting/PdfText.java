@@ -10,6 +10,8 @@ import reglet.drafting.PdfSheets.Block;
 
 /** The plain pages around tables: titles, paragraphs, bulleted sentences. */
 final class PdfText {
+    private static final float HEADING_ROOM = 66;
+
     private PdfText() {
     }
 
@@ -20,7 +22,8 @@ final class PdfText {
     }
 
     static void heading(PdfSheets sheets, String text) {
-        // Room for a line that follows, which may be a table's.
+        // room for a line that follows, which may be a table's
+        sheets.room(HEADING_ROOM);
         sheets.flow(List.of(Block.of(phrase(sheets, text, Face.SANS_BOLD, 10.5f), 0, 14, 14).keeping(true),
             Block.of(new Phrase(" "), 0, 3, 0)));
     }
@@ -37,6 +40,16 @@ final class PdfText {
         List<Block> blocks = new ArrayList<>();
         sentences.forEach(sentence -> blocks.add(Block.of(phrase(sheets, sentence, Face.TEXT, 10.5f), 16, 13.5f, 3)
             .hanging(sheets.fonts.run("•", Face.TEXT, 10.5f, PdfSheets.INK), 4)));
+        sheets.flow(blocks);
+    }
+
+    /** Small sentences numbered from 1. */
+    static void numbered(PdfSheets sheets, List<String> sentences) {
+        List<Block> blocks = new ArrayList<>();
+        for (String sentence : sentences) {
+            blocks.add(Block.of(phrase(sheets, sentence, Face.SANS, 8.5f), 16, 11.5f, 1)
+                .hanging(sheets.fonts.run(String.valueOf(blocks.size() + 1), Face.SANS, 8.5f, PdfSheets.INK), 2));
+        }
         sheets.flow(blocks);
     }
 

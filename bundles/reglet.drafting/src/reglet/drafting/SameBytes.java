@@ -1,19 +1,25 @@
 package reglet.drafting;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
@@ -24,10 +30,11 @@ import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.poi.ooxml.POIXMLProperties;
 
 /**
- * Takes out of a PDF that this program made what differs from run to run: dates, the random prefixes of embedded fonts and the
- * file's identifier, which is made from the content instead.
+ * Takes out of files that this program made what differs from run to run: dates, and in a PDF the random prefixes of embedded fonts
+ * and the file's identifier, which is made from the content instead.
  */
 final class SameBytes {
     private static final Pattern SUBSET = Pattern.compile("[A-Z]{6}\\+(.+)");
@@ -65,6 +72,26 @@ final class SameBytes {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A zip archive without the times of its entries. */
+    static byte[] archive(byte[] made) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(made)); ZipOutputStream to = new ZipOutputStream(out)) {
+            for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+                ZipEntry copy = new ZipEntry(entry.getName());
+                copy.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
+                to.putNextEntry(copy);
+                from.transferTo(to);
+                to.closeEntry();
+            }
+        }
+        return out.toByteArray();
+    }
+
+    static void dated(POIXMLProperties.CoreProperties core) {
+        core.setCreated(Optional.of(day().getTime()));
+        core.setModified(Optional.of(day().getTime()));
     }
 
     private static byte[] saved(PDDocument document) throws IOException {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import reglet.drafting.PdfSheets.Edges;
 import reglet.model.Assembly;
 import reglet.model.Box;
+import reglet.model.Calculated;
 import reglet.model.Comparison;
 import reglet.model.Comparison.Result;
 import reglet.model.Comparison.Row;
@@ -22,7 +23,7 @@ import reglet.model.Submittal;
 
 /**
  * The pages of a submittal package that are ours: transmittal with the statement of review, contents, extract of the
- * register, compliance table, a divider for each sheet, and what is missing. Everything that has to be known of the sheets is
+ * register, compliance table, a divider for each sheet, worksheets, and what is missing. Everything that has to be known of the sheets is
  * how many pages they have; page numbers are those of the whole package. Bookmarks and links are added by whoever puts the
  * package together, from the parts and boxes returned.
  */
@@ -31,11 +32,12 @@ public final class SubmittalPages {
     private static final String CONTENTS = "contents";
     private static final String REGISTER = "register";
     private static final String COMPLIANCE = "compliance";
+    private static final String WORKSHEETS = "worksheets";
     private static final String MISSING = "missing";
     private static final String DIVIDER = "divider/";
     private static final Map<String, String> TITLES = Map.of(TRANSMITTAL, "Transmittal", CONTENTS, "Contents", REGISTER,
         "Register items covered",
-        COMPLIANCE, "Compliance table", MISSING, "Missing evidence");
+        COMPLIANCE, "Compliance table", WORKSHEETS, "Worksheets", MISSING, "Missing evidence");
 
     /**
      * A sheet to be bound in.
@@ -53,11 +55,14 @@ public final class SubmittalPages {
      *
      * @param items  register items that the submittal covers
      * @param sheets in the order in which they are bound
+     * @param worksheets that show the submittal's products to be enough for the walls
      */
-    public record Contents(Assembly assembly, Submittal submittal, List<RegisterItem> items, Comparison comparison, List<Sheet> sheets) {
+    public record Contents(Assembly assembly, Submittal submittal, List<RegisterItem> items, Comparison comparison, List<Sheet> sheets,
+            List<Calculated> worksheets) {
         public Contents {
             items = List.copyOf(items);
             sheets = List.copyOf(sheets);
+            worksheets = List.copyOf(worksheets);
         }
     }
 
@@ -143,6 +148,10 @@ public final class SubmittalPages {
         begin(COMPLIANCE, TITLES.get(COMPLIANCE));
         compliance();
         contents.sheets().forEach(this::divider);
+        if (!contents.worksheets().isEmpty()) {
+            begin(WORKSHEETS, TITLES.get(WORKSHEETS));
+            WorksheetPages.write(sheets, assembly, contents.worksheets(), false);
+        }
         if (!missing().isEmpty()) {
             begin(MISSING, TITLES.get(MISSING));
             PdfText.text(sheets, "The following was asked for and is not in this package.");
@@ -239,6 +248,9 @@ public final class SubmittalPages {
         lines.put(COMPLIANCE, TITLES.get(COMPLIANCE));
         contents.sheets().forEach(sheet -> lines.put(DIVIDER + sheet.id(), sheet.title()
             + (sheet.problem().isEmpty() ? "" : " (not bound in)")));
+        if (!contents.worksheets().isEmpty()) {
+            lines.put(WORKSHEETS, TITLES.get(WORKSHEETS));
+        }
         if (!missing().isEmpty()) {
             lines.put(MISSING, TITLES.get(MISSING));
         }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param cautions what every section, package and worksheet says of its limits and of dangers on site, in order
  */
 public record Pack(String name, String version, String title, List<Caution> cautions, List<Subject> subjects, List<Component> components,
-        List<Rule> rules, List<Table> tables, List<Standard> standards, List<SectionPlan> plans, List<Clause> clauses,
+        List<Rule> rules, List<Calculation> calculations, List<Table> tables, List<Standard> standards, List<SectionPlan> plans, List<Clause> clauses,
         List<RegisterEntry> entries, List<Synonym> synonyms) {
 
     public Pack {
@@ -19,6 +19,7 @@ public record Pack(String name, String version, String title, List<Caution> caut
         subjects = List.copyOf(subjects);
         components = List.copyOf(components);
         rules = List.copyOf(rules);
+        calculations = List.copyOf(calculations);
         tables = List.copyOf(tables);
         standards = List.copyOf(standards);
         plans = List.copyOf(plans);
@@ -60,7 +61,7 @@ public record Pack(String name, String version, String title, List<Caution> caut
         return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
     }
 
-    /** The property behind an expression name such as "lath.weight" or "site.climate". */
+    /** The property behind an expression name such as "lath.weight", "site.climate" or "worksheets.weight.unit.limit". */
     public Optional<Property> property(String path) {
         int dot = path.indexOf('.');
         if (dot < 0) {
@@ -68,6 +69,9 @@ public record Pack(String name, String version, String title, List<Caution> caut
         }
         String owner = path.substring(0, dot);
         String name = path.substring(dot + 1);
+        if (owner.equals(Calculation.OWNER)) {
+            return Calculation.result(calculations, name);
+        }
         return component(owner).flatMap(component -> component.property(name))
             .or(() -> subject(owner).flatMap(subject -> subject.property(name)));
     }

@@ -9,7 +9,9 @@ import java.util.OptionalDouble;
  *
  * @param name     "wind"
  * @param title    words for people
+ * @param component that it shows to be enough: packages with a product for it carry the worksheet; ""
  * @param wall     wall type id; "" when it runs alone
+ * @param meeting  id of the meeting that it is for; ""
  * @param inputs   by key, in the order they are asked for
  * @param steps    in the order calculated
  * @param results  by key
@@ -17,8 +19,8 @@ import java.util.OptionalDouble;
  * @param assumed  every assumption, in sentences
  * @param warnings what a person has to look at
  */
-public record Worksheet(String name, String title, String wall, Map<String, Input> inputs, List<Step> steps, Map<String, Amount> results,
-        OptionalDouble margin, List<String> assumed, List<String> warnings) {
+public record Worksheet(String name, String title, String component, String wall, String meeting, Map<String, Input> inputs,
+        List<Step> steps, Map<String, Amount> results, OptionalDouble margin, List<String> assumed, List<String> warnings) {
 
     public Worksheet {
         inputs = Ordered.copy(inputs);
@@ -28,12 +30,31 @@ public record Worksheet(String name, String title, String wall, Map<String, Inpu
         warnings = List.copyOf(warnings);
     }
 
+    /** The same worksheet as a pack asked for it. */
+    public Worksheet at(Calculation calculation, String newWall, String newMeeting) {
+        return new Worksheet(name, calculation.title(), calculation.component(), newWall, newMeeting, inputs, steps, results, margin, assumed, warnings);
+    }
+
+    /** The same worksheet under another title. */
+    public Worksheet titled(String newTitle) {
+        return new Worksheet(name, newTitle, component, wall, meeting, inputs, steps, results, margin, assumed, warnings);
+    }
+
+    /** What is given for an input, and where it comes from. */
+    public record Supplied(Value value, String from) {
+    }
+
     /** A value with where it comes from: a file of the job, "typed", or "usual value". */
     public record Input(String label, Value value, String from) {
     }
 
     /** A number in the SI unit of its dimension, with the unit that people read it in. */
     public record Amount(String label, double si, Unit unit) {
+
+        /** The amount as people read it, the number to four figures. */
+        public Quantity quantity() {
+            return new Quantity(si, unit, Numbers.significant(unit.fromSi(si), 4, Numbers.Side.NEAREST));
+        }
     }
 
     /**

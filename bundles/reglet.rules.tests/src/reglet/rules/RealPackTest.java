@@ -28,6 +28,7 @@ import reglet.model.Value;
 import reglet.model.WallType;
 import reglet.store.Jobs;
 import reglet.store.Packs;
+import reglet.worksheets.Worksheets;
 
 /** The pack of this checkout and its sample jobs. */
 class RealPackTest {
@@ -38,7 +39,7 @@ class RealPackTest {
     @BeforeAll
     static void read() throws Exception {
         pack = Packs.read(ROOT.resolve("bundles/reglet.pack.adheredveneer/pack")).pack();
-        engine = Engine.compile(pack);
+        engine = Engine.compile(pack, Worksheets::run);
     }
 
     private static Job job(String name) throws Exception {
@@ -57,7 +58,7 @@ class RealPackTest {
 
     @Test
     void checkedTreesThatWereKeptFindTheSame() throws Exception {
-        Engine kept = Engine.load(pack, engine.checkedTrees());
+        Engine kept = Engine.load(pack, engine.checkedTrees(), Worksheets::run);
         for (String name : List.of("harbour-clinic", "mesa-library", "orchard-row")) {
             assertEquals(keys(engine, job(name)), keys(kept, job(name)));
             assertEquals(engine.resolve(job(name)), kept.resolve(job(name)));

@@ -11,6 +11,7 @@ import reglet.model.Pack;
 import reglet.model.UnusableInput;
 import reglet.store.Jobs;
 import reglet.store.Packs;
+import reglet.worksheets.Worksheets;
 
 /** A small pack and job, written as text and read as any other, that tests change as they need. */
 final class SmallPack {
@@ -140,7 +141,7 @@ final class SmallPack {
     }
 
     Engine engine() throws UnusableInput, IOException {
-        return Engine.compile(Packs.read(write().resolve("pack")).pack());
+        return Engine.compile(Packs.read(write().resolve("pack")).pack(), Worksheets::run);
     }
 
     Job job() throws UnusableInput, IOException {

@@ -36,6 +36,7 @@ final class Checker {
     private static final String DECIDED = ".decided";
     private static final String STATED = ".stated";
 
+    private final Inquiry inquiry;
     private final Rulebook book;
     private final Job job;
     private final Map<Result, Integer> instances = new EnumMap<>(Result.class);
@@ -47,47 +48,48 @@ final class Checker {
     private record GapAt(String wall, String meeting, String name) {
     }
 
-    private Checker(Rulebook book, Job job) {
-        this.book = book;
-        this.job = job;
+    private Checker(Inquiry inquiry) {
+        this.inquiry = inquiry;
+        this.book = inquiry.book;
+        this.job = inquiry.job;
     }
 
-    static Checked check(Rulebook book, Job job) {
-        Checker checker = new Checker(book, job);
+    static Checked check(Inquiry inquiry) {
+        Checker checker = new Checker(inquiry);
         for (Result result : Result.values()) {
             checker.instances.put(result, 0);
         }
-        for (Rule rule : book.rules()) {
-            settings(book, job, rule).forEach(setting -> checker.look(rule, setting));
+        for (Rule rule : inquiry.book.rules()) {
+            settings(inquiry, rule).forEach(setting -> checker.look(rule, setting));
         }
-        job.walls().forEach(checker::undecided);
+        inquiry.job.walls().forEach(checker::undecided);
         checker.gaps.forEach(checker::missing);
         return checker.checked();
     }
 
     /** How a rule came out in each setting. */
-    static List<Explanation> explain(Rulebook book, Job job, Rule rule) {
+    static List<Explanation> explain(Inquiry inquiry, Rule rule) {
         List<Explanation> all = new ArrayList<>();
-        for (Setting setting : settings(book, job, rule)) {
-            Look look = Look.at(rule, setting, book);
+        for (Setting setting : settings(inquiry, rule)) {
+            Look look = Look.at(rule, setting, inquiry.book);
             all.add(new Explanation(rule.id(), setting.wallId(), setting.meetingId(), setting.picks(), look.when(), look.read(), look.lets(),
                 look.result(), look.missing(), look.error()));
         }
         return all;
     }
 
-    private static List<Setting> settings(Rulebook book, Job job, Rule rule) {
+    private static List<Setting> settings(Inquiry inquiry, Rule rule) {
         if (rule.each() == Scope.JOB || rule.each() == Scope.SECTION) {
-            return List.of(new Setting(book, job, Optional.empty(), Optional.empty(), Map.of()));
+            return List.of(inquiry.setting());
         }
         List<Setting> settings = new ArrayList<>();
-        for (WallType wall : job.walls()) {
-            for (Map<String, String> picks : Setting.picks(wall, book.components(rule))) {
+        for (WallType wall : inquiry.job.walls()) {
+            for (Map<String, String> picks : Setting.picks(wall, inquiry.book.components(rule))) {
                 if (rule.each() == Scope.WALL) {
-                    settings.add(new Setting(book, job, Optional.of(wall), Optional.empty(), picks));
+                    settings.add(inquiry.setting(wall, picks));
                 } else {
                     wall.meetings().stream().filter(meeting -> meeting.subject().equals(rule.subject()))
-                        .forEach(meeting -> settings.add(new Setting(book, job, Optional.of(wall), Optional.of(meeting), picks)));
+                        .forEach(meeting -> settings.add(inquiry.setting(wall, meeting, picks)));
                 }
             }
         }
@@ -162,7 +164,7 @@ final class Checker {
     }
 
     private void undecided(WallType wall) {
-        Setting setting = new Setting(book, job, Optional.of(wall), Optional.empty(), Map.of());
+        Setting setting = inquiry.setting(wall, Map.of());
         for (Component component : book.pack.components()) {
             if (wall.choice(component.id()).isPresent()) {
                 continue;

@@ -3,6 +3,8 @@ package reglet.rules;
 import java.util.ArrayList;
 import java.util.List;
 
+import reglet.model.Calculation;
+import reglet.model.Calculation.How;
 import reglet.model.Component;
 import reglet.model.Pack;
 import reglet.model.Place;
@@ -56,6 +58,19 @@ record Expression(String key, String text, Sight scope, boolean truth, Place at)
         return "register entry " + id + " when";
     }
 
+    static String worksheet(String calculation) {
+        return "worksheet " + calculation + " when";
+    }
+
+    /** Whether a meeting counts for an input that goes through meetings. */
+    static String counts(String calculation, String input) {
+        return "worksheet " + calculation + " input " + input + " when";
+    }
+
+    static String input(String calculation, String input, int part) {
+        return "worksheet " + calculation + " input " + input + " " + part;
+    }
+
     static String when(String rule) {
         return "rule " + rule + " when";
     }
@@ -82,6 +97,22 @@ record Expression(String key, String text, Sight scope, boolean truth, Place at)
             clause.at()));
         pack.cautions().forEach(caution -> add(all, caution(caution.id()), caution.when(), Sight.WALL, caution.at()));
         pack.entries().forEach(entry -> add(all, entry(entry.id()), entry.when(), Sight.WALL, entry.at()));
+        pack.calculations().forEach(calculation -> all.addAll(of(calculation)));
+        return all;
+    }
+
+    /** The expressions of a worksheet that the pack asks for. */
+    static List<Expression> of(Calculation calculation) {
+        List<Expression> all = new ArrayList<>();
+        Sight sight = Sight.of(calculation.each(), calculation.subject());
+        add(all, worksheet(calculation.id()), calculation.when(), sight, calculation.at());
+        calculation.inputs().forEach((name, source) -> {
+            Sight seen = source.how() == How.VALUE ? sight : Sight.of(Scope.MEETING, source.subject());
+            add(all, counts(calculation.id(), name), source.when(), seen, calculation.at());
+            for (int part = 0; part < source.parts().size(); part++) {
+                all.add(new Expression(input(calculation.id(), name, part), source.parts().get(part), seen, false, calculation.at()));
+            }
+        });
         return all;
     }
 

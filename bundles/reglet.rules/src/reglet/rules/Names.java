@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import reglet.model.Calculation;
 import reglet.model.Component;
 import reglet.model.Option;
 import reglet.model.Pack;
@@ -41,6 +42,15 @@ final class Names {
                 names.types.put(component.id() + ".option", new PropertyType(Kind.WORD, Optional.empty(),
                     component.options().stream().map(Option::id).toList()));
                 names.types.put(component.id() + ".chosen", new PropertyType(Kind.FLAG, Optional.empty(), List.of()));
+            }
+        }
+        for (Calculation calculation : pack.calculations()) {
+            boolean seen = calculation.each() == Scope.WALL ? sight.each() != Scope.JOB
+                : sight.each() == Scope.MEETING && calculation.subject().equals(sight.subject());
+            if (seen) {
+                names.owners.add(Calculation.OWNER);
+                calculation.results().forEach(result -> names.types.put(
+                    Calculation.OWNER + "." + calculation.id() + "." + result.name(), result.type()));
             }
         }
         return names;

@@ -33,21 +33,19 @@ import reglet.rules.Outcome.Inapplicable;
 final class Resolver {
     private static final Pattern SLOT = Pattern.compile("\\$\\{([a-z_]+)(?:\\.([a-z_0-9]+))?[^}]*}");
 
+    private final Inquiry inquiry;
     private final Rulebook book;
     private final Job job;
 
-    private Resolver(Rulebook book, Job job) {
-        this.book = book;
-        this.job = job;
+    private Resolver(Inquiry inquiry) {
+        this.inquiry = inquiry;
+        this.book = inquiry.book;
+        this.job = inquiry.job;
     }
 
-    static Assembly resolve(Rulebook book, Job job) {
-        Resolver resolver = new Resolver(book, job);
-        return new Assembly(book.pack, job, resolver.clauses(), resolver.requirements(), resolver.entries(), resolver.cautions());
-    }
-
-    private Setting setting(WallType wall, Optional<Meeting> meeting, Map<String, String> picks) {
-        return new Setting(book, job, Optional.of(wall), meeting, picks);
+    static Assembly resolve(Inquiry inquiry) {
+        Resolver resolver = new Resolver(inquiry);
+        return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(), resolver.requirements(), resolver.entries(), resolver.cautions());
     }
 
     private List<Requirement> requirements() {
@@ -62,7 +60,7 @@ final class Resolver {
     }
 
     private void requirements(List<Requirement> all, WallType wall, Component component, Choice choice, String option) {
-        Setting setting = setting(wall, Optional.empty(), Map.of(component.id(), option));
+        Setting setting = inquiry.setting(wall, Map.of(component.id(), option));
         for (Property property : component.properties()) {
             setting.required(component, property).ifPresent(value -> {
                 Place at = Optional.ofNullable(choice.values().get(property.name())).map(Stated::at).orElse(choice.at());
@@ -75,7 +73,7 @@ final class Resolver {
         List<ClauseUse> uses = new ArrayList<>();
         for (Clause clause : book.pack.clauses()) {
             if (clause.each() == Scope.JOB) {
-                if (new Setting(book, job, Optional.empty(), Optional.empty(), Map.of()).of(Expression.clause(clause.id())).is(true)) {
+                if (inquiry.setting().of(Expression.clause(clause.id())).is(true)) {
                     uses.add(new ClauseUse(clause, "", "", Map.of()));
                 }
             } else {
@@ -116,10 +114,10 @@ final class Resolver {
         Set<String> components = book.components(facts);
         for (Map<String, String> picks : Setting.picks(wall, components)) {
             if (clause.each() == Scope.WALL) {
-                use(uses, clause, setting(wall, Optional.empty(), picks), components, slots);
+                use(uses, clause, inquiry.setting(wall, picks), components, slots);
             } else {
                 wall.meetings().stream().filter(meeting -> meeting.subject().equals(clause.subject()))
-                    .forEach(meeting -> use(uses, clause, setting(wall, Optional.of(meeting), picks), components, slots));
+                    .forEach(meeting -> use(uses, clause, inquiry.setting(wall, meeting, picks), components, slots));
             }
         }
     }
@@ -153,6 +151,6 @@ final class Resolver {
         Set<String> facts = new LinkedHashSet<>();
         book.tree(key).ifPresent(tree -> tree.facts(facts::add));
         return Setting.picks(wall, book.components(facts)).stream()
-            .anyMatch(picks -> wanted.test(setting(wall, Optional.empty(), picks).of(key)));
+            .anyMatch(picks -> wanted.test(inquiry.setting(wall, picks).of(key)));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import reglet.model.Calculation;
 import reglet.model.Component;
 import reglet.model.Pack;
 import reglet.model.Rule;
@@ -19,6 +20,7 @@ final class Rulebook {
     private final Map<String, Node> trees;
     private final Map<String, Component> components = new LinkedHashMap<>();
     private final Map<String, Subject> subjects = new LinkedHashMap<>();
+    private final Map<String, Calculation> calculations = new LinkedHashMap<>();
     /** What an expression with this key reads of components, through what applies and what is needed too. */
     private final Map<String, Set<String>> reads = new LinkedHashMap<>();
 
@@ -28,6 +30,7 @@ final class Rulebook {
         this.tables = new Tables(pack.tables());
         pack.components().forEach(component -> components.put(component.id(), component));
         pack.subjects().forEach(subject -> subjects.put(subject.id(), subject));
+        pack.calculations().forEach(calculation -> calculations.put(calculation.id(), calculation));
     }
 
     Map<String, Node> trees() {
@@ -44,6 +47,26 @@ final class Rulebook {
 
     Subject subject(String id) {
         return subjects.get(id);
+    }
+
+    /** The worksheet behind a fact such as "worksheets.wind_corner.pressure.out". */
+    Optional<Calculation> calculation(String fact) {
+        if (!fact.startsWith(Calculation.OWNER + ".")) {
+            return Optional.empty();
+        }
+        int start = Calculation.OWNER.length() + 1;
+        return Optional.ofNullable(calculations.get(fact.substring(start, fact.indexOf('.', start))));
+    }
+
+    /** Components whose choice can change a worksheet. */
+    Set<String> components(Calculation calculation) {
+        return reads.computeIfAbsent("worksheet " + calculation.id(), key -> components(facts(calculation)));
+    }
+
+    private Set<String> facts(Calculation calculation) {
+        Set<String> facts = new LinkedHashSet<>();
+        Expression.of(calculation).forEach(expression -> tree(expression.key()).ifPresent(tree -> tree.facts(facts::add)));
+        return facts;
     }
 
     /** The rule's intermediate values. */
@@ -74,6 +97,11 @@ final class Rulebook {
 
     private void follow(String fact, Set<String> found, Set<String> followed) {
         if (!followed.add(fact)) {
+            return;
+        }
+        Optional<Calculation> calculation = calculation(fact);
+        if (calculation.isPresent()) {
+            facts(calculation.get()).forEach(next -> follow(next, found, followed));
             return;
         }
         int dot = fact.indexOf('.');

@@ -7,15 +7,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import reglet.model.Calculation;
 import reglet.model.Choice;
 import reglet.model.Component;
-import reglet.model.Job;
 import reglet.model.Meeting;
 import reglet.model.Property;
+import reglet.model.Quantity;
 import reglet.model.Stated;
 import reglet.model.Subject;
+import reglet.model.Unit;
 import reglet.model.Value;
 import reglet.model.WallType;
+import reglet.model.Worksheet;
 import reglet.rules.Outcome.Inapplicable;
 import reglet.rules.Outcome.Known;
 import reglet.rules.Outcome.Missing;
@@ -25,16 +28,19 @@ import reglet.rules.Outcome.Missing;
  * component that has alternatives.
  */
 final class Setting implements Facts {
+    /** Where a value comes from that nobody stated. */
+    private static final String USUAL = "usual value";
+
+    private final Inquiry inquiry;
     private final Rulebook book;
-    private final Job job;
     private final Optional<WallType> wall;
     private final Optional<Meeting> meeting;
     private final Map<String, String> picks;
     private final Map<String, Outcome> known = new LinkedHashMap<>();
 
-    Setting(Rulebook book, Job job, Optional<WallType> wall, Optional<Meeting> meeting, Map<String, String> picks) {
-        this.book = book;
-        this.job = job;
+    Setting(Inquiry inquiry, Optional<WallType> wall, Optional<Meeting> meeting, Map<String, String> picks) {
+        this.inquiry = inquiry;
+        this.book = inquiry.book;
         this.wall = wall;
         this.meeting = meeting;
         this.picks = picks;
@@ -103,6 +109,11 @@ final class Setting implements Facts {
     }
 
     private Outcome find(String name) {
+        Optional<Calculation> calculation = book.calculation(name);
+        if (calculation.isPresent()) {
+            Outcome worksheet = inquiry.worksheet(calculation.get(), this);
+            return worksheet instanceof Known known ? result(name, calculation.get(), (Worksheet) known.value()) : worksheet;
+        }
         int dot = name.indexOf('.');
         String owner = name.substring(0, dot);
         String property = name.substring(dot + 1);
@@ -110,13 +121,56 @@ final class Setting implements Facts {
         return component == null ? described(name, book.subject(owner), property) : chosen(name, component, property);
     }
 
+    /** What a worksheet came to; a result that it doesn't give here, such as a spacing in steel, has no meaning here. */
+    private static Outcome result(String name, Calculation calculation, Worksheet worksheet) {
+        String key = name.substring(Calculation.OWNER.length() + calculation.id().length() + 2);
+        if (key.equals("margin")) {
+            return worksheet.margin().isPresent() ? new Known(Quantity.of(worksheet.margin().getAsDouble(), Unit.ONE))
+                : new Inapplicable(name);
+        }
+        return Optional.ofNullable(worksheet.results().get(key))
+            .<Outcome>map(amount -> new Known(amount.quantity()))
+            .orElse(new Inapplicable(name));
+    }
+
+    /** Where a known fact comes from: a file of the job, an option, the usual value, a worksheet. */
+    Optional<String> origin(String name) {
+        if (!(fact(name) instanceof Known)) {
+            return Optional.empty();
+        }
+        Optional<Calculation> calculation = book.calculation(name);
+        if (calculation.isPresent()) {
+            return Optional.of("worksheet \"" + calculation.get().title() + "\"");
+        }
+        int dot = name.indexOf('.');
+        String property = name.substring(dot + 1);
+        Component component = book.component(name.substring(0, dot));
+        if (component == null) {
+            return Optional.of(Optional.ofNullable(stated(book.subject(name.substring(0, dot))).get(property))
+                .map(stated -> stated.at().file()).orElse(USUAL));
+        }
+        Optional<Choice> choice = wall.flatMap(found -> found.choice(component.id()));
+        if (choice.isEmpty()) {
+            return Optional.empty();
+        }
+        String option = picks.getOrDefault(component.id(), choice.get().accept().get(0));
+        if (property.equals("option") || property.equals("chosen")) {
+            return Optional.of(choice.get().at().file());
+        }
+        return Optional.of(Optional.ofNullable(choice.get().values().get(property)).map(stated -> stated.at().file())
+            .or(() -> component.option(option).flatMap(found -> found.value(property)).map(value -> "option " + option)).orElse(USUAL));
+    }
+
     private Outcome described(String name, Subject subject, String property) {
-        Map<String, Stated> stated = switch (subject.scope()) {
+        return value(name, subject.id(), subject.property(property).orElseThrow(), stated(subject), Optional.empty());
+    }
+
+    private Map<String, Stated> stated(Subject subject) {
+        return switch (subject.scope()) {
             case WALL -> wall.map(WallType::facts).orElse(Map.of());
             case MEETING -> meeting.map(Meeting::facts).orElse(Map.of());
-            default -> job.facts().getOrDefault(subject.id(), Map.of());
+            default -> inquiry.job.facts().getOrDefault(subject.id(), Map.of());
         };
-        return value(name, subject.id(), subject.property(property).orElseThrow(), stated, Optional.empty());
     }
 
     private Outcome chosen(String name, Component component, String property) {

@@ -50,6 +50,7 @@ class SchemasTest {
             case "components" -> "component";
             case "rules" -> "rule";
             case "tables" -> "table";
+            case "worksheets" -> "calculation";
             case "sections" -> "section";
             case "clauses" -> "clause";
             case "walls" -> "wall";

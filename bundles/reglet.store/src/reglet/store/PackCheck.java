@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import reglet.model.Calculation;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Pack;
@@ -34,11 +35,13 @@ final class PackCheck {
     static void check(Pack pack, Problems problems) {
         PackCheck check = new PackCheck(pack, problems);
         check.once("name", Stream.concat(pack.subjects().stream().map(subject -> Map.entry(subject.id(), subject.at())),
-            pack.components().stream().map(component -> Map.entry(component.id(), component.at()))));
+            Stream.concat(pack.components().stream().map(component -> Map.entry(component.id(), component.at())),
+                pack.calculations().stream().limit(1).map(calculation -> Map.entry(Calculation.OWNER, calculation.at())))));
         check.once("clause", pack.clauses().stream().map(clause -> Map.entry(clause.id(), clause.at())));
         pack.subjects().forEach(subject -> check.properties(subject.properties()));
         pack.components().forEach(check::component);
         pack.rules().forEach(check::rule);
+        pack.calculations().forEach(check::calculation);
         pack.clauses().forEach(check::clause);
         pack.entries().forEach(check::entry);
         pack.synonyms().forEach(check::synonym);
@@ -73,6 +76,15 @@ final class PackCheck {
         if (!rule.component().isEmpty()) {
             known("unknown component", rule.component(), components(), rule.at());
         }
+    }
+
+    private void calculation(Calculation calculation) {
+        if (!calculation.component().isEmpty()) {
+            known("unknown component", calculation.component(), components(), calculation.at());
+        }
+        subject(calculation.each(), calculation.subject(), calculation.at());
+        calculation.inputs().values().stream().filter(input -> input.how() != Calculation.How.VALUE)
+            .forEach(input -> subject(Scope.MEETING, input.subject(), calculation.at()));
     }
 
     private void subject(Scope each, String subject, Place at) {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
+import reglet.model.Calculation;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Pack;
@@ -102,22 +103,26 @@ public final class Packs {
         List<Subject> subjects = each("subjects", Knowledge::subject, Subject::id);
         List<Component> components = new ArrayList<>(each("components", Knowledge::component, Component::id));
         components.sort(Comparator.comparingInt(Component::order).thenComparing(Component::id));
-        Map<String, PropertyType> types = types(subjects, components);
+        List<Calculation> calculations = new ArrayList<>(each("worksheets", CalculationFiles::calculation, Calculation::id));
+        calculations.sort(Comparator.comparingInt(Calculation::order).thenComparing(Calculation::id));
+        Map<String, PropertyType> types = types(subjects, components, calculations);
         List<Table> tables = each("tables", RuleFiles::table, Table::id);
         List<Rule> rules = each("rules", file -> RuleFiles.rule(file, name -> Optional.ofNullable(types.get(name))), Rule::id);
         List<SectionPlan> plans = each("sections", PaperFiles::plan, plan -> plan.number().replace(' ', '-').replace('.', '-'));
         return new Pack(head.map(fields -> fields.text("name")).orElse(""), head.map(fields -> fields.text("version")).orElse(""),
             head.map(fields -> fields.text("title")).orElse(""), page("cautions.yaml", PaperFiles::cautions), subjects, components, rules,
-            tables, page("standards.yaml", PaperFiles::standards), plans, clauses(), page("register.yaml", PaperFiles::register),
+            calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses(), page("register.yaml", PaperFiles::register),
             page("synonyms.yaml", PaperFiles::synonyms));
     }
 
-    private static Map<String, PropertyType> types(List<Subject> subjects, List<Component> components) {
+    private static Map<String, PropertyType> types(List<Subject> subjects, List<Component> components, List<Calculation> calculations) {
         Map<String, PropertyType> types = new HashMap<>();
         subjects.forEach(subject -> subject.properties()
             .forEach(property -> types.put(subject.id() + "." + property.name(), property.type())));
         components.forEach(component -> component.properties()
             .forEach(property -> types.put(component.id() + "." + property.name(), property.type())));
+        calculations.forEach(calculation -> calculation.results()
+            .forEach(result -> types.put(Calculation.OWNER + "." + calculation.id() + "." + result.name(), result.type())));
         return types;
     }
 

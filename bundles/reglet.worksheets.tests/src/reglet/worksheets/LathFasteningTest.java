@@ -10,6 +10,7 @@ import java.util.Map;
 
 import org.junit.jupiter.api.Test;
 
+import reglet.model.Chart;
 import reglet.model.Unit;
 import reglet.model.UnusableInput;
 import reglet.model.Worksheet;

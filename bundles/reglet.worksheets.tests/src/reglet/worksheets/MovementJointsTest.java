@@ -27,7 +27,7 @@ class MovementJointsTest {
 
     @Test
     void panelsFillTheElevationAndEachIsListed() throws UnusableInput {
-        Worksheet sheet = Run.of("movement_joints", "width=40 ft", "height=22 ft", "vertical=28 ft designer; 12 ft backing joint",
+        Worksheet sheet = Run.of("movement_joints", "width=40 ft", "height=22 ft", "vertical=28 ft designer's layout; 12 ft backing joint",
             "horizontal=10 ft floor line");
         assertEquals(6, Run.result(sheet, "panels", Unit.ONE), 0);
         assertEquals(2, Run.result(sheet, "joints.vertical", Unit.ONE), 0);
@@ -75,7 +75,7 @@ class MovementJointsTest {
     @Test
     void jointsOutsideTheElevationAndUnknownReasonsAreRefused() {
         UnusableInput outside = assertThrows(UnusableInput.class, () -> Run.of("movement_joints", "width=20 ft", "height=10 ft",
-            "vertical=20 ft designer"));
+            "vertical=20 ft designer's layout"));
         assertTrue(outside.getMessage().contains("vertical at 20 ft isn't inside the elevation"), outside.getMessage());
         UnusableInput reason = assertThrows(UnusableInput.class, () -> Run.of("movement_joints", "width=20 ft", "height=10 ft",
             "vertical=9 ft because"));
@@ -92,8 +92,8 @@ class MovementJointsTest {
 
     @Test
     void bothSystemsOfUnitsGiveTheSame() throws UnusableInput {
-        Worksheet inch = Run.of("movement_joints", "width=40 ft", "height=20 ft", "vertical=10 ft designer");
-        Worksheet metric = Run.of("movement_joints", "width=12.192 m", "height=6.096 m", "vertical=3.048 m designer");
+        Worksheet inch = Run.of("movement_joints", "width=40 ft", "height=20 ft", "vertical=10 ft designer's layout");
+        Worksheet metric = Run.of("movement_joints", "width=12.192 m", "height=6.096 m", "vertical=3.048 m designer's layout");
         inch.results().forEach((key, amount) -> assertEquals(amount.si(), metric.results().get(key).si(), 1e-9, key));
         assertEquals(Unit.M2, metric.results().get("panel.largest").unit());
     }
@@ -101,7 +101,7 @@ class MovementJointsTest {
     /** Two panels of a length in inches, no shrinkage; the movement of the joint between them, in. */
     private static double moves(String inches, String expansion, String cold, String hot) throws UnusableInput {
         Worksheet sheet = Run.of("movement_joints", "width=" + 2 * Double.parseDouble(inches) + " in", "height=10 ft", "vertical=" + inches
-            + " in designer", "expansion=" + expansion, cold, hot, "shrinkage=0%");
+            + " in designer's layout", "expansion=" + expansion, cold, hot, "shrinkage=0%");
         return Run.result(sheet, "movement.vertical", Unit.IN);
     }
 }

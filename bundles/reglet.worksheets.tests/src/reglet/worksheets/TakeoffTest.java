@@ -140,14 +140,22 @@ class TakeoffTest {
     }
 
     @Test
-    void theListToOrderComesAsCsv() throws UnusableInput {
-        String csv = Worksheets.csv(Run.of("takeoff", "areas=40 ft x 10 ft", "openings=3 ft x 5 ft x 4", "outside_corners=20 ft"));
-        String[] lines = csv.split("\r\n");
-        assertEquals("key,label,amount,unit", lines[0]);
-        assertTrue(csv.contains("units.flat,flat units,357.5,ft²\r\n"), csv);
-        assertTrue(csv.contains("lath,\"sheets of lath, 27 by 96 in\",24,each\r\n"), csv);
-        assertTrue(csv.endsWith("\r\n"));
-        assertEquals(16, lines.length);
+    void aWallMeasuredWholeNeedsNoStretches() throws UnusableInput {
+        Worksheet whole = Run.of("takeoff", "net_area=340 ft2", "outside_corners=20 ft");
+        Worksheet stretches = Run.of("takeoff", "areas=40 ft x 10 ft", "openings=3 ft x 5 ft x 4", "outside_corners=20 ft");
+        stretches.results().forEach((key, amount) -> {
+            if (!key.equals("wall.gross")) {
+                assertEquals(amount.si(), whole.results().get(key).si(), 1e-9, key);
+            }
+        });
+        UnusableInput neither = assertThrows(UnusableInput.class, () -> Run.of("takeoff", "base=40 ft"));
+        assertTrue(neither.getMessage().contains("areas are missing; the stretches of wall, or net_area"), neither.getMessage());
+    }
+
+    @Test
+    void aWallWithoutAMatOrdersNone() throws UnusableInput {
+        assertTrue(Run.of("takeoff", "net_area=340 ft2").results().containsKey("mat"));
+        assertTrue(!Run.of("takeoff", "net_area=340 ft2", "mat=no").results().containsKey("mat"));
     }
 
     @Test

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
+import reglet.model.Chart;
+import reglet.model.UnitSystem;
 import reglet.model.UnusableInput;
 import reglet.model.Worksheet;
+import reglet.model.Worksheet.Supplied;
 
 /**
  * A worksheet as the list of them knows it.
@@ -31,6 +34,15 @@ record Definition<R extends Record>(String name, String title, Class<R> type, Li
 
     Worksheet run(Map<String, String> typed, String origin) throws UnusableInput {
         return run(Given.read(name, inputs, typed, origin));
+    }
+
+    Worksheet run(Map<String, Supplied> supplied, UnitSystem system) throws UnusableInput {
+        return run(Given.supplied(name, inputs, supplied, system));
+    }
+
+    /** The curves beside a worksheet that has been run. */
+    List<Chart> charts(Map<String, Supplied> supplied, UnitSystem system) throws UnusableInput {
+        return charts.apply(Given.supplied(name, inputs, supplied, system).as(type));
     }
 
     List<Chart> charts(Map<String, String> typed, String origin) throws UnusableInput {

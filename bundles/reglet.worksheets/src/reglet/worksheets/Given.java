@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +28,7 @@ import reglet.model.Value;
 import reglet.model.Word;
 import reglet.model.WordSet;
 import reglet.model.Worksheet;
+import reglet.model.Worksheet.Supplied;
 
 /**
  * The edge between texts or records and a calculation: what was given for each input, checked against its range, and the same as
@@ -35,6 +37,7 @@ import reglet.model.Worksheet;
 final class Given {
     /** Standard gravity, m/s², by definition (ISO 80000-3): people weigh walls in lb/ft² and in psf and mean the same. */
     static final double GRAVITY = 9.80665;
+    private static final String USUAL = "usual value";
     private static final int LONGEST_LIST = 200;
     private static final Pattern JOINT = Pattern.compile("(" + Numbers.pattern() + ")\\s*(\\S+)\\s+(.+)");
 
@@ -43,6 +46,7 @@ final class Given {
     private final List<Problem> problems = new ArrayList<>();
     private final String name;
     private final String origin;
+    private Optional<UnitSystem> system = Optional.empty();
 
     private Given(String name, List<InputSpec> specs, String origin) {
         this.name = name;
@@ -53,19 +57,36 @@ final class Given {
     /** Reads texts; every problem found is told at once. */
     static Given read(String name, List<InputSpec> specs, Map<String, String> typed, String origin) throws UnusableInput {
         Given given = new Given(name, specs, origin);
-        for (String key : typed.keySet()) {
-            if (specs.stream().noneMatch(spec -> spec.key().equals(key))) {
-                given.problem(key, "is no input of this worksheet",
-                    "it takes " + specs.stream().map(InputSpec::key).collect(Collectors.joining(", ")));
-            }
-        }
+        given.refuseUnknown(typed.keySet());
         for (InputSpec spec : specs) {
             String text = typed.getOrDefault(spec.key(), "").strip();
-            String from = text.isEmpty() ? "usual value" : origin;
+            String from = text.isEmpty() ? USUAL : origin;
             if (text.isEmpty() && spec.required()) {
                 given.problem(spec.key(), "is missing", given.expected(spec));
             } else if (!text.isEmpty() || !spec.usual().isEmpty()) {
                 given.put(spec, text.isEmpty() ? spec.usual() : text, from);
+            }
+        }
+        given.refuseIfAny();
+        return given;
+    }
+
+    /** Takes values of a job, each with where it comes from; the ranges hold for them as they do for texts. */
+    static Given supplied(String name, List<InputSpec> specs, Map<String, Supplied> supplied, UnitSystem system) throws UnusableInput {
+        Given given = new Given(name, specs, "the job");
+        given.system = Optional.of(system);
+        given.refuseUnknown(supplied.keySet());
+        for (InputSpec spec : specs) {
+            Supplied one = supplied.get(spec.key());
+            if (one == null && spec.required()) {
+                given.problem(spec.key(), "is missing", given.expected(spec));
+            } else if (one == null && !spec.usual().isEmpty()) {
+                given.put(spec, spec.usual(), USUAL);
+            } else if (one != null && one.value() instanceof Quantity quantity && spec.kind() == InputSpec.Kind.QUANTITY
+                && understood(spec.unit().orElseThrow().dimension(), quantity.dimension())) {
+                given.put(spec, (Value) quantity, one.from());
+            } else if (one != null) {
+                given.put(spec, one.value() instanceof WordSet items ? String.join("; ", items.words()) : one.value().text(), one.from());
             }
         }
         given.refuseIfAny();
@@ -104,9 +125,12 @@ final class Given {
         return inputs;
     }
 
-    /** The system that everything typed is written in; inch-pound when both are mixed, or nothing typed has one. */
+    /** The system asked for; else that of everything typed, inch-pound when both are mixed or nothing typed has one. */
     UnitSystem system() {
-        List<UnitSystem> written = inputs.values().stream().filter(input -> !input.from().equals("usual value"))
+        if (system.isPresent()) {
+            return system.get();
+        }
+        List<UnitSystem> written = inputs.values().stream().filter(input -> !input.from().equals(USUAL))
             .map(Worksheet.Input::value).filter(Quantity.class::isInstance).map(value -> ((Quantity) value).unit().system())
             .flatMap(Optional::stream).distinct().toList();
         return written.equals(List.of(UnitSystem.SI)) ? UnitSystem.SI : UnitSystem.INCH_POUND;
@@ -194,6 +218,15 @@ final class Given {
         problems.add(new Problem(Place.of(origin), name + " " + key + " " + what, expected));
     }
 
+    private void refuseUnknown(Set<String> keys) {
+        for (String key : keys) {
+            if (specs.stream().noneMatch(spec -> spec.key().equals(key))) {
+                problem(key, "is no input of this worksheet",
+                    "it takes " + specs.stream().map(InputSpec::key).collect(Collectors.joining(", ")));
+            }
+        }
+    }
+
     private void refuseIfAny() throws UnusableInput {
         if (!problems.isEmpty()) {
             throw new UnusableInput(problems);
@@ -207,7 +240,7 @@ final class Given {
                 + (spec.range().isPresent() ? ", from " + spec.rangeText() : "");
             case WORD -> "one of: " + String.join(", ", spec.words());
             case RECTANGLES -> "give width x height, and x count when there are several, such as \"40 ft x 10 ft; 3 ft x 5 ft x 4\"";
-            case JOINTS -> "give place and reason, such as \"12 ft backing joint; 24 ft designer\"; reasons: "
+            case JOINTS -> "give place and reason, such as \"12 ft backing joint; 24 ft designer's layout\"; reasons: "
                 + String.join(", ", spec.words());
         };
     }

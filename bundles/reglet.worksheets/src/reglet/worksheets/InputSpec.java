@@ -31,7 +31,7 @@ public record InputSpec(String key, String label, Kind kind, Optional<Unit> unit
         WORD("word"),
         /** "40 ft x 10 ft; 3 ft x 5 ft x 4": width, height and, when more than one, how many */
         RECTANGLES("rectangles"),
-        /** "12 ft backing joint; 24 ft designer": place and reason */
+        /** "12 ft backing joint; 24 ft designer's layout": place and reason */
         JOINTS("joints");
 
         private final String text;

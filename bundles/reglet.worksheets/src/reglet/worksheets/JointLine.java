@@ -11,7 +11,7 @@ public record JointLine(double at, Reason reason) {
     /** What makes a joint due. */
     public enum Reason implements Worded {
         BACKING_JOINT("backing joint"), FLOOR_LINE("floor line"), DEFLECTION_TRACK("deflection track"),
-        SUBSTRATE_CHANGE("substrate change"), DESIGNER("designer");
+        SUBSTRATE_CHANGE("substrate change"), OTHER_CLADDING("other cladding"), DESIGNER("designer's layout");
 
         private final String text;
 

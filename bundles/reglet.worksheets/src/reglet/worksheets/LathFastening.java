@@ -11,6 +11,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 import reglet.model.Basis;
+import reglet.model.Chart;
 import reglet.model.Unit;
 import reglet.model.UnusableInput;
 import reglet.model.Worksheet;
@@ -105,6 +106,7 @@ public final class LathFastening {
     }
 
     /**
+     * @param gravity        specific gravity of the wood; else by its species
      * @param diameter       of the shank (nail, screw) or the wire (staple), m
      * @param root           of a screw under its thread, m
      * @param length         of the fastener under its head, m
@@ -123,10 +125,14 @@ public final class LathFastening {
      * @param studSpacing    m
      * @param spacing        chosen along the framing, m
      */
-    public record Inputs(Framing framing, Species species, Fastener fastener, boolean stapleAccepted, double diameter, OptionalDouble root,
+    public record Inputs(Framing framing, Species species, OptionalDouble gravity, Fastener fastener, boolean stapleAccepted, double diameter, OptionalDouble root,
             double length, double weight, double suction, double seismic, double vertical, double mat, double insulation, double sheathing,
             boolean sheathingBears, Head head, double coat, double coatBearing, double slipFactor, OptionalDouble bendingYield,
             double studSpacing, double spacing, Weight.Edition edition, Sheetsteel steel) {
+
+        double specificGravity() {
+            return gravity.orElse(species.gravity);
+        }
 
         double gap() {
             return mat + insulation + (sheathingBears ? 0 : sheathing);
@@ -141,6 +147,8 @@ public final class LathFastening {
         List.of(
         InputSpec.word("framing", "framing", Framing.values()).usually("wood"),
         InputSpec.word("species", "species of wood framing", Species.values()).usually("spruce-pine-fir"),
+        InputSpec.quantity("gravity", "specific gravity of the wood, when it is known better than by species", Unit.ONE)
+            .within(0.31, 0.73, Sources.GRAVITIES).maybe(),
         InputSpec.word("fastener", "kind of fastener", Fastener.values()).usually("nail"),
         InputSpec.yesNo("staple_accepted", "staples are accepted by the specifier"),
         InputSpec.quantity("diameter", "diameter of the shank or of the staple's wire", Unit.IN).within(0.05, 0.2499, Sources.DIAMETER)
@@ -291,8 +299,8 @@ public final class LathFastening {
         sheet.step("lm", "bearing length in the framing", "lm = p, less the point (2 D) when p < 10 D, and the sheathing where it bears",
             show(p, Unit.IN) + (bearsToThePoint(in) ? "" : " − 2 × " + show(d, Unit.IN)) + (in.sheathingBears ? " + "
             + show(in.sheathing, Unit.IN) : ""), dowel.mainLength(), Unit.IN, Sources.POINT);
-        sheet.step("Fem", "dowel bearing strength of the framing, G " + in.species.gravity, "Fem = 16600 G^1.84, to the nearest 50 psi",
-            "16600 × " + in.species.gravity + "^1.84", dowel.mainBearing(), Unit.PSI, Sources.DOWEL_BEARING, Sources.GRAVITIES);
+        sheet.step("Fem", "dowel bearing strength of the framing, G " + bare(in.specificGravity()), "Fem = 16600 G^1.84, to the nearest 50 psi",
+            "16600 × " + bare(in.specificGravity()) + "^1.84", dowel.mainBearing(), Unit.PSI, Sources.DOWEL_BEARING, Sources.GRAVITIES);
         sheet.step("Fes", "bearing strength of lath and coat", "Fes", "over " + show(in.coat, Unit.IN), dowel.sideBearing(), Unit.PSI,
             Sources.COAT_BEARING);
         sheet.step("Fyb", "bending yield strength of the fastener", "Fyb", "for D = " + show(dowel.diameter(), Unit.IN),
@@ -313,8 +321,8 @@ public final class LathFastening {
             + " / " + bare(in.slipFactor), DEAD * z / in.slipFactor, Unit.LBF, Sources.DEAD_DURATION, Sources.SLIP);
         double zShort = sheet.step("Z'", "with wind or earthquake", "Z' = 1.6 Z", "1.6 × " + show(z, Unit.LBF), SHORT * z, Unit.LBF,
             Sources.SHORT_DURATION);
-        double perLength = in.fastener == Fastener.SCREW ? Nds.screwWithdrawal(in.species.gravity, d)
-            : legs * Nds.nailWithdrawal(in.species.gravity, d);
+        double perLength = in.fastener == Fastener.SCREW ? Nds.screwWithdrawal(in.specificGravity(), d)
+            : legs * Nds.nailWithdrawal(in.specificGravity(), d);
         double w = sheet.step("W'", "withdrawal with wind or earthquake", in.fastener == Fastener.SCREW ? "W' = 1.6 × 2850 G² D p"
             : "W' = 1.6 × " + (legs == 2 ? "2 × " : "") + "1380 G^2.5 D p",
             "1.6 × " + show(perLength, Unit.LBF_IN) + " × " + show(p, Unit.IN), SHORT * perLength * p, Unit.LBF, Sources.SHORT_DURATION,
@@ -411,7 +419,7 @@ public final class LathFastening {
         double d = in.fastener == Fastener.SCREW ? in.root.orElse(in.diameter) : in.diameter;
         double main = (bearsToThePoint(in) ? in.penetration() : in.penetration() - 2 * in.diameter) + (in.sheathingBears ? in.sheathing
             : 0);
-        return new Dowel(d, in.bendingYield.orElse(Nds.bendingYield(d)), Nds.bearing(in.species.gravity), main, in.coatBearing, in.coat,
+        return new Dowel(d, in.bendingYield.orElse(Nds.bendingYield(d)), Nds.bearing(in.specificGravity()), main, in.coatBearing, in.coat,
             in.gap());
     }
 

@@ -22,7 +22,7 @@ public final class SealantJoint {
 
     /** Class of the sealant: movement it takes when pulled and when pressed, share of the width. */
     public enum Capability implements Worded {
-        C12("12-1/2", 0.125, 0.125), C25("25", 0.25, 0.25), C35("35", 0.35, 0.35), C50("50", 0.5, 0.5), C100("100/50", 1.0, 0.5);
+        C12("12.5", 0.125, 0.125), C25("25", 0.25, 0.25), C35("35", 0.35, 0.35), C50("50", 0.5, 0.5), C100("100/50", 1.0, 0.5);
 
         private final String text;
         private final double opening;
@@ -62,7 +62,7 @@ public final class SealantJoint {
     }
 
     static final Definition<Inputs> DEFINITION = new Definition<>("sealant_joint", "Sealant joint", Inputs.class, List.of(
-        InputSpec.quantity("length", "length of wall whose movement the joint takes", Unit.FT).within(0.1, 200, Sources.SANE),
+        InputSpec.quantity("length", "length of wall whose movement the joint takes", Unit.FT).within(0, 200, Sources.SANE),
         InputSpec.quantity("expansion", "thermal expansion of the cladding", Unit.PPM_F).within(0.5, 50, Sources.EXPANSION)
             .usually("6 e-6/°F") .help("Mind the degree: aluminium is 23 millionths per °C, which is 12.8 per °F."),
         InputSpec.quantity("cold", "lowest temperature of the cladding", Unit.DEG_F).within(-80, 120, Sources.SURFACE_TEMPERATURES)

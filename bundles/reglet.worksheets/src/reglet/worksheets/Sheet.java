@@ -59,7 +59,7 @@ final class Sheet {
 
     Worksheet done() {
         assumed.add(Worksheets.CAUTION);
-        return new Worksheet(name, title, "", given.inputs(), steps, results, margin, assumed, warnings);
+        return new Worksheet(name, title, "", "", "", given.inputs(), steps, results, margin, assumed, warnings);
     }
 
     /** Results are shown in the system that the inputs were typed in; the formulas keep the units they were published in. */

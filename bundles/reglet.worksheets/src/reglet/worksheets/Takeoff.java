@@ -4,6 +4,7 @@ import static reglet.worksheets.Sheet.bare;
 import static reglet.worksheets.Sheet.show;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 import reglet.model.Basis;
@@ -18,6 +19,7 @@ public final class Takeoff {
 
     /**
      * @param areas           stretches of wall, openings included
+     * @param netArea         of the wall to be covered, when it was measured whole, m²; else from the stretches and the openings
      * @param openings        holes in them
      * @param outsideCorners  length of outside edges, m
      * @param insideCorners   m
@@ -29,6 +31,7 @@ public final class Takeoff {
      * @param jointWidth      m
      * @param jointDepth      m
      * @param cartridge       m³
+     * @param mat             whether there is a drainage mat
      * @param plies           of barrier
      * @param barrierRoll     width of the roll, m
      * @param barrierLap      m
@@ -48,9 +51,9 @@ public final class Takeoff {
      * @param lengthWaste     of screed, beads and rod, share
      * @param sealantWaste    share
      */
-    public record Inputs(List<Rectangle> areas, List<Rectangle> openings, double outsideCorners, double insideCorners, double cornerWidth,
+    public record Inputs(List<Rectangle> areas, List<Rectangle> openings, OptionalDouble netArea, double outsideCorners, double insideCorners, double cornerWidth,
             double cornerWrap, double base, double beads, double joints, double jointWidth, double jointDepth, double cartridge,
-            Plies plies, double barrierRoll, double barrierLap, double lathLap, double studSpacing, double fastenerSpacing, double scratch,
+            boolean mat, Plies plies, double barrierRoll, double barrierLap, double lathLap, double studSpacing, double fastenerSpacing, double scratch,
             double bed, double bag, double unitLength, double unitHeight, double pointingWidth, double pointingDepth, double unitWaste,
             double sheetWaste, double mortarWaste, double lengthWaste, double sealantWaste) {
     }
@@ -76,8 +79,9 @@ public final class Takeoff {
     }
 
     static final Definition<Inputs> DEFINITION = new Definition<>("takeoff", "Quantities", Inputs.class, List.of(
-        InputSpec.rectangles("areas", "stretches of wall, openings included"),
+        InputSpec.rectangles("areas", "stretches of wall, openings included").maybe(),
         InputSpec.rectangles("openings", "openings").maybe(),
+        InputSpec.quantity("net_area", "wall to be covered, when it was measured whole", Unit.FT2).within(1, 10_000_000, Sources.SANE).maybe(),
         InputSpec.quantity("outside_corners", "length of outside corners", Unit.FT).within(0, 100_000, Sources.SANE).usually("0 ft"),
         InputSpec.quantity("inside_corners", "length of inside corners", Unit.FT).within(0, 100_000, Sources.SANE).usually("0 ft"),
         InputSpec.quantity("corner_width", "face that corner pieces cover, area for each length", Unit.FT).within(0, 3, Sources.CORNERS)
@@ -90,6 +94,7 @@ public final class Takeoff {
         InputSpec.quantity("joint_width", "width of sealant joints", Unit.IN).within(0.125, 4, Sources.SEALANT_SHAPE).usually("1/2 in"),
         InputSpec.quantity("joint_depth", "depth of sealant", Unit.IN).within(0.125, 1, Sources.SEALANT_SHAPE).usually("1/4 in"),
         InputSpec.quantity("cartridge", "volume of a cartridge", Unit.FLOZ).within(1, 1_000, Sources.SANE).usually("10.1 fl oz"),
+        InputSpec.yesNo("mat", "drainage mat").usually("yes"),
         InputSpec.word("plies", "plies of the barrier", Plies.values()).usually("2"),
         InputSpec.quantity("barrier_roll", "width of a roll of barrier", Unit.IN).within(12, 150, Sources.SANE).usually("36 in"),
         InputSpec.quantity("barrier_lap", "lap of barrier", Unit.IN).within(0, 11, Sources.BARRIER_LAP).usually("2 in"),
@@ -125,22 +130,14 @@ public final class Takeoff {
     }
 
     private static void write(Inputs in, Sheet sheet) throws UnusableInput {
-        double gross = sheet.step("A", "wall, openings included", "A = Σ width × height", sum(in.areas), area(in.areas), Unit.FT2,
-            Sources.GEOMETRY);
-        double holes = sheet.step("Ao", "openings", "Ao = Σ width × height", in.openings.isEmpty() ? "none" : sum(in.openings),
-            area(in.openings), Unit.FT2, Sources.GEOMETRY);
-        if (holes >= gross) {
-            throw sheet.refusal("openings", "of " + show(holes, Unit.FT2) + " leave no wall", "less than areas, " + show(gross, Unit.FT2));
-        }
-        double net = sheet.step("An", "wall to be covered", "An = A − Ao", show(gross, Unit.FT2) + " − " + show(holes, Unit.FT2),
-            gross - holes, Unit.FT2, Sources.GEOMETRY);
+        double net = in.netArea.isPresent() ? sheet.step("An", "wall to be covered", "as measured", show(in.netArea.getAsDouble(), Unit.FT2),
+            in.netArea.getAsDouble(), Unit.FT2, Sources.GEOMETRY) : net(in, sheet);
         double corners = sheet.step("Ac", "face covered by corner pieces", "Ac = outside corners × face a length",
             show(in.outsideCorners, Unit.FT) + " × " + show(in.cornerWidth, Unit.FT), in.outsideCorners * in.cornerWidth, Unit.FT2,
             Sources.CORNERS);
         if (corners > net) {
             throw sheet.refusal("outside_corners", "cover " + show(corners, Unit.FT2), "no more than the wall, " + show(net, Unit.FT2));
         }
-        sheet.result("wall.gross", "wall, openings included", gross, Unit.FT2);
         sheet.result("wall.net", "wall to be covered", net, Unit.FT2);
         double flat = sheet.step("Af", "flat units", "Af = An − Ac", show(net, Unit.FT2) + " − " + show(corners, Unit.FT2), net - corners,
             Unit.FT2, Sources.GEOMETRY);
@@ -154,7 +151,9 @@ public final class Takeoff {
             + show(wrapped, Unit.FT2) + " × " + show(in.barrierRoll, Unit.IN) + " / " + show(in.barrierRoll - in.barrierLap, Unit.IN),
             in.plies.count() * wrapped * in.barrierRoll / (in.barrierRoll - in.barrierLap), Unit.FT2, Sources.BARRIER_LAP);
         order(sheet, "barrier", "barrier, all plies, laps included", barrier, in.sheetWaste, Unit.FT2, Sources.LAPS);
-        order(sheet, "mat", "drainage mat, edges butted", net, in.sheetWaste, Unit.FT2, Sources.LAPS);
+        if (in.mat) {
+            order(sheet, "mat", "drainage mat, edges butted", net, in.sheetWaste, Unit.FT2, Sources.LAPS);
+        }
         double covers = (SHEET_WIDTH - in.lathLap) * (SHEET_LENGTH - in.lathLap);
         double sheets = sheet.step("nl", "sheets of lath", "nl = Aw / ((27 in − lap) (96 in − lap))", show(wrapped, Unit.FT2) + " / "
             + show(covers, Unit.FT2), wrapped / covers, Unit.ONE, Sources.LATH_SHEET, Sources.LATH_LAP);
@@ -184,6 +183,23 @@ public final class Takeoff {
             "Fasteners along edges, openings and joints beyond the regular pattern are part of the waste.",
             "Lap factors hold for walls larger than a sheet; small pieces take more waste.",
             "Bags are counted for the volume they fill on the label, mixed.");
+    }
+
+    private static double net(Inputs in, Sheet sheet) throws UnusableInput {
+        if (in.areas.isEmpty()) {
+            throw sheet.refusal("areas", "are missing", "the stretches of wall, or net_area");
+        }
+        double gross = sheet.step("A", "wall, openings included", "A = Σ width × height", sum(in.areas), area(in.areas), Unit.FT2,
+            Sources.GEOMETRY);
+        double holes = sheet.step("Ao", "openings", "Ao = Σ width × height", in.openings.isEmpty() ? "none" : sum(in.openings),
+            area(in.openings), Unit.FT2, Sources.GEOMETRY);
+        if (holes >= gross) {
+            throw sheet.refusal("openings", "of " + show(holes, Unit.FT2) + " leave no wall", "less than areas, " + show(gross, Unit.FT2));
+        }
+        double net = sheet.step("An", "wall to be covered", "An = A − Ao", show(gross, Unit.FT2) + " − " + show(holes, Unit.FT2),
+            gross - holes, Unit.FT2, Sources.GEOMETRY);
+        sheet.result("wall.gross", "wall, openings included", gross, Unit.FT2);
+        return net;
     }
 
     private static void mortar(Inputs in, Sheet sheet, String key, String label, double volume, String substitution) {

@@ -1,15 +1,17 @@
 package reglet.worksheets;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
-import reglet.model.Numbers;
+import reglet.model.Chart;
+import reglet.model.Drawing;
 import reglet.model.Place;
 import reglet.model.Problem;
-import reglet.model.Unit;
+import reglet.model.UnitSystem;
 import reglet.model.UnusableInput;
 import reglet.model.Worksheet;
+import reglet.model.Worksheet.Supplied;
 
 /** The calculations of the workbench, by name. Every one is a pure function: the same inputs give the same worksheet. */
 public final class Worksheets {
@@ -51,25 +53,35 @@ public final class Worksheets {
         return definition(name).run(typed, origin);
     }
 
+    /**
+     * Runs a worksheet on values of a job, by key, each with where it comes from.
+     *
+     * @param system the system of units that results are shown in
+     * @throws UnusableInput as {@link #run(String, Map, String)} does
+     */
+    public static Worksheet run(String name, Map<String, Supplied> given, UnitSystem system) throws UnusableInput {
+        return definition(name).run(given, system);
+    }
+
+    /** Sections to scale to be drawn beside a worksheet that was run; may be none. */
+    public static List<Drawing> drawings(Worksheet worksheet) {
+        return worksheet.name().equals(SealantJoint.DEFINITION.name()) ? List.of(JointSection.of(worksheet)) : List.of();
+    }
+
+    /** Curves to be drawn beside a worksheet that was run; may be none. */
+    public static List<Chart> charts(Worksheet worksheet) {
+        Map<String, Supplied> given = new LinkedHashMap<>();
+        worksheet.inputs().forEach((key, input) -> given.put(key, new Supplied(input.value(), input.from())));
+        try {
+            return definition(worksheet.name()).charts(given, UnitSystem.INCH_POUND);
+        } catch (UnusableInput impossible) {
+            throw new IllegalArgumentException("a worksheet that was run can be run again", impossible);
+        }
+    }
+
     /** Curves to be drawn beside the worksheet of the same inputs; may be none. */
     public static List<Chart> charts(String name, Map<String, String> typed, String origin) throws UnusableInput {
         return definition(name).charts(typed, origin);
-    }
-
-    /** The results as CSV (RFC 4180, lines end CR LF): key, label, amount, unit. */
-    public static String csv(Worksheet worksheet) {
-        return worksheet.results().entrySet().stream()
-            .map(result -> String.join(",", cell(result.getKey()), cell(result.getValue().label()), amount(result.getValue()),
-                cell(result.getValue().unit() == Unit.ONE ? "each" : result.getValue().unit().symbol())))
-            .collect(Collectors.joining("\r\n", "key,label,amount,unit\r\n", "\r\n"));
-    }
-
-    private static String amount(Worksheet.Amount amount) {
-        return Numbers.significant(amount.unit().fromSi(amount.si()), 7, Numbers.Side.NEAREST);
-    }
-
-    private static String cell(String text) {
-        return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 
     private static Definition<?> definition(String name) throws UnusableInput {

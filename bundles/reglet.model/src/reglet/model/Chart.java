@@ -1,8 +1,6 @@
-package reglet.worksheets;
+package reglet.model;
 
 import java.util.List;
-
-import reglet.model.Unit;
 
 /**
  * A curve or several to be drawn beside a worksheet.
