@@ -1,19 +1,14 @@
 package reglet.rules;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
-import reglet.model.Accepted;
-import reglet.model.Checked;
 import reglet.model.Choice;
 import reglet.model.Component;
 import reglet.model.Explanation;
@@ -25,12 +20,10 @@ import reglet.model.Property;
 import reglet.model.Rule;
 import reglet.model.Rule.Result;
 import reglet.model.Scope;
-import reglet.model.Stated;
 import reglet.model.WallType;
-import reglet.rules.Outcome.Known;
 import reglet.rules.Outcome.Missing;
 
-/** Looks at every rule for everything that it concerns in a job, and says what it finds. */
+/** Looks at a rule in a wall type, or in the job as a whole, and says what it finds. */
 final class Checker {
     /** What a gap's id ends with: a component to be decided, a fact to be stated. */
     private static final String DECIDED = ".decided";
@@ -41,11 +34,18 @@ final class Checker {
     private final Job job;
     private final Map<Result, Integer> instances = new EnumMap<>(Result.class);
     private final List<Finding> findings = new ArrayList<>();
-    /** Rules that a missing fact keeps from a result, by where it is missing and its name. */
     private final Map<GapAt, Set<String>> gaps = new LinkedHashMap<>();
 
     /** Where a fact is missing. */
-    private record GapAt(String wall, String meeting, String name) {
+    record GapAt(String wall, String meeting, String name) {
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param gaps rules that a missing fact keeps from a result, by where it is missing and its name
+     */
+    record Part(List<Finding> findings, Map<GapAt, Set<String>> gaps, Map<Result, Integer> instances) {
     }
 
     private Checker(Inquiry inquiry) {
@@ -54,17 +54,34 @@ final class Checker {
         this.job = inquiry.job;
     }
 
-    static Checked check(Inquiry inquiry) {
+    private Part part() {
+        return new Part(findings, gaps, instances);
+    }
+
+    /** A rule for the whole job. */
+    static Part look(Inquiry inquiry, Rule rule) {
         Checker checker = new Checker(inquiry);
-        for (Result result : Result.values()) {
-            checker.instances.put(result, 0);
-        }
-        for (Rule rule : inquiry.book.rules()) {
-            settings(inquiry, rule).forEach(setting -> checker.look(rule, setting));
-        }
-        inquiry.job.walls().forEach(checker::undecided);
-        checker.gaps.forEach(checker::missing);
-        return checker.checked();
+        checker.look(rule, inquiry.setting());
+        return checker.part();
+    }
+
+    /** A rule in a wall type, with every way to pick one of its accepted options. */
+    static Part look(Inquiry inquiry, Rule rule, WallType wall) {
+        Checker checker = new Checker(inquiry);
+        settings(inquiry, rule, wall).forEach(setting -> checker.look(rule, setting));
+        return checker.part();
+    }
+
+    /** What has to be decided in a wall type and isn't. */
+    static Part decided(Inquiry inquiry, WallType wall) {
+        Checker checker = new Checker(inquiry);
+        checker.undecided(wall);
+        return checker.part();
+    }
+
+    /** Whether a rule is looked at once for the whole job. */
+    static boolean once(Rule rule) {
+        return rule.each() == Scope.JOB || rule.each() == Scope.SECTION;
     }
 
     /** How a rule came out in each setting. */
@@ -79,18 +96,18 @@ final class Checker {
     }
 
     private static List<Setting> settings(Inquiry inquiry, Rule rule) {
-        if (rule.each() == Scope.JOB || rule.each() == Scope.SECTION) {
-            return List.of(inquiry.setting());
-        }
+        return once(rule) ? List.of(inquiry.setting())
+            : inquiry.job.walls().stream().flatMap(wall -> settings(inquiry, rule, wall).stream()).toList();
+    }
+
+    private static List<Setting> settings(Inquiry inquiry, Rule rule, WallType wall) {
         List<Setting> settings = new ArrayList<>();
-        for (WallType wall : inquiry.job.walls()) {
-            for (Map<String, String> picks : Setting.picks(wall, inquiry.book.components(rule))) {
-                if (rule.each() == Scope.WALL) {
-                    settings.add(inquiry.setting(wall, picks));
-                } else {
-                    wall.meetings().stream().filter(meeting -> meeting.subject().equals(rule.subject()))
-                        .forEach(meeting -> settings.add(inquiry.setting(wall, meeting, picks)));
-                }
+        for (Map<String, String> picks : Setting.picks(wall, inquiry.book.components(rule))) {
+            if (rule.each() == Scope.WALL) {
+                settings.add(inquiry.setting(wall, picks));
+            } else {
+                wall.meetings().stream().filter(meeting -> meeting.subject().equals(rule.subject()))
+                    .forEach(meeting -> settings.add(inquiry.setting(wall, meeting, picks)));
             }
         }
         return settings;
@@ -135,7 +152,12 @@ final class Checker {
         gaps.computeIfAbsent(at, key -> new TreeSet<>()).add(rule.id());
     }
 
-    private void missing(GapAt at, Set<String> rules) {
+    /** A missing fact as a finding. */
+    static Finding missing(Inquiry inquiry, GapAt at, Set<String> rules) {
+        return new Checker(inquiry).gap(at, rules);
+    }
+
+    private Finding gap(GapAt at, Set<String> rules) {
         WallType wall = at.wall().isEmpty() ? null : job.wall(at.wall()).orElseThrow();
         Optional<Meeting> meeting = wall == null ? Optional.empty()
             : wall.meetings().stream().filter(found -> found.id().equals(at.meeting())).findFirst();
@@ -159,8 +181,8 @@ final class Checker {
             fix = "Choose what the table holds, or have it shown by the maker or an engineer.";
         }
         String id = property.isPresent() ? at.name() + STATED : rules.iterator().next();
-        findings.add(new Finding(id, Finding.Kind.GAP, scope, at.wall(), at.meeting(), component == null ? "" : component.id(), Map.of(),
-            place, says, fix, Map.of(), List.of(at.name()), List.of()));
+        return new Finding(id, Finding.Kind.GAP, scope, at.wall(), at.meeting(), component == null ? "" : component.id(), Map.of(),
+            place, says, fix, Map.of(), List.of(at.name()), List.of());
     }
 
     private void undecided(WallType wall) {
@@ -184,29 +206,5 @@ final class Checker {
     private String scopeWall(String name, WallType wall) {
         String owner = name.substring(0, name.indexOf('.'));
         return book.subject(owner) != null && book.subject(owner).scope() == Scope.JOB ? "" : wall.id();
-    }
-
-    private Checked checked() {
-        Map<String, Integer> walls = new TreeMap<>();
-        job.walls().forEach(wall -> walls.put(wall.id(), walls.size() + 1));
-        Map<String, Integer> order = new TreeMap<>();
-        book.pack.components().forEach(component -> order.put(component.id(), component.order()));
-        Comparator<Finding> sorted = Comparator.<Finding>comparingInt(finding -> walls.getOrDefault(finding.wall(), 0))
-            .thenComparing(finding -> order.getOrDefault(finding.component(), 0)).thenComparing(Finding::rule)
-            .thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
-        Set<String> said = new LinkedHashSet<>();
-        List<Finding> standing = new ArrayList<>();
-        List<Finding> accepted = new ArrayList<>();
-        findings.stream().sorted(sorted).filter(finding -> said.add(finding.key() + " " + finding.says()))
-            .forEach(finding -> (isAccepted(finding) ? accepted : standing).add(finding));
-        return new Checked(standing, accepted, book.rules().size(), instances);
-    }
-
-    private boolean isAccepted(Finding finding) {
-        return job.accepted().stream().anyMatch(accepted -> accepts(accepted, finding));
-    }
-
-    private static boolean accepts(Accepted accepted, Finding finding) {
-        return accepted.rule().equals(finding.rule()) && (accepted.wall().isEmpty() || accepted.wall().equals(finding.wall()));
     }
 }

@@ -48,6 +48,11 @@ final class Inquiry {
         this.system = system(job);
     }
 
+    /** Another job with the same pack. */
+    Inquiry of(Job other) {
+        return new Inquiry(book, other, calculator);
+    }
+
     /** The job as a whole. */
     Setting setting() {
         return new Setting(this, Optional.empty(), Optional.empty(), Map.of());

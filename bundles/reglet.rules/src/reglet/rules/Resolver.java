@@ -17,7 +17,6 @@ import reglet.model.Choice;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Job;
-import reglet.model.Meeting;
 import reglet.model.Pack.Caution;
 import reglet.model.Place;
 import reglet.model.Property;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 import reglet.model.Calculation;
 import reglet.model.Component;
@@ -21,8 +22,8 @@ final class Rulebook {
     private final Map<String, Component> components = new LinkedHashMap<>();
     private final Map<String, Subject> subjects = new LinkedHashMap<>();
     private final Map<String, Calculation> calculations = new LinkedHashMap<>();
-    /** What an expression with this key reads of components, through what applies and what is needed too. */
-    private final Map<String, Set<String>> reads = new LinkedHashMap<>();
+    private final Map<String, Set<String>> componentsOf = new ConcurrentHashMap<>();
+    private final Map<String, Set<String>> ownersOf = new ConcurrentHashMap<>();
 
     Rulebook(Pack pack, Map<String, Node> trees) {
         this.pack = pack;
@@ -58,11 +59,6 @@ final class Rulebook {
         return Optional.ofNullable(calculations.get(fact.substring(start, fact.indexOf('.', start))));
     }
 
-    /** Components whose choice can change a worksheet. */
-    Set<String> components(Calculation calculation) {
-        return reads.computeIfAbsent("worksheet " + calculation.id(), key -> components(facts(calculation)));
-    }
-
     private Set<String> facts(Calculation calculation) {
         Set<String> facts = new LinkedHashSet<>();
         Expression.of(calculation).forEach(expression -> tree(expression.key()).ifPresent(tree -> tree.facts(facts::add)));
@@ -85,32 +81,70 @@ final class Rulebook {
 
     /** Components whose choice can change what a rule comes to. */
     Set<String> components(Rule rule) {
-        return reads.computeIfAbsent("rule " + rule.id(), key -> components(facts(rule)));
+        return components("rule " + rule.id(), facts(rule));
+    }
+
+    /** Components whose choice can change a worksheet. */
+    Set<String> components(Calculation calculation) {
+        return components("worksheet " + calculation.id(), facts(calculation));
+    }
+
+    private Set<String> components(String key, Set<String> facts) {
+        return componentsOf.computeIfAbsent(key, unknown -> components(facts));
     }
 
     /** Components whose choice can change these facts. */
     Set<String> components(Set<String> facts) {
         Set<String> found = new LinkedHashSet<>();
-        facts.forEach(fact -> follow(fact, found, new LinkedHashSet<>()));
+        reads(facts).stream().map(Rulebook::owner).filter(components::containsKey).forEach(found::add);
         return found;
     }
 
-    private void follow(String fact, Set<String> found, Set<String> followed) {
-        if (!followed.add(fact)) {
+    /** Components and subjects that can change what a rule comes to. */
+    Set<String> owners(Rule rule) {
+        return ownersOf.computeIfAbsent(rule.id(), unknown -> {
+            Set<String> found = new LinkedHashSet<>();
+            reads(rule).forEach(fact -> found.add(owner(fact)));
+            if (!rule.subject().isEmpty()) {
+                found.add(rule.subject());
+            }
+            if (!rule.component().isEmpty()) {
+                // a finding stands at its component's place
+                found.add(rule.component());
+            }
+            return found;
+        });
+    }
+
+    /** Every fact that a rule reads: in its own expressions, in what applies or is needed, and in the inputs of worksheets. */
+    Set<String> reads(Rule rule) {
+        return reads(facts(rule));
+    }
+
+    private Set<String> reads(Set<String> facts) {
+        Set<String> read = new LinkedHashSet<>();
+        facts.forEach(fact -> follow(fact, read));
+        return read;
+    }
+
+    private void follow(String fact, Set<String> read) {
+        if (!read.add(fact)) {
             return;
         }
         Optional<Calculation> calculation = calculation(fact);
         if (calculation.isPresent()) {
-            facts(calculation.get()).forEach(next -> follow(next, found, followed));
+            facts(calculation.get()).forEach(next -> follow(next, read));
             return;
         }
-        int dot = fact.indexOf('.');
-        String owner = fact.substring(0, dot);
-        tree(Expression.only(owner, fact.substring(dot + 1))).ifPresent(tree -> tree.facts(next -> follow(next, found, followed)));
+        String owner = owner(fact);
+        tree(Expression.only(owner, fact.substring(owner.length() + 1))).ifPresent(tree -> tree.facts(next -> follow(next, read)));
         if (components.containsKey(owner)) {
-            found.add(owner);
-            tree(Expression.needed(owner)).ifPresent(tree -> tree.facts(next -> follow(next, found, followed)));
+            tree(Expression.needed(owner)).ifPresent(tree -> tree.facts(next -> follow(next, read)));
         }
+    }
+
+    private static String owner(String fact) {
+        return fact.substring(0, fact.indexOf('.'));
     }
 
     List<Rule> rules() {

@@ -1,0 +1,169 @@
+package reglet.rules;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import reglet.model.Accepted;
+import reglet.model.Checked;
+import reglet.model.Finding;
+import reglet.model.Job;
+import reglet.model.Meeting;
+import reglet.model.Rule;
+import reglet.model.Rule.Result;
+import reglet.model.Subject;
+import reglet.model.WallType;
+import reglet.rules.Checker.GapAt;
+import reglet.rules.Checker.Part;
+
+/**
+ * The check of a job, kept rule by rule and wall by wall, so that when the job changes only those rules run again that read what
+ * changed. Immutable.
+ */
+public final class Check {
+    /** The subject whose facts stand in the wall's own file, once a wall. */
+    private static final String WALL = "wall";
+
+    private final Inquiry inquiry;
+    /** By wall type, "" for the job as a whole; then by rule, "" for what is decided. */
+    private final Map<String, Map<String, Part>> parts;
+    private Checked checked;
+
+    private Check(Inquiry inquiry, Map<String, Map<String, Part>> parts) {
+        this.inquiry = inquiry;
+        this.parts = parts;
+    }
+
+    static Check of(Inquiry inquiry) {
+        return look(inquiry, Optional.empty());
+    }
+
+    public Job job() {
+        return inquiry.job;
+    }
+
+    /** The check of the job after a change; parts that nothing changed in are taken over. */
+    public Check after(Job changed) {
+        return look(inquiry.of(changed), Optional.of(this));
+    }
+
+    private static Check look(Inquiry inquiry, Optional<Check> before) {
+        Map<String, Map<String, Part>> parts = new LinkedHashMap<>();
+        Set<String> ofJob = before.map(check -> changed(check.inquiry, inquiry)).orElse(Set.of());
+        Map<String, Part> whole = new LinkedHashMap<>();
+        for (Rule rule : inquiry.book.rules()) {
+            if (Checker.once(rule)) {
+                whole.put(rule.id(), kept(before, "", rule, inquiry, ofJob, false).orElseGet(() -> Checker.look(inquiry, rule)));
+            }
+        }
+        parts.put("", whole);
+        for (WallType wall : inquiry.job.walls()) {
+            Optional<WallType> old = before.flatMap(check -> check.job().wall(wall.id()));
+            Set<String> changes = new HashSet<>(ofJob);
+            old.ifPresent(found -> changes.addAll(changed(found, wall)));
+            boolean anew = old.map(found -> !found.at().equals(wall.at())).orElse(true);
+            Map<String, Part> ofWall = new LinkedHashMap<>();
+            for (Rule rule : inquiry.book.rules()) {
+                if (!Checker.once(rule)) {
+                    ofWall.put(rule.id(), kept(before, wall.id(), rule, inquiry, changes, anew)
+                        .orElseGet(() -> Checker.look(inquiry, rule, wall)));
+                }
+            }
+            ofWall.put("", !anew && changes.isEmpty() ? before.orElseThrow().parts.get(wall.id()).get("") : Checker.decided(inquiry, wall));
+            parts.put(wall.id(), ofWall);
+        }
+        return new Check(inquiry, parts);
+    }
+
+    private static Optional<Part> kept(Optional<Check> before, String wall, Rule rule, Inquiry inquiry, Set<String> changes, boolean anew) {
+        return anew || before.isEmpty() || inquiry.book.owners(rule).stream().anyMatch(changes::contains)
+            ? Optional.empty() : Optional.ofNullable(before.get().parts.get(wall)).map(parts -> parts.get(rule.id()));
+    }
+
+    /** Job-wide subjects whose facts differ. */
+    private static Set<String> changed(Inquiry before, Inquiry after) {
+        Set<String> changed = new HashSet<>();
+        for (Subject subject : after.book.pack.subjects()) {
+            if (!before.job.facts().getOrDefault(subject.id(), Map.of()).equals(after.job.facts().getOrDefault(subject.id(), Map.of()))) {
+                changed.add(subject.id());
+            }
+        }
+        return changed;
+    }
+
+    /** Components and subjects of a wall type that differ. */
+    private static Set<String> changed(WallType before, WallType after) {
+        Set<String> changed = new HashSet<>();
+        Set<String> components = new HashSet<>(before.choices().keySet());
+        components.addAll(after.choices().keySet());
+        components.stream().filter(component -> !before.choice(component).equals(after.choice(component))).forEach(changed::add);
+        if (!before.facts().equals(after.facts())) {
+            changed.add(WALL);
+        }
+        if (!before.meetings().equals(after.meetings())) {
+            Set<Meeting> one = new HashSet<>(before.meetings());
+            Set<Meeting> other = new HashSet<>(after.meetings());
+            one.stream().filter(meeting -> !other.contains(meeting)).forEach(meeting -> changed.add(meeting.subject()));
+            other.stream().filter(meeting -> !one.contains(meeting)).forEach(meeting -> changed.add(meeting.subject()));
+        }
+        return changed;
+    }
+
+    /** What stands, what is accepted and how often each result came. */
+    public synchronized Checked checked() {
+        if (checked == null) {
+            checked = gathered();
+        }
+        return checked;
+    }
+
+    private Checked gathered() {
+        Map<Result, Integer> instances = new EnumMap<>(Result.class);
+        for (Result result : Result.values()) {
+            instances.put(result, 0);
+        }
+        List<Finding> findings = new ArrayList<>();
+        Map<GapAt, Set<String>> gaps = new LinkedHashMap<>();
+        parts.values().forEach(ofWall -> ofWall.values().forEach(part -> {
+            part.instances().forEach((result, number) -> instances.merge(result, number, Integer::sum));
+            findings.addAll(part.findings());
+            part.gaps().forEach((at, rules) -> gaps.computeIfAbsent(at, key -> new TreeSet<>()).addAll(rules));
+        }));
+        gaps.forEach((at, rules) -> findings.add(Checker.missing(inquiry, at, rules)));
+        return sorted(findings, instances);
+    }
+
+    private Checked sorted(List<Finding> findings, Map<Result, Integer> instances) {
+        Job job = inquiry.job;
+        Map<String, Integer> walls = new TreeMap<>();
+        job.walls().forEach(wall -> walls.put(wall.id(), walls.size() + 1));
+        Map<String, Integer> order = new TreeMap<>();
+        inquiry.book.pack.components().forEach(component -> order.put(component.id(), component.order()));
+        Comparator<Finding> sorted = Comparator.<Finding>comparingInt(finding -> walls.getOrDefault(finding.wall(), 0))
+            .thenComparing(finding -> order.getOrDefault(finding.component(), 0)).thenComparing(Finding::rule)
+            .thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
+        Set<String> said = new LinkedHashSet<>();
+        List<Finding> standing = new ArrayList<>();
+        List<Finding> accepted = new ArrayList<>();
+        findings.stream().sorted(sorted).filter(finding -> said.add(finding.key() + " " + finding.says()))
+            .forEach(finding -> (isAccepted(finding) ? accepted : standing).add(finding));
+        return new Checked(standing, accepted, inquiry.book.rules().size(), instances);
+    }
+
+    private boolean isAccepted(Finding finding) {
+        return job().accepted().stream().anyMatch(accepted -> accepts(accepted, finding));
+    }
+
+    private static boolean accepts(Accepted accepted, Finding finding) {
+        return accepted.rule().equals(finding.rule()) && (accepted.wall().isEmpty() || accepted.wall().equals(finding.wall()));
+    }
+}
