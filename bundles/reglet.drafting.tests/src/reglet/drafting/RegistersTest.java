@@ -25,7 +25,7 @@ class RegistersTest {
     @Test
     void whatWasHandedInSaysSo() throws UnusableInput {
         Sample sample = Sample.small();
-        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "",
+        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "", List.of(),
             Sample.AT));
         assertEquals(List.of("open", "handed in: 04-73-00-01"), register(sample).stream().map(RegisterItem::status).toList());
     }

@@ -111,10 +111,10 @@ final class Sample {
         List.of(option("class-50", "silicone sealant", "class", sealantClass("50"), "use", new WordSet(List.of("M", "A", "O")))), AT);
 
     static final Subject CODE = new Subject("code", "Building code", Scope.JOB,
-        List.of(word("name", "code", Evidence.NONE), word("edition", "edition", Evidence.NONE)), AT);
+        List.of(word("name", "code", Evidence.NONE), word("edition", "edition", Evidence.NONE)), List.of(), AT);
     static final Subject WALL = new Subject("wall", "Wall type", Scope.WALL,
-        List.of(quantity("height", "height", Unit.FT, Compare.EXACTLY, "", Evidence.NONE)), AT);
-    static final Subject OPENING = new Subject("opening", "Opening", Scope.MEETING, List.of(word("kind", "kind", Evidence.NONE)), AT);
+        List.of(quantity("height", "height", Unit.FT, Compare.EXACTLY, "", Evidence.NONE)), List.of(), AT);
+    static final Subject OPENING = new Subject("opening", "Opening", Scope.MEETING, List.of(word("kind", "kind", Evidence.NONE)), List.of(), AT);
 
     Pack pack() {
         return new Pack("sample", "1", "Sample", cautions.stream().map(text -> new Pack.Caution("c", text, "", List.of(), AT)).toList(),
@@ -185,7 +185,8 @@ final class Sample {
     }
 
     Sample change(TextChange.Kind kind, String paragraph, String text) {
-        changes.add(new TextChange(SECTION, paragraph, kind, text, "", new Place("sections/04-73-00.md", 10 + changes.size(), 1)));
+        Place at = new Place("sections/04-73-00.md", 10 + changes.size(), 1);
+        changes.add(new TextChange(SECTION, paragraph, kind, text, "", at, at));
         return this;
     }
 

@@ -100,7 +100,7 @@ class SubmittalPagesTest {
         List<Sheet> sheets = java.util.stream.IntStream.range(0, 120).mapToObj(i -> new Sheet("sheets/" + i + ".pdf", "Sheet " + i, 9, ""))
             .toList();
         Comparison rows = new Comparison("04-73-00-01", Collections.nCopies(200, small.comparison().rows().get(1)));
-        Pages pages = SubmittalPages.of(new Contents(small.assembly(), small.submittal(), small.items(), rows, sheets, List.of()));
+        Pages pages = SubmittalPages.of(new Contents(small.assembly(), small.submittal(), small.items(), rows, sheets, List.of(), List.of()));
         assertTrue(pages.parts().stream().filter(part -> part.id().equals("contents") || part.id().equals("compliance"))
             .allMatch(part -> part.pages() > 1), "124 lines and 200 rows take more than a page");
         int next = 1;

@@ -71,7 +71,7 @@ class WorksheetPagesTest {
     void aPackageCarriesTheWorksheetsItIsGivenAndListsThem() throws Exception {
         Contents sample = PackageSample.contents("Reviewed.");
         Pages with = SubmittalPages.of(new Contents(sample.assembly(), sample.submittal(), sample.items(), sample.comparison(),
-            sample.sheets(), List.of(new Calculated(worksheet(1.2), List.of(CHART), List.of()))));
+            sample.sheets(), List.of(new Calculated(worksheet(1.2), List.of(CHART), List.of())), List.of()));
         assertTrue(with.parts().stream().anyMatch(part -> part.title().equals("Worksheets") && part.pages() >= 1));
         assertTrue(text(with.pdf()).contains("Margin 1.20: what is there over what is needed."));
         assertFalse(SubmittalPages.of(sample).parts().stream().anyMatch(part -> part.title().equals("Worksheets")));

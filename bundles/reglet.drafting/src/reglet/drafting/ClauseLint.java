@@ -40,7 +40,7 @@ public final class ClauseLint {
     /** Every problem in the pack's clauses and register entries, in their order. */
     public static List<Problem> problems(Pack pack) {
         List<Problem> problems = new ArrayList<>();
-        Pattern issuer = issuers(pack);
+        Pattern issuer = designations(pack);
         for (Clause clause : pack.clauses()) {
             String name = "clause '" + clause.id() + "'";
             article(pack, clause, name, problems);
@@ -102,11 +102,16 @@ public final class ClauseLint {
         return found;
     }
 
-    /** Names of issuers, those of the pack's own standards included, with the designation that follows. */
-    private static Pattern issuers(Pack pack) {
+    /** Names of issuers, those of the pack's own standards included, as parts of a pattern. */
+    static Set<String> issuers(Pack pack) {
         Set<String> names = new LinkedHashSet<>(ISSUERS);
         pack.standards().forEach(standard -> names.add(standard.id().split(" ", 2)[0].toUpperCase(Locale.ROOT)));
-        return Pattern.compile("\\b(?:" + names.stream().map(Pattern::quote).collect(Collectors.joining("|"))
+        return names.stream().map(Pattern::quote).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Names of issuers with the designation that follows. */
+    private static Pattern designations(Pack pack) {
+        return Pattern.compile("\\b(?:" + String.join("|", issuers(pack))
             + ")\\b(?:[ -]?[A-Z]{0,3}\\d(?:[\\w./-]*\\w)?)?");
     }
 }

@@ -71,8 +71,10 @@ public final class Drafter {
         if (!problems.isEmpty()) {
             throw new UnusableInput(problems);
         }
-        return new SectionDocument(plan.number(), plan.title(), assembly.job().title(), assembly.job().note(), issue,
-            assembly.cautions().stream().map(Pack.Caution::text).toList(), Numbering.parts(plan, articles));
+        List<SectionDocument.Part> parts = Numbering.parts(plan, articles);
+        List<String> cautions = new ArrayList<>(assembly.cautions().stream().map(Pack.Caution::text).toList());
+        cautions.addAll(Unread.of(assembly, parts));
+        return new SectionDocument(plan.number(), plan.title(), assembly.job().title(), assembly.job().note(), issue, cautions, parts);
     }
 
     private List<Draft> paragraphs() {

@@ -11,6 +11,7 @@ import com.lowagie.text.Phrase;
 import reglet.drafting.PdfFonts.Face;
 import reglet.drafting.PdfSheets.Block;
 import reglet.drafting.PdfSheets.Edges;
+import reglet.model.Drawing;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
@@ -47,6 +48,11 @@ public final class Pdf {
         Pdf pdf = new Pdf(section, trial.sheets.sheet());
         pdf.write();
         return pdf.sheets.bytes();
+    }
+
+    /** The section with drawings as its appendix, on sheets of their own after its end. */
+    public static byte[] of(SectionDocument section, List<Drawing> appendix, Frame frame) {
+        return appendix.isEmpty() ? of(section) : SameBytes.joined(of(section), DrawingPdf.of(appendix, frame));
     }
 
     private void write() {

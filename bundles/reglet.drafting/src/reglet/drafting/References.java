@@ -44,7 +44,8 @@ final class References {
         return cited.stream().map(standard -> paragraph(assembly, standard)).toList();
     }
 
-    private static void cite(Assembly assembly, Span span, Set<String> cited) {
+    /** Adds the standards that a piece of text cites. */
+    static void cite(Assembly assembly, Span span, Set<String> cited) {
         if (span instanceof Cited standard) {
             cited.add(standard.standard());
         } else if (span instanceof Slot slot && !slot.ref().endsWith(SlotNames.VALUE)) {

@@ -14,6 +14,7 @@ import reglet.model.Calculated;
 import reglet.model.Comparison;
 import reglet.model.Comparison.Result;
 import reglet.model.Comparison.Row;
+import reglet.model.Drawing;
 import reglet.model.Pack;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
@@ -33,11 +34,13 @@ public final class SubmittalPages {
     private static final String REGISTER = "register";
     private static final String COMPLIANCE = "compliance";
     private static final String WORKSHEETS = "worksheets";
+    private static final String DETAILS = "details";
+    private static final float DETAIL_HEIGHT = 600;
     private static final String MISSING = "missing";
     private static final String DIVIDER = "divider/";
     private static final Map<String, String> TITLES = Map.of(TRANSMITTAL, "Transmittal", CONTENTS, "Contents", REGISTER,
         "Register items covered",
-        COMPLIANCE, "Compliance table", WORKSHEETS, "Worksheets", MISSING, "Missing evidence");
+        COMPLIANCE, "Compliance table", WORKSHEETS, "Worksheets", DETAILS, "Details", MISSING, "Missing evidence");
 
     /**
      * A sheet to be bound in.
@@ -55,14 +58,16 @@ public final class SubmittalPages {
      *
      * @param items  register items that the submittal covers
      * @param sheets in the order in which they are bound
-     * @param worksheets that show the submittal's products to be enough for the walls
+     * @param worksheets that show the submittal's products to be enough for the walls; only those that go in by choice
+     * @param details    drawings that go in by choice
      */
     public record Contents(Assembly assembly, Submittal submittal, List<RegisterItem> items, Comparison comparison, List<Sheet> sheets,
-            List<Calculated> worksheets) {
+            List<Calculated> worksheets, List<Drawing> details) {
         public Contents {
             items = List.copyOf(items);
             sheets = List.copyOf(sheets);
             worksheets = List.copyOf(worksheets);
+            details = List.copyOf(details);
         }
     }
 
@@ -150,7 +155,13 @@ public final class SubmittalPages {
         contents.sheets().forEach(this::divider);
         if (!contents.worksheets().isEmpty()) {
             begin(WORKSHEETS, TITLES.get(WORKSHEETS));
+            PdfText.strong(sheets, "Not sealed. Where calculations by a licensed professional are asked for, these don't replace them.");
             WorksheetPages.write(sheets, assembly, contents.worksheets(), false);
+        }
+        if (!contents.details().isEmpty()) {
+            begin(DETAILS, TITLES.get(DETAILS));
+            PdfText.strong(sheets, "Details of the design, made from the wall's choices; not shop drawings.");
+            contents.details().forEach(drawing -> sheets.drawing(drawing, DETAIL_HEIGHT));
         }
         if (!missing().isEmpty()) {
             begin(MISSING, TITLES.get(MISSING));
@@ -250,6 +261,9 @@ public final class SubmittalPages {
             + (sheet.problem().isEmpty() ? "" : " (not bound in)")));
         if (!contents.worksheets().isEmpty()) {
             lines.put(WORKSHEETS, TITLES.get(WORKSHEETS));
+        }
+        if (!contents.details().isEmpty()) {
+            lines.put(DETAILS, TITLES.get(DETAILS));
         }
         if (!missing().isEmpty()) {
             lines.put(MISSING, TITLES.get(MISSING));

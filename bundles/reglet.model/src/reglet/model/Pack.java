@@ -41,6 +41,12 @@ public record Pack(String name, String version, String title, List<Caution> caut
         }
     }
 
+    /** The same pack with other subjects, components, rules and tables. */
+    public Pack with(List<Subject> otherSubjects, List<Component> otherComponents, List<Rule> otherRules, List<Table> otherTables) {
+        return new Pack(name, version, title, cautions, otherSubjects, otherComponents, otherRules, calculations, otherTables, standards,
+            plans, clauses, entries, synonyms);
+    }
+
     public Optional<Component> component(String id) {
         return components.stream().filter(component -> component.id().equals(id)).findFirst();
     }
@@ -55,6 +61,10 @@ public record Pack(String name, String version, String title, List<Caution> caut
 
     public Optional<SectionPlan> plan(String number) {
         return plans.stream().filter(plan -> plan.number().equals(number)).findFirst();
+    }
+
+    public Optional<Table> table(String id) {
+        return tables.stream().filter(table -> table.id().equals(id)).findFirst();
     }
 
     public Optional<Rule> rule(String id) {

@@ -25,4 +25,9 @@ public record Property(String name, String label, PropertyType type, Compare com
     public Property {
         basis = List.copyOf(basis);
     }
+
+    /** The same property with another usual value. */
+    public Property usually(Value other, List<Basis> others) {
+        return new Property(name, label, type, compare, method, evidence, only, Optional.of(other), help, others, at);
+    }
 }

@@ -29,6 +29,11 @@ public record Rule(String id, Finding.Kind kind, Scope each, String subject, Str
         examples = List.copyOf(examples);
     }
 
+    /** The same rule with other bases. */
+    public Rule with(List<Basis> others) {
+        return new Rule(id, kind, each, subject, component, when, let, holds, says, fix, others, examples, since, at);
+    }
+
     /** The five results of looking at a rule. */
     public enum Result {
         HOLDS("holds"), BREAKS("breaks"), GAP("gap"), ERROR("error"), DOES_NOT_APPLY("does not apply");

@@ -11,14 +11,21 @@ import java.util.Optional;
  * @param title      words for people
  * @param scope      how often it stands: once a job, once a wall, or for each meeting of that kind
  * @param properties the facts it takes
+ * @param given      names of those that the world decides and no design: no remedy changes them
  */
-public record Subject(String id, String title, Scope scope, List<Property> properties, Place at) {
+public record Subject(String id, String title, Scope scope, List<Property> properties, List<String> given, Place at) {
 
     public Subject {
         properties = List.copyOf(properties);
+        given = List.copyOf(given);
     }
 
     public Optional<Property> property(String name) {
         return properties.stream().filter(property -> property.name().equals(name)).findFirst();
+    }
+
+    /** The same subject with other properties. */
+    public Subject with(List<Property> others) {
+        return new Subject(id, title, scope, others, given, at);
     }
 }

@@ -14,13 +14,18 @@ import java.util.List;
  * @param statement the contractor's statement of review; "" when it was not made
  * @param deviations deviations that the contractor lists; empty for none
  * @param notes     notes
+ * @param with      what of our own making goes in by choice: "worksheets", "details"
  */
 public record Submittal(String id, String section, List<String> items, List<String> products, String from, String date, String statement,
-        List<String> deviations, String notes, Place at) {
+        List<String> deviations, String notes, List<String> with, Place at) {
+
+    /** What may go in by choice. */
+    public static final List<String> BY_CHOICE = List.of("worksheets", "details");
 
     public Submittal {
         items = List.copyOf(items);
         products = List.copyOf(products);
         deviations = List.copyOf(deviations);
+        with = List.copyOf(with);
     }
 }

@@ -8,7 +8,19 @@ package reglet.model;
  * @param kind      change, strike or add
  * @param text      Markdown of the person's text; "" when struck
  * @param madeOn    the library's text that the change was made on; "" for an added paragraph
+ * @param at        place of the block's heading
+ * @param textAt    place at which the person's text begins; the heading's when struck
  */
-public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, Place at) {
+public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, Place at, Place textAt) {
     public enum Kind { CHANGE, STRIKE, ADD }
+
+    /** The place of a phrase in the person's text; where the text begins when it doesn't hold the phrase. */
+    public Place placeOf(String phrase) {
+        int start = text.indexOf(phrase);
+        if (start < 0) {
+            return textAt;
+        }
+        int line = (int) text.substring(0, start).chars().filter(letter -> letter == '\n').count();
+        return new Place(textAt.file(), textAt.line() + line, start - text.lastIndexOf('\n', start));
+    }
 }

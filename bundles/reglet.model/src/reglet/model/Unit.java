@@ -108,6 +108,11 @@ public enum Unit {
         return Optional.ofNullable(system);
     }
 
+    /** The spellings by which it is known besides its symbol. */
+    public List<String> spellings() {
+        return spellings;
+    }
+
     /** A number of this unit in the SI unit of its dimension. */
     public double toSi(double amount) {
         return Ucum.toSi(this, amount);

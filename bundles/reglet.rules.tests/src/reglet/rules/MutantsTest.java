@@ -3,19 +3,13 @@ package reglet.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import com.fasterxml.jackson.databind.JsonNode;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,48 +23,8 @@ import reglet.model.UnusableInput;
  * ones changed by what {@code mutants.yaml} says; a base there is a clean job in which more is set up, so that its mutants stay small.
  */
 class MutantsTest {
-    private static final Map<String, SampleJob> BASES = new LinkedHashMap<>();
-    private static final Map<String, Mutant> MUTANTS = new LinkedHashMap<>();
-
-    /**
-     * A fault.
-     *
-     * @param of   the base that it is made in
-     * @param with the changes that make it
-     */
-    private record Mutant(String of, Map<String, JsonNode> with) {
-    }
-
-    @BeforeAll
-    static void read() throws Exception {
-        try (InputStream in = MutantsTest.class.getResourceAsStream("mutants.yaml")) {
-            JsonNode file = SampleJob.YAML.readTree(in);
-            for (Map.Entry<String, JsonNode> entry : file.get("bases").properties()) {
-                JsonNode base = entry.getValue();
-                SampleJob from = base.has("of") ? BASES.get(base.get("of").asText()) : SampleJob.of(base.get("job").asText());
-                BASES.put(entry.getKey(), from.with(changes(base.path("with"))).accepting(words(base.path("accepted"))));
-            }
-            for (Map.Entry<String, JsonNode> entry : file.get("mutants").properties()) {
-                JsonNode mutant = entry.getValue();
-                MUTANTS.put(entry.getKey(), new Mutant(mutant.get("of").asText(), changes(mutant.get("with"))));
-            }
-        }
-    }
-
-    private static Map<String, JsonNode> changes(JsonNode node) {
-        Map<String, JsonNode> changes = new LinkedHashMap<>();
-        node.properties().forEach(entry -> changes.put(entry.getKey(), entry.getValue()));
-        return changes;
-    }
-
-    private static List<String> words(JsonNode list) {
-        List<String> words = new ArrayList<>();
-        list.forEach(word -> words.add(word.asText()));
-        return words;
-    }
-
     static Stream<String> bases() {
-        return BASES.keySet().stream();
+        return Mutants.BASES.keySet().stream();
     }
 
     static Stream<String> rules() {
@@ -86,21 +40,21 @@ class MutantsTest {
     @Test
     void everyRuleHasOneMutantAndNoMutantIsOfAnUnknownRule() {
         Set<String> rules = rules().collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(rules, new TreeSet<>(MUTANTS.keySet()));
+        assertEquals(rules, new TreeSet<>(Mutants.ALL.keySet()));
     }
 
     @ParameterizedTest
     @MethodSource("bases")
     void aBaseHasNoFaultOfItsOwn(String base) throws Exception {
-        assertEquals(Map.of(), found(BASES.get(base)), base);
+        assertEquals(Map.of(), found(Mutants.BASES.get(base)), base);
     }
 
     @ParameterizedTest
     @MethodSource("rules")
     void aFaultIsToldByItsRuleAndWithoutTheRuleByNone(String rule) throws Exception {
-        Mutant mutant = MUTANTS.get(rule);
+        Mutants.Mutant mutant = Mutants.ALL.get(rule);
         assertTrue(mutant != null, "no mutant");
-        Map<String, String> found = found(BASES.get(mutant.of()).with(mutant.with()));
+        Map<String, String> found = found(mutant.job());
         String told = found.remove(rule);
         assertTrue(told != null && told.startsWith(RealPack.PACK.rule(rule).orElseThrow().kind().text() + ": "),
             "the rule finds " + told + "; besides it there is " + found);

@@ -14,14 +14,22 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import reglet.model.Accepted;
+import reglet.model.Change;
 import reglet.model.Checked;
+import reglet.model.Choice;
+import reglet.model.Component;
 import reglet.model.Finding;
 import reglet.model.Job;
 import reglet.model.Meeting;
+import reglet.model.Option;
+import reglet.model.Proposal;
+import reglet.model.Remedies;
 import reglet.model.Rule;
 import reglet.model.Rule.Result;
 import reglet.model.Subject;
+import reglet.model.UnusableInput;
 import reglet.model.WallType;
+import reglet.model.WhatIf;
 import reglet.rules.Checker.GapAt;
 import reglet.rules.Checker.Part;
 
@@ -45,6 +53,63 @@ public final class Check {
 
     static Check of(Inquiry inquiry) {
         return look(inquiry, Optional.empty());
+    }
+
+    Inquiry inquiry() {
+        return inquiry;
+    }
+
+    /** What every option of a component that is not taken would clear and bring, were it the one accepted. */
+    public List<WhatIf> whatIf(String wall, String component) {
+        WallType now = job().wall(wall).orElseThrow();
+        Component asked = inquiry.book.component(component);
+        List<String> accepted = now.choice(component).map(Choice::accept).orElse(List.of());
+        Map<String, Finding> before = byKey();
+        return asked.options().stream().map(Option::id).filter(option -> !accepted.equals(List.of(option))).map(option -> {
+            Map<String, Finding> after = after(job().with(Blame.with(now, asked, option))).byKey();
+            return new WhatIf(wall, component, option,
+                before.entrySet().stream().filter(found -> !after.containsKey(found.getKey())).map(Map.Entry::getValue).toList(),
+                after.entrySet().stream().filter(found -> !before.containsKey(found.getKey())).map(Map.Entry::getValue).toList());
+        }).toList();
+    }
+
+    private Map<String, Finding> byKey() {
+        Map<String, Finding> findings = new LinkedHashMap<>();
+        checked().findings().forEach(finding -> findings.putIfAbsent(finding.key(), finding));
+        return findings;
+    }
+
+    /** Options for everything that is undecided in the wall types, the cheapest that leave no conflict and no gap. */
+    public Proposal propose() {
+        Map<String, Map<String, Proposal.Pick>> picks = new LinkedHashMap<>();
+        List<Finding> left = new ArrayList<>();
+        int cost = 0;
+        boolean optimal = true;
+        for (WallType wall : job().walls()) {
+            Proposer.Outcome outcome = Proposer.of(this, wall);
+            if (!outcome.together().isEmpty() || outcome.picks().isEmpty() && !outcome.optimal()) {
+                return new Proposal(Map.of(), 0, false, outcome.together(), outcome.smallest(), outcome.left());
+            }
+            picks.put(wall.id(), outcome.picks());
+            cost += outcome.cost();
+            optimal &= outcome.optimal();
+            left.addAll(outcome.left());
+        }
+        return new Proposal(picks, cost, optimal, List.of(), false, left);
+    }
+
+    /** The smallest changes that clear a finding of this check and add none. */
+    public Remedies remedies(Finding finding) {
+        return RemedySearch.of(this, finding);
+    }
+
+    /**
+     * The check after changes.
+     *
+     * @throws UnusableInput when one of them can't be made
+     */
+    public Check after(List<Change> changes) throws UnusableInput {
+        return after(Changes.apply(inquiry.book.pack, inquiry.job, changes));
     }
 
     public Job job() {

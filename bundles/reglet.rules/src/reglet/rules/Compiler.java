@@ -28,14 +28,13 @@ final class Compiler {
     private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
 
     private final Pack pack;
-    private final Language language;
+    private Language language;
     private final Map<Sight, Names> names = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, Node> trees = new LinkedHashMap<>();
 
     private Compiler(Pack pack) {
         this.pack = pack;
-        this.language = new Language(pack.tables());
     }
 
     /**
@@ -47,10 +46,46 @@ final class Compiler {
         Compiler compiler = new Compiler(pack);
         Expression.besidesRules(pack).forEach(expression -> compiler.compile(expression, compiler.names(expression.scope()), Map.of()));
         pack.rules().forEach(compiler::compile);
-        if (!compiler.problems.isEmpty()) {
-            throw new UnusableInput(compiler.problems);
+        return compiler.compiled();
+    }
+
+    /**
+     * The checked trees of a pack that differs from another in the expressions of some rules only; all others are taken over, so that
+     * the language is not even loaded where no expression changed.
+     *
+     * @throws UnusableInput with every changed expression that can't be used
+     */
+    static Map<String, Node> compile(Pack pack, Pack before, Map<String, Node> trees) throws UnusableInput {
+        Compiler compiler = new Compiler(pack);
+        Expression.besidesRules(pack).forEach(expression -> compiler.trees.put(expression.key(), trees.get(expression.key())));
+        for (Rule rule : pack.rules()) {
+            if (before.rule(rule.id()).filter(old -> saysTheSame(old, rule)).isPresent()) {
+                Expression.of(rule).forEach(expression -> compiler.trees.put(expression.key(), trees.get(expression.key())));
+            } else {
+                compiler.compile(rule);
+            }
         }
-        return compiler.trees;
+        return compiler.compiled();
+    }
+
+    private static boolean saysTheSame(Rule one, Rule other) {
+        return one.when().equals(other.when()) && one.let().equals(other.let()) && one.holds().equals(other.holds())
+            && one.says().equals(other.says()) && one.fix().equals(other.fix());
+    }
+
+    private Map<String, Node> compiled() throws UnusableInput {
+        if (!problems.isEmpty()) {
+            throw new UnusableInput(problems);
+        }
+        return trees;
+    }
+
+    /** Loaded for the first expression: it takes most of the time of a start. */
+    private Language language() {
+        if (language == null) {
+            language = new Language(pack.tables());
+        }
+        return language;
     }
 
     private Names names(Sight sight) {
@@ -85,7 +120,7 @@ final class Compiler {
 
     private Optional<CelType> compile(Expression expression, Names seen, Map<String, CelType> lets) {
         try {
-            CelCompiler compiler = language.compiler(seen, lets);
+            CelCompiler compiler = language().compiler(seen, lets);
             CelAbstractSyntaxTree tree = compiler.compile(expression.text()).getAst();
             CelType type = tree.getResultType();
             if (expression.truth() && !type.equals(dev.cel.common.types.SimpleType.BOOL)) {

@@ -36,6 +36,16 @@ public final class Engine {
         return new Engine(new Rulebook(pack, Trees.read(checkedTrees)), calculator);
     }
 
+    /**
+     * The engine for this pack as a jurisdiction amends it: components, properties but for their usual values, clauses and worksheets are
+     * the same. Parses and type-checks the expressions of changed and added rules alone.
+     *
+     * @throws UnusableInput with every expression that can't be used
+     */
+    public Engine amended(Pack amended) throws UnusableInput {
+        return new Engine(new Rulebook(amended, Compiler.compile(amended, book.pack, book.trees())), calculator);
+    }
+
     /** The checked expressions, to be kept for {@link #load}. */
     public byte[] checkedTrees() {
         return Trees.write(book.trees());

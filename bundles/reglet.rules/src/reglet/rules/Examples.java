@@ -31,8 +31,13 @@ public final class Examples {
 
     /** Every example that does not come out as stated, and every rule that has too few. */
     public static List<Problem> failures(Engine engine) {
+        return failures(engine, engine.pack().rules());
+    }
+
+    /** The same of some of the engine's rules. */
+    public static List<Problem> failures(Engine engine, List<Rule> rules) {
         List<Problem> failures = new ArrayList<>();
-        for (Rule rule : engine.pack().rules()) {
+        for (Rule rule : rules) {
             Set<Result> shown = EnumSet.noneOf(Result.class);
             for (Example example : rule.examples()) {
                 shown.add(example.result());

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 import reglet.model.Calculation;
@@ -39,9 +40,24 @@ final class Inquiry {
     final Job job;
     private final Calculator calculator;
     private final UnitSystem system;
+    private final Map<Seen, Setting> settings = new HashMap<>();
     private final Map<String, Outcome> worksheets = new HashMap<>();
+    /** What the same worksheet came to on the same inputs: alternatives often don't change them, and neither do most changes of a job. */
+    private final Map<Run, Outcome> runs;
+
+    /** What facts are read for. */
+    private record Seen(String wall, String meeting, Map<String, String> picks) {
+    }
+
+    private record Run(String worksheet, Map<String, Supplied> given) {
+    }
 
     Inquiry(Rulebook book, Job job, Calculator calculator) {
+        this(book, job, calculator, new ConcurrentHashMap<>());
+    }
+
+    private Inquiry(Rulebook book, Job job, Calculator calculator, Map<Run, Outcome> runs) {
+        this.runs = runs;
         this.book = book;
         this.job = job;
         this.calculator = calculator;
@@ -50,20 +66,26 @@ final class Inquiry {
 
     /** Another job with the same pack. */
     Inquiry of(Job other) {
-        return new Inquiry(book, other, calculator);
+        return new Inquiry(book, other, calculator, system(other) == system ? runs : new ConcurrentHashMap<>());
     }
 
     /** The job as a whole. */
     Setting setting() {
-        return new Setting(this, Optional.empty(), Optional.empty(), Map.of());
+        return setting(Optional.empty(), Optional.empty(), Map.of());
     }
 
     Setting setting(WallType wall, Map<String, String> picks) {
-        return new Setting(this, Optional.of(wall), Optional.empty(), picks);
+        return setting(Optional.of(wall), Optional.empty(), picks);
     }
 
     Setting setting(WallType wall, Meeting meeting, Map<String, String> picks) {
-        return new Setting(this, Optional.of(wall), Optional.of(meeting), picks);
+        return setting(Optional.of(wall), Optional.of(meeting), picks);
+    }
+
+    /** Rules that are looked at for the same thing read the same facts, each worked out once. */
+    private Setting setting(Optional<WallType> wall, Optional<Meeting> meeting, Map<String, String> picks) {
+        return settings.computeIfAbsent(new Seen(wall.map(WallType::id).orElse(""), meeting.map(Meeting::id).orElse(""), picks),
+            seen -> new Setting(this, wall, meeting, picks));
     }
 
     /** The system that the job's own facts are written in; inch-pound when both are mixed. */
@@ -111,9 +133,14 @@ final class Inquiry {
         if (!(wrong instanceof Known)) {
             return wrong;
         }
+        Outcome run = runs.computeIfAbsent(new Run(calculation.worksheet(), given), this::run);
+        return run instanceof Known known ? new Known(((Worksheet) known.value()).at(calculation, setting.wallId(),
+            calculation.each() == Scope.MEETING ? setting.meetingId() : "")) : run;
+    }
+
+    private Outcome run(Run run) {
         try {
-            return new Known(calculator.run(calculation.worksheet(), given, system)
-                .at(calculation, setting.wallId(), calculation.each() == Scope.MEETING ? setting.meetingId() : ""));
+            return new Known(calculator.run(run.worksheet(), run.given(), system));
         } catch (UnusableInput refused) {
             return new Failed(String.join("; ", refused.problems().stream().map(Problem::what).toList()));
         }

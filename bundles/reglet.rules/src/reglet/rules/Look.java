@@ -29,9 +29,10 @@ record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missi
     private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
 
     static Look at(Rule rule, Facts facts, Rulebook book) {
-        Evaluator evaluator = new Evaluator(facts, book.tables, book.lets(rule));
+        Rulebook.RuleTrees trees = book.trees(rule);
+        Evaluator evaluator = new Evaluator(facts, book.tables, trees.lets());
         Function<Outcome, Look> gap = outcome -> of(rule, Result.GAP, Optional.empty(), outcome, evaluator, facts, book);
-        Outcome when = book.tree(Expression.when(rule.id())).map(evaluator::of).orElse(Outcome.TRUE);
+        Outcome when = trees.when().map(evaluator::of).orElse(Outcome.TRUE);
         if (when.is(false) || when instanceof Inapplicable) {
             return of(rule, Result.DOES_NOT_APPLY, Optional.of(false), when, evaluator, facts, book);
         }
@@ -41,7 +42,7 @@ record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missi
         if (when instanceof Failed) {
             return of(rule, Result.ERROR, Optional.empty(), when, evaluator, facts, book);
         }
-        Outcome holds = evaluator.of(book.tree(Expression.holds(rule.id())).orElseThrow());
+        Outcome holds = evaluator.of(trees.holds());
         Result result = holds.is(true) ? Result.HOLDS : holds.is(false) ? Result.BREAKS : holds instanceof Missing ? Result.GAP : Result.ERROR;
         return of(rule, result, Optional.of(true), holds, evaluator, facts, book);
     }

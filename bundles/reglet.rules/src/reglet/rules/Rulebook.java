@@ -7,15 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import reglet.model.Calculation;
 import reglet.model.Component;
 import reglet.model.Pack;
+import reglet.model.Property;
 import reglet.model.Rule;
 import reglet.model.Subject;
 
 /** A pack with its checked expressions, indexed for looking up. */
 final class Rulebook {
+    private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
+
     final Pack pack;
     final Tables tables;
     private final Map<String, Node> trees;
@@ -24,6 +29,7 @@ final class Rulebook {
     private final Map<String, Calculation> calculations = new LinkedHashMap<>();
     private final Map<String, Set<String>> componentsOf = new ConcurrentHashMap<>();
     private final Map<String, Set<String>> ownersOf = new ConcurrentHashMap<>();
+    private final Map<String, RuleTrees> ruleTrees = new ConcurrentHashMap<>();
 
     Rulebook(Pack pack, Map<String, Node> trees) {
         this.pack = pack;
@@ -65,11 +71,21 @@ final class Rulebook {
         return facts;
     }
 
-    /** The rule's intermediate values. */
-    Map<String, Node> lets(Rule rule) {
-        Map<String, Node> lets = new LinkedHashMap<>();
-        rule.let().keySet().forEach(name -> lets.put(name, trees.get(Expression.let(rule.id(), name))));
-        return lets;
+    /** The expressions of a rule: whether it applies, its intermediate values, what must hold. */
+    RuleTrees trees(Rule rule) {
+        return ruleTrees.computeIfAbsent(rule.id(), id -> {
+            Map<String, Node> lets = new LinkedHashMap<>();
+            rule.let().keySet().forEach(name -> lets.put(name, trees.get(Expression.let(id, name))));
+            return new RuleTrees(tree(Expression.when(id)), lets, trees.get(Expression.holds(id)));
+        });
+    }
+
+    record RuleTrees(Optional<Node> when, Map<String, Node> lets, Node holds) {
+    }
+
+    /** The condition on which a property has a meaning. */
+    Optional<Node> only(String owner, Property property) {
+        return property.only().isEmpty() ? Optional.empty() : tree(Expression.only(owner, property.name()));
     }
 
     /** Names of the facts that a rule's own expressions read, in the order in which they stand there. */
@@ -81,16 +97,12 @@ final class Rulebook {
 
     /** Components whose choice can change what a rule comes to. */
     Set<String> components(Rule rule) {
-        return components("rule " + rule.id(), facts(rule));
+        return componentsOf.computeIfAbsent("rule " + rule.id(), unknown -> components(facts(rule)));
     }
 
     /** Components whose choice can change a worksheet. */
     Set<String> components(Calculation calculation) {
-        return components("worksheet " + calculation.id(), facts(calculation));
-    }
-
-    private Set<String> components(String key, Set<String> facts) {
-        return componentsOf.computeIfAbsent(key, unknown -> components(facts));
+        return componentsOf.computeIfAbsent("worksheet " + calculation.id(), unknown -> components(facts(calculation)));
     }
 
     /** Components whose choice can change these facts. */
@@ -104,7 +116,15 @@ final class Rulebook {
     Set<String> owners(Rule rule) {
         return ownersOf.computeIfAbsent(rule.id(), unknown -> {
             Set<String> found = new LinkedHashSet<>();
-            reads(rule).forEach(fact -> found.add(owner(fact)));
+            Set<String> facts = facts(rule);
+            // the finding's words read facts too
+            Matcher said = IN_BRACES.matcher(rule.says() + rule.fix());
+            while (said.find()) {
+                if (said.group(1).indexOf('.') > 0) {
+                    facts.add(said.group(1));
+                }
+            }
+            reads(facts).forEach(fact -> found.add(owner(fact)));
             if (!rule.subject().isEmpty()) {
                 found.add(rule.subject());
             }
@@ -116,12 +136,19 @@ final class Rulebook {
         });
     }
 
+    /** The facts that say whether a component must be decided. */
+    Set<String> needs(String component) {
+        Set<String> facts = new LinkedHashSet<>();
+        tree(Expression.needed(component)).ifPresent(tree -> tree.facts(facts::add));
+        return reads(facts);
+    }
+
     /** Every fact that a rule reads: in its own expressions, in what applies or is needed, and in the inputs of worksheets. */
     Set<String> reads(Rule rule) {
         return reads(facts(rule));
     }
 
-    private Set<String> reads(Set<String> facts) {
+    Set<String> reads(Set<String> facts) {
         Set<String> read = new LinkedHashSet<>();
         facts.forEach(fact -> follow(fact, read));
         return read;

@@ -2,6 +2,7 @@ package reglet.rules;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -191,7 +192,7 @@ final class Setting implements Facts {
     }
 
     private Outcome value(String name, String owner, Property property, Map<String, Stated> stated, Optional<Value> offered) {
-        Outcome applies = of(Expression.only(owner, property.name()));
+        Outcome applies = book.only(owner, property).map(tree -> of(tree, Map.of())).orElse(Outcome.TRUE);
         if (applies.is(false) || applies instanceof Inapplicable) {
             return new Inapplicable(name);
         }
@@ -200,6 +201,24 @@ final class Setting implements Facts {
         }
         return Optional.ofNullable(stated.get(property.name())).map(Stated::value).or(() -> offered).or(property::usual)
             .<Outcome>map(value -> new Known(FactValues.plain(property.type(), value))).orElse(new Missing(Set.of(name)));
+    }
+
+    /** Every fact that was read here so far; of a worksheet, all that it may read. */
+    Set<String> read() {
+        Set<String> read = new LinkedHashSet<>();
+        known.keySet().forEach(fact -> {
+            if (book.calculation(fact).isPresent()) {
+                read.addAll(book.reads(Set.of(fact)));
+            } else {
+                read.add(fact);
+            }
+        });
+        return read;
+    }
+
+    /** The value of a fact, when it is known. */
+    Optional<Value> value(String name) {
+        return fact(name) instanceof Known known ? Optional.of(FactValues.model(known.value())) : Optional.empty();
     }
 
     /** The value that a choice gives a property: set by a person, of the option, or the usual one; empty when it has none or no meaning. */

@@ -83,6 +83,36 @@ class EditsTest {
     }
 
     @Test
+    void aFactIsReplacedOrAddedWhereItBelongs() throws UnusableInput {
+        assertEquals("wall:\n  height: 26 ft\n  cavity: drained # why\n",
+            Edits.state("wall:\n  height: 26 ft\n  cavity: none # why\n", List.of("wall", "cavity"), "drained"));
+        assertEquals("wall:\n  cavity: drained\n  height: 26 ft\n",
+            Edits.state("wall:\n  height: 26 ft\n", List.of("wall", "cavity"), "drained"));
+        assertEquals("title: A\nwall: {cavity: drained}\n", Edits.state("title: A\n", List.of("wall", "cavity"), "drained"));
+    }
+
+    @Test
+    void aFactOfWhatTheWallMeetsIsReplacedInItsPlace() throws UnusableInput {
+        assertEquals("meets:\n  base-1: {as: base, clearance: 4 in, open: yes}  # paving\n  base-2: {as: base, clearance: 2 in}\n",
+            Edits.state("meets:\n  base-1: {as: base, clearance: 2 in, open: yes}  # paving\n  base-2: {as: base, clearance: 2 in}\n",
+                List.of("meets", "base-1", "clearance"), "4 in"));
+        UnusableInput refused = assertThrows(UnusableInput.class, () -> Edits.state("meets:\n  base-2: {as: base}\n",
+            List.of("meets", "base-1", "clearance"), "4 in"));
+        assertTrue(refused.getMessage().contains("base-1"), refused.getMessage());
+    }
+
+    @Test
+    void aValueIsTakenAwayWithItsComma() throws UnusableInput {
+        List<String> weight = List.of("lath", "weight");
+        assertEquals("lath: {accept: [rib], by: me}  # why\n",
+            Edits.unstate("lath: {accept: [rib], weight: 4 lb/yd2, by: me}  # why\n", weight));
+        assertEquals("lath: {accept: [rib]}\n", Edits.unstate("lath: {weight: 4 lb/yd2, accept: [rib]}\n", weight));
+        assertEquals("lath:\n  accept: [rib]\nmat: {accept: [thin]}\n",
+            Edits.unstate("lath:\n  accept: [rib]\n  weight: 4 lb/yd2\nmat: {accept: [thin]}\n", weight));
+        assertEquals("lath: {accept: [rib]}\n", Edits.unstate("lath: {accept: [rib]}\n", weight));
+    }
+
+    @Test
     void everyChoiceOfTheSampleJobsCanBeChangedWithNothingElseTouched() throws Exception {
         Pack pack = Packs.read(ROOT.resolve("bundles/reglet.pack.adheredveneer/pack")).pack();
         int changed = 0;

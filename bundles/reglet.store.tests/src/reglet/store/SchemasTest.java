@@ -89,6 +89,15 @@ class SchemasTest {
         }
     }
 
+    @Test
+    void amendmentsOfEveryKindKeepToTheirSchema() throws Exception {
+        String basis = "basis: [{document: d, edition: 2023, at: 4.2, known: read}]";
+        String examples = "examples: {holds: [{a.b: 1}]}";
+        assertEquals(Set.of(), judge("amendments", "{format: 1, jurisdiction: A, amendments: [{table: t, rows: [{a: x, b: 1 in}], " + basis
+            + "}, {usual: a.b, value: 1 in, " + basis + "}, {rule: r, says: x, " + basis + "}, {rule: r, holds: x, " + examples + ", " + basis
+            + "}, {strike: r, " + basis + "}, {add: {id: a, kind: caution, each: wall, holds: x, says: x, " + basis + ", " + examples + "}}]}"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         "job       | {format: 2, title: A, pack: p, walls: [W1]}",
@@ -106,7 +115,12 @@ class SchemasTest {
         "register  | {a: {section: 1, kind: urgent, sends: x, text: x}}",
         "section   | {number: 1, title: A, articles: [{id: a, part: 4, title: A}]}",
         "table     | {table: a, title: A, given: {}, gives: {x: {unit: in}}, rows: [], basis: [{document: d, known: read}]}",
-        "submittal | {items: [a]}"})
+        "submittal | {items: [a]}",
+        "amendments | {format: 1, jurisdiction: A, amendments: [{strike: a}]}",
+        "amendments | {format: 1, jurisdiction: A, amendments: [{rule: a, holds: x, basis: [{document: d, known: read}]}]}",
+        "amendments | {format: 1, jurisdiction: A, amendments: [{table: a, rows: [], basis: [{document: d, known: read}]}]}",
+        "amendments | {format: 1, jurisdiction: A, amendments: [{strike: a, usual: b, value: c, basis: [{document: d, known: read}]}]}",
+        "amendments | {format: 1, amendments: []}"})
     void aWrongFileIsRefusedByItsSchema(String schema, String text) throws Exception {
         assertFalse(judge(schema, text).isEmpty());
     }

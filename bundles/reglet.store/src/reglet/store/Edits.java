@@ -18,6 +18,8 @@ import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 import reglet.model.Accepted;
 import reglet.model.Place;
 import reglet.model.Problem;
+import reglet.model.ProductData;
+import reglet.model.SheetValue;
 import reglet.model.UnusableInput;
 
 /**
@@ -76,6 +78,56 @@ public final class Edits {
         return wallYaml.substring(0, start) + wallYaml.substring(edits.lineAfter(edits.end(choice.get().getValueNode())));
     }
 
+    /**
+     * The text of a file with a value at a path of names: {@code [wall, cavity]} or {@code [meets, base-1, clearance]} of a wall file,
+     * {@code [site, climate]} of a job's. All but the last name, or the first alone where it is one of two, have to be there.
+     */
+    public static String state(String yaml, List<String> path, String value) throws UnusableInput {
+        Edits edits = new Edits(yaml);
+        if (path.size() == 2 && member(edits.root, path.get(0)).isEmpty()) {
+            return edits.append(path.get(0) + ": {" + path.get(1) + ": " + scalar(value) + "}");
+        }
+        return edits.put(edits.owner(path), path.get(path.size() - 1), scalar(value));
+    }
+
+    /** The text of a file without the value at a path of names; the same text when there is none. */
+    public static String unstate(String yaml, List<String> path) throws UnusableInput {
+        Edits edits = new Edits(yaml);
+        return edits.owner(path).getValueNode() instanceof MappingNode map ? edits.without(map, path.get(path.size() - 1)) : yaml;
+    }
+
+    /** What holds the last name of a path. */
+    private NodeTuple owner(List<String> path) throws UnusableInput {
+        NodeTuple owner = null;
+        for (String name : path.subList(0, path.size() - 1)) {
+            Node in = owner == null ? root : owner.getValueNode();
+            owner = (in instanceof MappingNode map ? member(map, name) : Optional.<NodeTuple>empty()).orElseThrow(() -> new UnusableInput(
+                new Problem(Place.of("the file"), "there is no \"" + name + "\"", "write it before setting " + String.join(".", path))));
+        }
+        return owner;
+    }
+
+    private String without(MappingNode map, String name) {
+        List<NodeTuple> all = map.getValue();
+        NodeTuple gone = member(map, name).orElse(null);
+        if (gone == null) {
+            return text;
+        }
+        int at = all.indexOf(gone);
+        int from = start(gone.getKeyNode());
+        int to = end(gone.getValueNode());
+        if (map.getFlowStyle() != FlowStyle.FLOW) {
+            from = lineStart(from);
+            to = lineAfter(to);
+        } else if (at > 0) {
+            // the comma before it goes with it
+            from = end(all.get(at - 1).getValueNode());
+        } else if (all.size() > 1) {
+            to = start(all.get(1).getKeyNode());
+        }
+        return text.substring(0, from) + text.substring(to);
+    }
+
     /** The text of accepted.yaml with one finding more. */
     public static String accept(String acceptedYaml, Accepted accepted) {
         String end = acceptedYaml.contains("\r\n") ? "\r\n" : "\n";
@@ -86,6 +138,44 @@ public final class Edits {
         }
         return before + item.append("  because: ").append(scalar(accepted.because())).append(end).append("  by: ")
             .append(scalar(accepted.by())).append(end);
+    }
+
+    /**
+     * The text of a product file with these values in it: those there are replaced, the others added, and everything else stays.
+     *
+     * @param productYaml the text there is; "" for a product that has no file yet, which gets one of this product
+     */
+    public static String product(String productYaml, ProductData product) throws UnusableInput {
+        if (productYaml.isBlank()) {
+            return ProductText.of(product);
+        }
+        String text = productYaml;
+        for (SheetValue value : product.values()) {
+            text = new Edits(text).value(value);
+        }
+        return text;
+    }
+
+    private String value(SheetValue value) throws UnusableInput {
+        Optional<NodeTuple> values = member(root, "values");
+        if (values.isEmpty()) {
+            return append("values:\n" + ProductText.value(value, "  ").stripTrailing()).replace("\n", lineEnd).replace("\r\r", "\r");
+        }
+        if (!(values.get().getValueNode() instanceof MappingNode map) || map.getFlowStyle() == FlowStyle.FLOW || map.getValue().isEmpty()) {
+            throw new UnusableInput(new Problem(Place.of("the product file"), "its values do not stand one below the other",
+                "write each on a line of its own below \"values:\", or take the line away"));
+        }
+        int first = start(map.getValue().get(0).getKeyNode());
+        String indent = text.substring(lineStart(first), first);
+        String written = ProductText.value(value, indent).replace("\n", lineEnd);
+        Optional<NodeTuple> there = member(map, value.property().substring(value.property().indexOf('.') + 1));
+        if (there.isPresent()) {
+            return text.substring(0, lineStart(start(there.get().getKeyNode()))) + written + text.substring(lineAfter(end(there.get()
+                .getValueNode())));
+        }
+        int last = lineAfter(end(map.getValue().get(map.getValue().size() - 1).getValueNode()));
+        String before = text.substring(0, last);
+        return before + (before.endsWith("\n") ? "" : lineEnd) + written + text.substring(last);
     }
 
     /** Gives a member of a component's map a value: replaces the one there, or adds one as the first. */
@@ -119,7 +209,8 @@ public final class Edits {
     }
 
     private static Optional<NodeTuple> member(MappingNode map, String name) {
-        return map.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode key && key.getValue().equals(name)).findFirst();
+        return map.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode key && key.getValue().equals(name))
+            .findFirst();
     }
 
     private int start(Node node) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import reglet.model.Accepted;
 import reglet.model.Choice;
@@ -15,6 +16,7 @@ import reglet.model.Job;
 import reglet.model.Meeting;
 import reglet.model.Option;
 import reglet.model.Pack;
+import reglet.model.PaperRule;
 import reglet.model.Place;
 import reglet.model.ProductData;
 import reglet.model.Property;
@@ -229,6 +231,7 @@ public final class Jobs {
         }
         List<String> rules = new ArrayList<>(pack.rules().stream().map(Rule::id).toList());
         pack.components().forEach(component -> rules.add(component.id() + ".decided"));
+        Stream.of(PaperRule.values()).map(PaperRule::id).forEach(rules::add);
         for (Cursor item : yaml("accepted.yaml").map(Cursor::items).orElse(List.of())) {
             Fields fields = item.fields("rule", "wall", "because", "by");
             String rule = fields.text("rule");
@@ -253,11 +256,16 @@ public final class Jobs {
             if (cursor.isEmpty()) {
                 continue;
             }
-            Fields fields = cursor.get().fields("section", "items", "products", "from", "date", "statement", "deviations", "notes");
+            Fields fields = cursor.get().fields("section", "items", "products", "from", "date", "statement", "deviations", "notes", "with");
             String section = fields.text("section");
             if (pack.plan(section).isEmpty() && !section.isEmpty()) {
                 problems.unknown(fields.find("section").orElseThrow().at(), "the pack has no section", section,
                     pack.plans().stream().map(SectionPlan::number).toList());
+            }
+            for (Cursor item : fields.items("with")) {
+                if (!Submittal.BY_CHOICE.contains(item.text())) {
+                    problems.unknown(item.at(), "this can't go in", item.text(), Submittal.BY_CHOICE);
+                }
             }
             for (Cursor item : fields.items("products")) {
                 if (!ids.contains(item.text())) {
@@ -266,7 +274,7 @@ public final class Jobs {
             }
             all.add(new Submittal(place.substring("submittals/".length()), section, fields.texts("items"), fields.texts("products"),
                 fields.text("from", ""), fields.text("date", ""), fields.text("statement", ""), fields.texts("deviations"),
-                fields.text("notes", ""), fields.at()));
+                fields.text("notes", ""), fields.texts("with"), fields.at()));
         }
         return all;
     }

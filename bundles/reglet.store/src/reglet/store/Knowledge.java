@@ -36,9 +36,25 @@ final class Knowledge {
     }
 
     static Subject subject(Cursor file) {
-        Fields fields = file.fields("subject", "title", "each", "properties");
-        return new Subject(fields.text("subject"), fields.text("title"), fields.oneOf("each", Words.SUBJECT_SCOPE, Scope.JOB),
-            properties(fields), fields.at());
+        Fields fields = file.fields("subject", "title", "each", "given", "properties");
+        List<Property> properties = properties(fields);
+        return new Subject(fields.text("subject"), fields.text("title"), fields.oneOf("each", Words.SUBJECT_SCOPE, Scope.JOB), properties,
+            given(fields, properties.stream().map(Property::name).toList()), fields.at());
+    }
+
+    /** Names of properties, or "all". */
+    private static List<String> given(Fields fields, List<String> names) {
+        Optional<Cursor> written = fields.find("given");
+        if (written.isEmpty()) {
+            return List.of();
+        }
+        if (!written.get().isList() && written.get().text().equals("all")) {
+            return names;
+        }
+        List<String> given = written.get().texts();
+        given.stream().filter(name -> !names.contains(name))
+            .forEach(name -> fields.problems().unknown(written.get().at(), "unknown property", name, names));
+        return given;
     }
 
     static Component component(Cursor file) {

@@ -13,6 +13,7 @@ import reglet.model.Component;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Property;
+import reglet.model.PropertyType;
 import reglet.model.RegisterEntry;
 import reglet.model.Rule;
 import reglet.model.Scope;
@@ -109,11 +110,20 @@ final class PackCheck {
     }
 
     private void synonym(Synonym synonym) {
-        if (pack.property(synonym.property()).isEmpty()) {
+        String name = synonym.property();
+        boolean method = pack.standards().stream().anyMatch(standard -> name.startsWith(standard.id() + " "));
+        int dot = name.indexOf('.', name.indexOf('.') + 1);
+        boolean word = dot > 0 && pack.property(name.substring(0, dot)).map(PackCheck::words).orElse(List.of()).contains(name.substring(dot + 1));
+        if (pack.property(name).isEmpty() && pack.component(name).isEmpty() && !method && !word) {
             known("unknown property", synonym.property(), pack.components().stream()
                 .flatMap(component -> component.properties().stream().map(property -> component.id() + "." + property.name())).toList(),
                 synonym.at());
         }
+    }
+
+    /** The words that a property can say. */
+    private static List<String> words(Property property) {
+        return property.type().kind() == PropertyType.Kind.FLAG ? List.of("yes", "no") : property.type().words();
     }
 
     private List<String> components() {

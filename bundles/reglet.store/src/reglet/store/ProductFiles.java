@@ -11,6 +11,8 @@ import reglet.model.Component;
 import reglet.model.Pack;
 import reglet.model.ProductData;
 import reglet.model.Property;
+import reglet.model.PropertyType;
+import reglet.model.PropertyType.Kind;
 import reglet.model.SheetValue;
 
 /** Reads the product data of a job. */
@@ -72,7 +74,10 @@ final class ProductFiles {
         }
         String path = component + "." + property.name();
         boolean confirmed = fields.oneOf("confirmed", CONFIRMED).orElse(false);
-        return Values.read(written.get(), property.type()).map(value -> new SheetValue(path, value,
+        // a sheet may state a range of what is asked for as one amount
+        boolean range = property.type().kind() == Kind.QUANTITY && !written.get().isList() && written.get().text().contains(" to ");
+        PropertyType type = range ? new PropertyType(Kind.RANGE, property.type().unit(), List.of()) : property.type();
+        return Values.read(written.get(), type).map(value -> new SheetValue(path, value,
             fields.oneOf("compare", Words.COMPARE), fields.text("method", ""), fields.text("edition", ""),
             fields.text("text", value.text()), fields.number("page", 0), box(fields), confirmed));
     }

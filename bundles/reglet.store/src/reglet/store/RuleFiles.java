@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
+import reglet.model.Basis;
 import reglet.model.Finding;
 import reglet.model.PropertyType;
 import reglet.model.PropertyType.Kind;
@@ -40,6 +41,21 @@ final class RuleFiles {
         return new Rule(fields.text("id"), fields.oneOf("kind", Words.RULE_KINDS, Finding.Kind.CONFLICT), each, subject,
             fields.text("component", ""), fields.text("when", ""), fields.textsByName("let"), fields.text("holds"), fields.text("says"),
             fields.text("fix", ""), Knowledge.basis(fields), examples(fields, types), fields.text("since", ""), fields.at());
+    }
+
+    /** The parts of a rule that {@link #changed} takes. */
+    static final List<String> CHANGES = List.of("kind", "when", "let", "holds", "says", "fix", "examples");
+    private static final List<String> LOGIC = List.of("when", "let", "holds");
+
+    /** A rule with those parts changed that are written; when it is to hold otherwise, it needs examples of its own. */
+    static Rule changed(Fields fields, Rule rule, List<Basis> basis, Function<String, Optional<PropertyType>> types) {
+        boolean otherwise = LOGIC.stream().anyMatch(part -> fields.find(part).isPresent());
+        Map<String, String> let = new LinkedHashMap<>(rule.let());
+        let.putAll(fields.textsByName("let"));
+        return new Rule(rule.id(), fields.oneOf("kind", Words.RULE_KINDS).orElse(rule.kind()), rule.each(), rule.subject(), rule.component(),
+            fields.text("when", rule.when()), let, fields.text("holds", rule.holds()), fields.text("says", rule.says()),
+            fields.text("fix", rule.fix()), basis, otherwise || fields.find("examples").isPresent() ? examples(fields, types) : rule.examples(),
+            rule.since(), fields.at());
     }
 
     /** The subject that a rule or clause for each meeting needs. */
@@ -111,7 +127,7 @@ final class RuleFiles {
         return Knowledge.type(cursor, fields).map(type -> new Column(name, type, match));
     }
 
-    private static Optional<Row> row(Cursor cursor, List<Column> given, Column gives) {
+    static Optional<Row> row(Cursor cursor, List<Column> given, Column gives) {
         List<String> known = new ArrayList<>(given.stream().map(Column::name).toList());
         known.add(gives.name());
         Fields fields = cursor.fields(known);

@@ -50,10 +50,15 @@ final class SectionText {
         };
         StringBuilder madeOn = new StringBuilder();
         StringBuilder text = new StringBuilder();
-        for (String line : lines) {
+        Place textAt = at;
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
             if (line.startsWith(">")) {
                 madeOn.append(line.substring(1).strip()).append('\n');
             } else {
+                if (text.toString().isBlank() && !line.isBlank()) {
+                    textAt = new Place(at.file(), at.line() + 1 + i, 1);
+                }
                 text.append(line).append('\n');
             }
         }
@@ -64,6 +69,6 @@ final class SectionText {
         if (kind != Kind.STRIKE && own.isEmpty()) {
             problems.add(at, "the block has no text of its own", "write it below, or write \"## strike " + head.group(2) + "\"");
         }
-        return new TextChange(section, head.group(2), kind, own, madeOn.toString().strip(), at);
+        return new TextChange(section, head.group(2), kind, own, madeOn.toString().strip(), at, textAt);
     }
 }
