@@ -66,7 +66,7 @@ class VerbsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "all"})
+    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "details", "try", "propose", "all"})
     void everyVerbExplainsItself(String verb) {
         Run run = run(verb, "--help");
         assertEquals(0, run.code());
@@ -90,6 +90,55 @@ class VerbsTest {
         JsonObject undone = JsonParser.parseString(text.out()).getAsJsonObject().getAsJsonArray("undone").get(0).getAsJsonObject();
         assertEquals("lath_fastening", undone.get("name").getAsString());
         assertTrue(undone.get("why").getAsString().contains("leaves 0.6875 in in the framing"), undone.toString());
+    }
+
+    @Test
+    void tryShowsWhatAChangeClearsAndBringsAndWritesNothing() throws IOException {
+        Run text = run("try", sample("orchard-row"), "W1.lath=woven-17");
+        assertEquals(1, text.code());
+        assertTrue(text.out().contains("cleared: ") && text.out().contains("[lath.weight"), text.out());
+        Run form = run("try", sample("orchard-row"), "W1.lath=woven-17", "--json");
+        JsonObject tried = JsonParser.parseString(form.out()).getAsJsonObject();
+        assertEquals(1, tried.getAsJsonArray("before").size() - tried.getAsJsonArray("after").size());
+        assertTrue(Files.readString(ROOT.resolve("sample-specs/orchard-row/walls/W1.yaml")).contains("metal-2.5"));
+        assertTrue(run("try", sample("harbour-clinic"), "W1.lath").out().contains("metal-1.75, "));
+        Run wrong = run("try", sample("orchard-row"), "W1.lat=woven-17");
+        assertEquals(2, wrong.code());
+        assertTrue(wrong.err().contains("did you mean 'lath'"), wrong.err());
+    }
+
+    @Test
+    void findingsCarryTheirRemediesForProgramsAndOnRequestForPeople() {
+        Run form = run("check", sample("orchard-row"), "--json");
+        JsonObject first = JsonParser.parseString(form.out()).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
+        JsonObject remedy = first.getAsJsonArray("remedies").get(0).getAsJsonObject();
+        assertTrue(remedy.getAsJsonArray("changes").get(0).getAsJsonObject().get("set").getAsString().startsWith("W1."), remedy.toString());
+        assertEquals(first.get("rule").getAsString(), remedy.getAsJsonArray("clears").get(0).getAsString());
+        assertTrue(run("check", sample("orchard-row"), "--remedies").out().contains("  remedy: W1."));
+    }
+
+    @Test
+    void proposeFillsWhatIsUndecidedOrNamesWhatCannotStandTogether() throws IOException {
+        Run cannot = run("propose", sample("orchard-row"), "--json");
+        assertEquals(1, cannot.code());
+        assertTrue(cannot.out().contains("\"option\": \"stone-large\""), cannot.out());
+        Path job = copy("mesa-library");
+        Path wall = job.resolve("walls/W1.yaml");
+        Files.writeString(wall, String.join("\n", Files.readAllLines(wall).stream().filter(line -> !line.startsWith("lath:")).toList()) + "\n");
+        Run filled = run("propose", job.toString(), "--json");
+        assertEquals(0, filled.code(), filled.out());
+        JsonObject lath = JsonParser.parseString(filled.out()).getAsJsonObject().getAsJsonObject("walls").getAsJsonObject("W1")
+            .getAsJsonObject("lath");
+        assertEquals("proposed", lath.get("status").getAsString());
+    }
+
+    @Test
+    void detailsAreDrawnIntoTheOutFolder() throws IOException {
+        Run run = run("details", copy("mesa-library").toString());
+        assertEquals(0, run.code(), run.err());
+        for (String file : List.of("W1.pdf", "W1-layers.svg", "W1-layers.dxf")) {
+            assertTrue(Files.size(folder.resolve("out/details").resolve(file)) > 1000, file);
+        }
     }
 
     @Test
@@ -159,6 +208,39 @@ class VerbsTest {
     }
 
     @Test
+    void aFaultInOwnTextIsToldByCheckAndDraftWithItsPlace() throws IOException {
+        Path job = copy("mesa-library");
+        Files.createDirectories(job.resolve("sections"));
+        Files.writeString(job.resolve("sections/04-73-00.md"), "## add after veneer.install\nFollow Article 2.19.\n");
+        String line = job + "/sections/04-73-00.md:2:8: conflict: Paragraph 3.9.C of Section 04 73 00 refers to Article 2.19";
+        for (String verb : List.of("check", "draft", "all")) {
+            Run run = run(verb, job.toString());
+            assertEquals(1, run.code(), verb);
+            assertTrue(run.out().contains(line), verb + ": " + run.out());
+        }
+        Run explained = run("check", job.toString(), "--explain", "paper.reference");
+        assertEquals(0, explained.code());
+        assertTrue(explained.out().startsWith("paper.reference: conflict, looked at for each section that the job writes\n  holds  articles,")
+            && explained.out().contains("sections: breaks\n  sections/04-73-00.md:2:8: Paragraph 3.9.C"), explained.out());
+        assertEquals("breaks", JsonParser.parseString(run("check", job.toString(), "--explain", "paper.reference", "--json").out())
+            .getAsJsonArray().get(0).getAsJsonObject().get("result").getAsString());
+    }
+
+    @Test
+    void aStruckRuleIsExplainedByTheAmendmentThatStruckIt() throws IOException {
+        Path job = copy("mesa-library");
+        Files.writeString(job.resolve("amendments.yaml"), """
+            format: 1
+            jurisdiction: Town of Northquay
+            amendments:
+              - strike: mockup.size
+                basis: [{document: Building Rules, edition: "2023", at: "4.5", known: read}]
+            """);
+        assertEquals("Strikes the rule mockup.size; Town of Northquay, Building Rules 2023, 4.5 (read); amendments.yaml:4:5\n",
+            run("check", job.toString(), "--explain", "mockup.size").out());
+    }
+
+    @Test
     void aFolderThatIsNotThereEndsWithTwo() {
         Run run = run("check", folder.resolve("none").toString());
         assertEquals(2, run.code());
@@ -219,8 +301,8 @@ class VerbsTest {
         Path job = copy("harbour-clinic");
         Run run = run("all", job.toString());
         assertEquals(0, run.code(), run.out() + run.err());
-        try (Stream<Path> files = Files.list(job.resolve("out"))) {
-            assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.count());
+        try (Stream<Path> files = Files.walk(job.resolve("out"))) {
+            assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.filter(Files::isRegularFile).count());
         }
     }
 

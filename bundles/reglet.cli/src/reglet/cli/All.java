@@ -20,7 +20,7 @@ final class All extends JobVerb {
         OpenJob job = open();
         write(Outputs.of(job).all());
         session.out.println(Report.summary(job.checked()));
-        boolean clean = job.checked().isClean();
+        boolean clean = job.checked().isClean() & paper(job);
         for (Submittal submittal : job.job().submittals()) {
             Comparison comparison = job.compare(submittal);
             session.out.println("submittal " + submittal.id() + ": " + Report.summary(comparison));

@@ -1,5 +1,7 @@
 package reglet.cli;
 
+import java.util.List;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -7,15 +9,29 @@ import reglet.desk.Forms;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
 import reglet.desk.Report;
+import reglet.desk.Reviews;
+import reglet.model.Candidates;
 import reglet.model.Comparison;
+import reglet.model.Place;
+import reglet.model.Problem;
+import reglet.model.Resubmittal;
 import reglet.model.Submittal;
+import reglet.model.UnusableInput;
 
 /** Compares what was submitted with what is required. */
 @Command(name = "compare", description = "Compare a submittal's products with what the job requires, as JSON and PDF in its out folder.")
 final class Compare extends JobVerb {
 
-    @Parameters(index = "1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
+    @Parameters(index = "1", arity = "0..1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
     private String submittal;
+
+    @Option(names = "--last", paramLabel = "SUBMITTAL", description = "Tell what changed since this submittal, and write nothing.")
+    private String last;
+
+    @Option(names = "--candidates", paramLabel = "PRODUCT", split = ",", description = "Instead of a submittal: compare these "
+        + "products of the "
+        + "job side by side, and write nothing.")
+    private List<String> candidates = List.of();
 
     @Option(names = "--json", description = "Print the comparison for programs and write nothing.")
     private boolean json;
@@ -27,6 +43,20 @@ final class Compare extends JobVerb {
     @Override
     public Integer call() throws Exception {
         OpenJob job = open();
+        if (!candidates.isEmpty()) {
+            Candidates beside = Reviews.candidates(job, candidates);
+            session.out.print(json ? Forms.text(Reviews.form(job, beside)) : Reviews.report(beside));
+            return candidates.stream().anyMatch(beside::complies) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
+        }
+        if (submittal == null) {
+            throw new UnusableInput(new Problem(Place.of(folder.toString()), "no submittal is named",
+                "name one, or products with --candidates"));
+        }
+        if (last != null) {
+            Resubmittal changes = Reviews.since(job, submittal(job, last), submittal(job, submittal));
+            session.out.print(json ? Forms.text(Reviews.form(changes)) : Reviews.report(changes));
+            return changes.isSettled() ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
+        }
         Submittal compared = submittal(job, submittal);
         Comparison comparison = job.compare(compared);
         if (json) {

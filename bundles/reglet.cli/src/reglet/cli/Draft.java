@@ -27,7 +27,7 @@ final class Draft extends JobVerb {
         Outputs outputs = Outputs.of(job);
         sections(job, section).forEach(outputs::section);
         write(outputs);
-        return ExitCodes.CLEAN;
+        return paper(job) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }
 
     /** The sections asked for: one, or all that the job writes. */

@@ -10,6 +10,8 @@ import picocli.CommandLine.Parameters;
 import reglet.desk.Cancelled;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
+import reglet.desk.Report;
+import reglet.model.Finding;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.Submittal;
@@ -45,6 +47,12 @@ abstract class JobVerb implements Callable<Integer> {
             throw unusable.below(folder.toString());
         }
         written.forEach(session.out::println);
+    }
+
+    /** Prints what is found in the drafted sections; true when that is nothing but cautions. */
+    final boolean paper(OpenJob job) {
+        job.paper().forEach(finding -> session.out.println(folder + "/" + Report.line(finding)));
+        return job.paper().stream().allMatch(finding -> finding.kind() == Finding.Kind.CAUTION);
     }
 
     /** A submittal of the job, or the problem that there is none of that name. */

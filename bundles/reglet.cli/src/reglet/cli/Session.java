@@ -11,6 +11,7 @@ import reglet.desk.Caches;
 import reglet.desk.Desk;
 import reglet.desk.OpenJob;
 import reglet.desk.Shelf;
+import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.UnusableInput;
@@ -25,6 +26,12 @@ final class Session {
         this.packs = packs;
         this.out = out;
         this.err = err;
+    }
+
+    /** The pack that is used without a job: the one named, or the only one. */
+    Pack pack(String name, List<Path> packFolders) throws Exception {
+        Shelf shelf = packs.call();
+        return new Desk(shelf.with(Shelf.folders(packFolders)), Caches.folder()).pack(name);
     }
 
     /** Opens a job folder with the installed packs and those in other folders. */

@@ -130,7 +130,7 @@ final class Sample {
     }
 
     Comparison compare(List<String> items, String... products) {
-        return Comparing.compare(assembly(), new Submittal("04-73-00-01", SECTION, items, List.of(products), "", "", "", List.of(), "", AT),
+        return Comparing.compare(assembly(), new Submittal("04-73-00-01", SECTION, items, List.of(products), "", "", "", List.of(), "", List.of(), AT),
             requirement -> "2.3." + requirement.property().name());
     }
 

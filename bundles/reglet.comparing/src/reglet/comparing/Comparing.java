@@ -67,6 +67,12 @@ public final class Comparing {
         return new Comparison(submittal.id(), rows);
     }
 
+    /** The rows of a product on every wall that uses its component, as if it were the only one. */
+    static List<Row> everywhere(Assembly assembly, ProductData product, Function<Requirement, String> paragraphOf) {
+        Comparing comparing = new Comparing(assembly, paragraphOf);
+        return assembly.job().walls().stream().flatMap(wall -> comparing.onWall(wall, product).stream()).toList();
+    }
+
     /** The rows of a product on the walls that it is meant for: those where no other product of the submittal comes nearer; else all. */
     private List<Row> ofProduct(ProductData product, List<ProductData> products) {
         List<ProductData> rivals = products.stream()

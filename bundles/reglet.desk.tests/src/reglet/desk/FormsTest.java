@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import reglet.model.Change;
 import reglet.model.Rule;
 import reglet.model.Submittal;
 
@@ -53,6 +54,9 @@ class FormsTest {
         }
         valid("explain", explained);
         valid("worksheets", WorksheetForms.worksheets(job.worksheets()));
+        valid("check", RemedyForms.check(job));
+        valid("try", RemedyForms.tried(job, job.after(List.of(new Change("W1.mat", "filament-1-4")))));
+        valid("propose", RemedyForms.proposal(job.propose()));
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.Accepted;
+import reglet.model.Change;
 import reglet.model.Place;
 import reglet.model.UnusableInput;
 
@@ -63,6 +64,38 @@ class SavingTest {
         OpenJob saved = Saving.accept(job, new Accepted(rule, "W1", "tested on the mock-up", "A. Reviewer", Place.of("")));
         assertTrue(saved.checked().findings().stream().noneMatch(finding -> finding.rule().equals(rule)));
         assertTrue(saved.checked().accepted().stream().anyMatch(finding -> finding.rule().equals(rule)));
+    }
+
+    @Test
+    void changesOfFactsAndChoicesAreSavedTogetherAsTheyWouldBeTried() throws Exception {
+        OpenJob job = open();
+        List<Change> changes = List.of(new Change("W1.lath", "metal-2.5"), new Change("W1.wall.height", "20 ft"),
+            new Change("W1.base-1.clearance", "3 in"), new Change("site.climate", "dry"));
+        assertEquals(List.of("walls/W1.yaml", "job.yaml"), Saving.files(job, changes));
+        OpenJob saved = Saving.apply(job, changes);
+        assertEquals(keys(job.after(changes)), keys(saved));
+        assertTrue(Saving.text(saved, "walls/W1.yaml").contains("base-1: {as: base, over: paving, clearance: 3 in, below_plate"));
+        assertTrue(Saving.text(saved, "job.yaml").contains("climate: dry"));
+    }
+
+    @Test
+    void whenOneChangeIsRefusedNoneIsMade() throws Exception {
+        OpenJob job = open();
+        String wall = Saving.text(job, "walls/W1.yaml");
+        String site = Saving.text(job, "job.yaml");
+        assertThrows(UnusableInput.class, () -> Saving.apply(job, List.of(new Change("W1.lath", "metal-2.5"),
+            new Change("site.climate", "on the moon"))));
+        assertEquals(wall, Saving.text(job, "walls/W1.yaml"));
+        assertEquals(site, Saving.text(job, "job.yaml"));
+    }
+
+    @Test
+    void aValueSetOverAnOptionIsTakenAwayAgain() throws Exception {
+        OpenJob job = open();
+        OpenJob set = Saving.set(job, "W1", "lath", "weight", "4 lb/yd2");
+        OpenJob gone = Saving.apply(set, List.of(new Change("W1.lath.weight", "")));
+        assertTrue(gone.job().wall("W1").orElseThrow().choice("lath").orElseThrow().values().isEmpty());
+        assertEquals(keys(job), keys(gone));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -89,7 +90,7 @@ class StatedOnceTest {
                 continue;
             }
             OpenJob after = new OpenJob(before.folder(), before.job(), Engine.load(with(before.pack(), asked, other(quantity)), trees,
-                Worksheets::run));
+                Worksheets::run), Optional.empty());
             Papers changed = Papers.of(after);
             String what = asked.path() + " of " + asked.option();
             Set<String> printing = printing(changed, asked);

@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 import reglet.desk.Shelf.ShelvedPack;
-import reglet.model.Job;
+import reglet.model.AmendedPack;
+import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.UnusableInput;
 import reglet.rules.Engine;
+import reglet.rules.Examples;
+import reglet.store.Amendments;
 import reglet.store.Jobs;
 import reglet.store.Packs;
 import reglet.store.StoredPack;
@@ -45,8 +49,31 @@ public final class Desk {
                 "expected a job folder, with a job.yaml in it"));
         }
         Engine engine = engine(Jobs.packName(folder));
-        Job job = Jobs.read(folder, engine.pack());
-        return new OpenJob(folder, job, engine);
+        Optional<AmendedPack> amended = Amendments.read(folder, engine.pack());
+        if (amended.isPresent()) {
+            engine = amended(engine, amended.get());
+        }
+        return new OpenJob(folder, Jobs.read(folder, engine.pack()), engine, amended);
+    }
+
+    /** The pack as the job's jurisdiction amends it; rules of the jurisdiction's own have to come out as their examples say. */
+    private static Engine amended(Engine engine, AmendedPack amended) throws UnusableInput {
+        Engine made = engine.amended(amended.pack());
+        List<Problem> failures = Examples.failures(made, amended.pack().rules().stream()
+            .filter(rule -> engine.pack().rule(rule.id()).filter(old -> old.examples().equals(rule.examples())).isEmpty()).toList());
+        if (!failures.isEmpty()) {
+            throw new UnusableInput(failures);
+        }
+        return made;
+    }
+
+    /** The pack of a name; "" for the only one at hand. */
+    public Pack pack(String name) throws UnusableInput, IOException {
+        if (name.isEmpty() && shelf.packs().size() != 1) {
+            throw new UnusableInput(new Problem(Place.of("packs"), shelf.packs().isEmpty() ? "there is none" : "there are several",
+                "name one of: " + String.join(", ", shelf.names())));
+        }
+        return engine(name.isEmpty() ? shelf.names().get(0) : name).pack();
     }
 
     private synchronized Engine engine(String name) throws UnusableInput, IOException {

@@ -16,6 +16,7 @@ import reglet.model.Explanation;
 import reglet.model.Finding;
 import reglet.model.Grade;
 import reglet.model.Job;
+import reglet.model.PaperRule;
 import reglet.model.Place;
 import reglet.model.Quantity;
 import reglet.model.Range;
@@ -113,6 +114,24 @@ public final class Forms {
             form.addProperty("result", explanation.result().text());
             form.add("missing", strings(explanation.missing()));
             word(form, "error", explanation.error());
+            form.add("basis", bases(rule.basis()));
+            all.add(form);
+        }
+        return all;
+    }
+
+    /** What a rule for papers found, in the same form: once for each finding, or once where it holds. */
+    public static JsonArray explanations(PaperRule rule, List<Finding> paper) {
+        JsonArray all = new JsonArray();
+        List<String> found = paper.stream().filter(finding -> finding.rule().equals(rule.id())).map(Finding::says).toList();
+        for (String says : found.isEmpty() ? List.of("") : found) {
+            JsonObject form = new JsonObject();
+            form.addProperty("rule", rule.id());
+            form.addProperty("when", true);
+            form.add("facts", new JsonObject());
+            form.add("let", says.isEmpty() ? new JsonObject() : words(Map.of("found", says)));
+            form.addProperty("result", (says.isEmpty() ? Rule.Result.HOLDS : Rule.Result.BREAKS).text());
+            form.add("missing", new JsonArray());
             form.add("basis", bases(rule.basis()));
             all.add(form);
         }

@@ -4,7 +4,7 @@ import java.util.function.Supplier;
 
 /** A value worked out once, when first asked for. */
 final class Later<T> {
-    private final Supplier<T> how;
+    private Supplier<T> how;
     private T value;
 
     Later(Supplier<T> how) {
@@ -14,6 +14,8 @@ final class Later<T> {
     synchronized T get() {
         if (value == null) {
             value = how.get();
+            // what it was made from need not be kept with it
+            how = null;
         }
         return value;
     }

@@ -6,26 +6,39 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 import reglet.comparing.Comparing;
 import reglet.drafting.Drafter;
+import reglet.drafting.PaperCheck;
 import reglet.drafting.Registers;
+import reglet.model.Accepted;
+import reglet.model.AmendedPack;
 import reglet.model.Assembly;
 import reglet.model.Calculated;
+import reglet.model.Change;
 import reglet.model.Checked;
 import reglet.model.Choice;
 import reglet.model.Comparison;
+import reglet.model.Drawing;
 import reglet.model.Explanation;
+import reglet.model.Finding;
 import reglet.model.Job;
 import reglet.model.JobWorksheets;
 import reglet.model.Pack;
+import reglet.model.Proposal;
 import reglet.model.RegisterItem;
+import reglet.model.Remedies;
 import reglet.model.Requirement;
 import reglet.model.SectionDocument;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
+import reglet.model.WhatIf;
 import reglet.model.Worksheet;
+import reglet.rules.Check;
 import reglet.rules.Engine;
 import reglet.worksheets.Worksheets;
 
@@ -38,17 +51,27 @@ public final class OpenJob {
     private final Path folder;
     private final Job job;
     private final Engine engine;
+    private final Optional<AmendedPack> amended;
     private final Later<Assembly> assembly;
+    private final Later<List<Finding>> paper;
+    private final Later<Check> check;
     private final Later<Checked> checked;
     private final Later<JobWorksheets> worksheets;
     private final Map<String, SectionDocument> sections = new LinkedHashMap<>();
 
-    OpenJob(Path folder, Job job, Engine engine) {
+    OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended) {
+        this(folder, job, engine, amended, () -> engine.open(job));
+    }
+
+    private OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, Supplier<Check> check) {
         this.folder = folder;
         this.job = job;
         this.engine = engine;
+        this.amended = amended;
         this.assembly = new Later<>(() -> engine.resolve(job));
-        this.checked = new Later<>(() -> engine.check(job));
+        this.paper = new Later<>(this::papers);
+        this.check = new Later<>(check);
+        this.checked = new Later<>(() -> withPaper(this.check.get().checked()));
         this.worksheets = new Later<>(() -> engine.worksheets(job));
     }
 
@@ -64,12 +87,66 @@ public final class OpenJob {
         return engine.pack();
     }
 
+    /** What the job's jurisdiction asks otherwise than the pack; empty when it has no amendments. {@link #pack} has them worked in. */
+    public Optional<AmendedPack> amended() {
+        return amended;
+    }
+
     public Assembly assembly() {
         return assembly.get();
     }
 
     public Checked checked() {
         return checked.get();
+    }
+
+    /** What is found in the drafted sections as papers. */
+    public List<Finding> paper() {
+        return paper.get();
+    }
+
+    private List<Finding> papers() {
+        try {
+            return PaperCheck.findings(assembly(), sections());
+        } catch (UnusableInput unprintable) {
+            return PaperCheck.findings(unprintable);
+        }
+    }
+
+    /** Drafting takes time, and without a person's own text there is nothing to find, so that a check drafts only what was touched. */
+    private Checked withPaper(Checked rules) {
+        if (job.changes().isEmpty()) {
+            return rules;
+        }
+        List<Finding> standing = new ArrayList<>(rules.findings());
+        List<Finding> accepted = new ArrayList<>(rules.accepted());
+        Set<String> taken = job.accepted().stream().map(Accepted::rule).collect(Collectors.toSet());
+        paper().forEach(finding -> (taken.contains(finding.rule()) ? accepted : standing).add(finding));
+        return new Checked(standing, accepted, rules.rules(), rules.instances());
+    }
+
+    /** The smallest changes that clear a finding of this job and add none. */
+    public Remedies remedies(Finding finding) {
+        return check.get().remedies(finding);
+    }
+
+    /**
+     * The job after changes.
+     *
+     * @throws UnusableInput when one of them can't be made
+     */
+    public OpenJob after(List<Change> changes) throws UnusableInput {
+        return with(check.get().after(changes).job());
+    }
+
+    /** What every option not taken of a component of a wall type would clear and bring, were it the one accepted. */
+    public List<WhatIf> whatIf(String wall, String component) {
+        return check.get().whatIf(wall, component);
+    }
+
+    /** Options for everything that is undecided, the cheapest that leave no conflict and no gap. */
+    public Proposal propose() {
+        return check.get().propose();
     }
 
     /** The worksheets that the pack asks for. */
@@ -86,9 +163,18 @@ public final class OpenJob {
         return new Calculated(worksheet, Worksheets.charts(worksheet), Worksheets.drawings(worksheet));
     }
 
+    /**
+     * The details of a wall type, each note with the section and paragraph of what it points at.
+     *
+     * @throws UnusableInput when a text that the job changes can't be used
+     */
+    public List<Drawing> details(String wall) throws UnusableInput {
+        return Keynotes.details(this, wall);
+    }
+
     /** The same folder and pack with another job. */
     public OpenJob with(Job changed) {
-        return new OpenJob(folder, changed, engine);
+        return new OpenJob(folder, changed, engine, amended, () -> check.get().after(changed));
     }
 
     /** What the job would be with these options accepted for a component of a wall type; values a person set are kept. */

@@ -12,6 +12,10 @@ import java.util.Set;
 
 import reglet.drafting.ComparisonPages;
 import reglet.drafting.Docx;
+import reglet.drafting.DrawingDxf;
+import reglet.drafting.DrawingPdf;
+import reglet.drafting.DrawingSvg;
+import reglet.drafting.Frame;
 import reglet.drafting.Html;
 import reglet.drafting.Markdown;
 import reglet.drafting.Pdf;
@@ -22,16 +26,20 @@ import reglet.drafting.WorksheetPages;
 import reglet.model.Calculated;
 import reglet.model.Chart;
 import reglet.model.Comparison;
+import reglet.model.Drawing;
 import reglet.model.RegisterItem;
 import reglet.model.SectionDocument;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
+import reglet.model.WallType;
 import reglet.model.Worksheet;
 import reglet.store.SafeFile;
 
 /** The papers of a job. Each is made whole before it is written; work that is cancelled leaves whole files only. */
 public final class Outputs {
     private static final String TAKEOFF = "takeoff";
+    private static final String DETAIL_CAUTION = "Made from the wall's choices; not a shop drawing. Local codes, the manufacturers' "
+        + "instructions and licensed professionals govern.";
 
     private final OpenJob job;
     private final List<Step> steps = new ArrayList<>();
@@ -56,7 +64,7 @@ public final class Outputs {
     public Outputs findings() {
         steps.add(new Step("checking the job", () -> List.of(
             text("findings.md", Report.markdown(job)),
-            text("findings.json", Forms.text(Forms.check(job.job(), job.checked()))))));
+            text("findings.json", Forms.text(RemedyForms.check(job))))));
         return this;
     }
 
@@ -66,7 +74,7 @@ public final class Outputs {
         steps.add(new Step("drafting section " + number, () -> {
             SectionDocument section = job.section(number);
             return List.of(text(name + ".md", Markdown.of(section)), text(name + ".html", Html.of(section)),
-                new Output(name + ".docx", Docx.of(section)), new Output(name + ".pdf", Pdf.of(section)));
+                new Output(name + ".docx", Docx.of(section)), new Output(name + ".pdf", Pdf.of(section, appendix(number), frame())));
         }));
         return this;
     }
@@ -124,6 +132,42 @@ public final class Outputs {
         return this;
     }
 
+    /** Adds the details of all wall types: each wall's on sheets to scale, and each drawing as SVG and DXF. */
+    public Outputs details() {
+        for (WallType wall : job.job().walls()) {
+            steps.add(new Step("drawing the details of " + wall.id(), () -> {
+                List<Drawing> drawings = job.details(wall.id());
+                Frame frame = frame();
+                List<Output> all = new ArrayList<>();
+                all.add(new Output("details/" + wall.id() + ".pdf", DrawingPdf.of(drawings, frame)));
+                for (int i = 0; i < drawings.size(); i++) {
+                    String name = "details/" + wall.id() + "-" + drawings.get(i).id();
+                    Frame one = new Frame(frame.job(), frame.note(), frame.issue(), frame.paper(), frame.notes(), frame.caution(), i + 1,
+                        drawings.size());
+                    all.add(text(name + ".svg", DrawingSvg.of(drawings.get(i), one)));
+                    all.add(text(name + ".dxf", DrawingDxf.of(drawings.get(i), one)));
+                }
+                return all;
+            }));
+        }
+        return this;
+    }
+
+    private Frame frame() {
+        return Frame.of(job.job().title(), job.job().note(), "", Frame.Paper.LETTER, DETAIL_CAUTION);
+    }
+
+    /** The details of all wall types, behind the first section that the job writes. */
+    private List<Drawing> appendix(String section) throws UnusableInput {
+        List<Drawing> drawings = new ArrayList<>();
+        if (job.job().sections().indexOf(section) == 0) {
+            for (WallType wall : job.job().walls()) {
+                drawings.addAll(job.details(wall.id()));
+            }
+        }
+        return drawings;
+    }
+
     /** Each different chart of a wall type once. */
     private List<Output> charts() {
         Map<String, Set<Chart>> charts = new LinkedHashMap<>();
@@ -148,6 +192,7 @@ public final class Outputs {
         job.job().sections().forEach(this::register);
         register();
         worksheets();
+        details();
         for (Submittal submittal : job.job().submittals()) {
             submittalPackage(submittal);
             comparison(submittal);

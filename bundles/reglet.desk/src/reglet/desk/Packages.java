@@ -16,10 +16,12 @@ import reglet.drafting.SubmittalPages.Pages;
 import reglet.drafting.SubmittalPages.Part;
 import reglet.drafting.SubmittalPages.Sheet;
 import reglet.model.Calculated;
+import reglet.model.Drawing;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
+import reglet.model.WallType;
 import reglet.reading.Child;
 import reglet.reading.Measure;
 import reglet.reading.PackagePlan;
@@ -35,7 +37,8 @@ final class Packages {
             .filter(item -> submittal.items().contains(item.id())).toList();
         List<Sheet> sheets = sheets(job, submittal);
         Pages pages = SubmittalPages.of(new Contents(job.assembly(), submittal, items, job.compare(submittal), sheets,
-            worksheets(job, submittal)));
+            submittal.with().contains("worksheets") ? worksheets(job, submittal) : List.of(),
+            submittal.with().contains("details") ? details(job) : List.of()));
         return Child.usual().assemble(plan(job, submittal, pages));
     }
 
@@ -44,6 +47,14 @@ final class Packages {
         Set<String> components = job.job().products().stream().filter(product -> submittal.products().contains(product.id()))
             .map(ProductData::component).collect(Collectors.toSet());
         return job.calculated().stream().filter(calculated -> components.contains(calculated.worksheet().component())).toList();
+    }
+
+    private static List<Drawing> details(OpenJob job) throws UnusableInput {
+        List<Drawing> all = new ArrayList<>();
+        for (WallType wall : job.job().walls()) {
+            all.addAll(job.details(wall.id()));
+        }
+        return all;
     }
 
     /** The sheets that a submittal's products name, each once. */

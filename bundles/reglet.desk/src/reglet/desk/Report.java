@@ -3,11 +3,15 @@ package reglet.desk;
 import java.util.List;
 import java.util.Locale;
 
+import reglet.model.AmendedPack;
+import reglet.model.Amendment;
 import reglet.model.Basis;
 import reglet.model.Checked;
 import reglet.model.Comparison;
 import reglet.model.Explanation;
 import reglet.model.Finding;
+import reglet.model.Known;
+import reglet.model.PaperRule;
 import reglet.model.Rule;
 
 /** The findings of a job in words. */
@@ -32,7 +36,13 @@ public final class Report {
     public static String line(Finding finding) {
         String where = finding.wall().isEmpty() ? "" : finding.wall() + (finding.meeting().isEmpty() ? "" : " " + finding.meeting()) + ": ";
         return finding.at() + ": " + finding.kind().text() + ": " + where + finding.says()
-            + (finding.fix().isEmpty() ? "" : " " + finding.fix()) + " [" + finding.rule() + "]";
+            + (finding.fix().isEmpty() ? "" : " " + finding.fix()) + " [" + finding.rule() + (isRemembered(finding) ? ", from memory" : "") + "]";
+    }
+
+    /** Whether nothing that the rule rests on was read. */
+    private static boolean isRemembered(Finding finding) {
+        return finding.basis().stream().anyMatch(basis -> basis.known() == Known.FROM_MEMORY)
+            && finding.basis().stream().noneMatch(basis -> basis.known() == Known.READ);
     }
 
     /** Whether every requirement is met. */
@@ -78,6 +88,19 @@ public final class Report {
         return page.toString();
     }
 
+    /** What a rule for papers looks at, and what it found. */
+    public static String explanation(PaperRule rule, List<Finding> paper) {
+        StringBuilder page = new StringBuilder(rule.id()).append(": ").append(rule.kind().text())
+            .append(", looked at for each section that the job writes\n  holds  ").append(rule.holds()).append('\n');
+        rule.basis().forEach(basis -> page.append("  basis  ").append(basis.text()).append('\n'));
+        List<Finding> found = paper.stream().filter(finding -> finding.rule().equals(rule.id())).toList();
+        if (found.isEmpty()) {
+            page.append("sections: holds\n");
+        }
+        found.forEach(finding -> page.append("sections: breaks\n  ").append(finding.at()).append(": ").append(finding.says()).append('\n'));
+        return page.toString();
+    }
+
     /** A page of Markdown, grouped by wall type. */
     public static String markdown(OpenJob job) {
         Checked checked = job.checked();
@@ -86,6 +109,7 @@ public final class Report {
             page.append(job.job().note()).append("\n\n");
         }
         page.append(sentence(summary(checked))).append(".\n");
+        job.amended().ifPresent(amended -> amendments(page, amended));
         group(page, "The whole job", checked.findings().stream().filter(finding -> finding.wall().isEmpty()).toList());
         job.job().walls().forEach(wall -> group(page, "Wall type " + wall.id() + ", " + wall.title(),
             checked.findings().stream().filter(finding -> finding.wall().equals(wall.id())).toList()));
@@ -95,6 +119,18 @@ public final class Report {
             job.assembly().cautions().forEach(caution -> page.append("- ").append(caution.text()).append('\n'));
         }
         return page.toString();
+    }
+
+    private static void amendments(StringBuilder page, AmendedPack amended) {
+        page.append("\n## Local amendments: ").append(amended.jurisdiction()).append("\n\n");
+        amended.amendments().forEach(amendment -> page.append("- ").append(amendment(amendment)).append('\n'));
+    }
+
+    /** "Strikes the rule top_vent.embers; Town of …, Building Rules 2023, 4.2 (read); amendments.yaml:9:5". */
+    public static String amendment(Amendment amendment) {
+        StringBuilder line = new StringBuilder(sentence(amendment.text()));
+        amendment.basis().forEach(basis -> line.append("; ").append(basis.text()));
+        return line.append("; ").append(amendment.at()).toString();
     }
 
     private static void group(StringBuilder page, String title, List<Finding> findings) {

@@ -4,10 +4,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 import reglet.model.Accepted;
+import reglet.model.Change;
 import reglet.model.UnusableInput;
+import reglet.model.WallType;
 import reglet.store.Edits;
 import reglet.store.Jobs;
 import reglet.store.SafeFile;
@@ -47,9 +52,68 @@ public final class Saving {
         return change(job, "accepted.yaml", text -> Edits.accept(text, accepted));
     }
 
-    /** Puts an earlier text of a file back. */
-    public static OpenJob restore(OpenJob job, String file, String text) throws UnusableInput, IOException {
-        return change(job, file, now -> text);
+    /**
+     * Makes changes, of facts too: all of them or, when one is refused, none.
+     *
+     * @throws UnusableInput when a change can't be written, or the job couldn't be read afterwards
+     */
+    public static OpenJob apply(OpenJob job, List<Change> changes) throws UnusableInput, IOException {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Change change : changes) {
+            String file = file(job, change);
+            String text = texts.containsKey(file) ? texts.get(file) : text(job, file);
+            texts.put(file, spliced(job, change, text));
+        }
+        return restore(job, texts);
+    }
+
+    /** The files that changes are written to, each once. */
+    public static List<String> files(OpenJob job, List<Change> changes) {
+        return changes.stream().map(change -> file(job, change)).distinct().toList();
+    }
+
+    private static String file(OpenJob job, Change change) {
+        String first = change.set().split("\\.", 2)[0];
+        return job.job().wall(first).isPresent() ? wallFile(first) : "job.yaml";
+    }
+
+    private static String spliced(OpenJob job, Change change, String text) throws UnusableInput {
+        String[] parts = change.set().split("\\.", 3);
+        Optional<WallType> wall = job.job().wall(parts[0]);
+        if (wall.isEmpty()) {
+            return stated(text, List.of(parts), change.to());
+        }
+        if (parts.length == 2) {
+            return change.to().isEmpty() ? Edits.remove(text, parts[1])
+                : Edits.choose(text, parts[1], List.of(change.to().split("\\s*,\\s*")));
+        }
+        boolean meeting = wall.get().meetings().stream().anyMatch(met -> met.id().equals(parts[1]));
+        return stated(text, meeting ? List.of("meets", parts[1], parts[2]) : List.of(parts[1], parts[2]), change.to());
+    }
+
+    private static String stated(String text, List<String> path, String to) throws UnusableInput {
+        return to.isEmpty() ? Edits.unstate(text, path) : Edits.state(text, path, to);
+    }
+
+    /** Puts earlier texts of files back, by name. */
+    public static OpenJob restore(OpenJob job, Map<String, String> texts) throws UnusableInput, IOException {
+        Map<String, String> before = new LinkedHashMap<>();
+        for (String file : texts.keySet()) {
+            before.put(file, text(job, file));
+        }
+        write(job, texts);
+        try {
+            return job.with(Jobs.read(job.folder(), job.pack()));
+        } catch (UnusableInput unusable) {
+            write(job, before);
+            throw unusable;
+        }
+    }
+
+    private static void write(OpenJob job, Map<String, String> texts) throws IOException {
+        for (Map.Entry<String, String> file : texts.entrySet()) {
+            SafeFile.write(job.folder().resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     /** The text of a file of the job; "" when there is none. */
@@ -63,15 +127,6 @@ public final class Saving {
     }
 
     private static OpenJob change(OpenJob job, String file, Splice splice) throws UnusableInput, IOException {
-        Path path = job.folder().resolve(file);
-        String before = text(job, file);
-        String after = splice.of(before);
-        SafeFile.write(path, after.getBytes(StandardCharsets.UTF_8));
-        try {
-            return job.with(Jobs.read(job.folder(), job.pack()));
-        } catch (UnusableInput unusable) {
-            SafeFile.write(path, before.getBytes(StandardCharsets.UTF_8));
-            throw unusable;
-        }
+        return restore(job, Map.of(file, splice.of(text(job, file))));
     }
 }

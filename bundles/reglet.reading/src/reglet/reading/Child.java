@@ -6,9 +6,17 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonParseException;
 
+import reglet.model.Pack;
+import reglet.model.Place;
+import reglet.model.Problem;
+import reglet.model.SheetReading;
+import reglet.model.UnusableInput;
 import reglet.reading.Frame.Found;
 import reglet.reading.Running.Stopped;
 
@@ -82,6 +90,53 @@ public final class Child {
                 return;
             }
         }
+    }
+
+    /**
+     * Takes words and lines off a sheet's pages.
+     *
+     * @return its pages in their order; pages beyond the first {@value Pages#MOST} are empty and have no size
+     * @throws UnusableInput when it can't be opened, or stops the process
+     * @throws IOException   when the process doesn't start, or the call is cancelled
+     */
+    List<SheetPage> pages(Path sheet) throws UnusableInput, IOException {
+        Map<Integer, SheetPage> pages = new TreeMap<>();
+        try (Running running = Running.start(main, limits.memory(), Request.read(sheet.toAbsolutePath().toString()), new byte[0])) {
+            long deadline = running.in(limits.sheet());
+            for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
+                if (frame.kind() == Frame.Kind.UNREADABLE) {
+                    throw unreadable(sheet, frame.text());
+                }
+                if (frame.kind() == Frame.Kind.PAGE) {
+                    SheetPage part = GSON.fromJson(frame.text(), SheetPage.class);
+                    pages.merge(part.number(), part, SheetPage::with);
+                }
+            }
+        } catch (Stopped stopped) {
+            if (stopped.opened().isEmpty()) {
+                throw stopped;
+            }
+            throw unreadable(sheet, stopped.getMessage());
+        } catch (JsonParseException nonsense) {
+            throw unreadable(sheet, "reading it gave no answer that can be understood");
+        }
+        return List.copyOf(pages.values());
+    }
+
+    private static UnusableInput unreadable(Path sheet, String why) {
+        return new UnusableInput(new Problem(Place.of(sheet.toString()), why, "expected a PDF data sheet that can be opened"));
+    }
+
+    /**
+     * Reads a data sheet. Foreign bytes are taken apart in the process; what it hands over are words with their places, and
+     * finding properties and values among them is a pure function of these and the pack.
+     *
+     * @param component what the product is, as a component's id; "" to find it out from the sheet
+     * @throws UnusableInput when the sheet can't be opened, stops the process, or reaches a limit
+     * @throws IOException   when the process doesn't start, or the call is cancelled
+     */
+    public SheetReading read(Path sheet, Pack pack, String component) throws UnusableInput, IOException {
+        return SheetReader.read(pages(sheet), pack, component);
     }
 
     /**

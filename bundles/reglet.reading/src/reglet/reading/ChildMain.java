@@ -34,6 +34,7 @@ public final class ChildMain {
         DataOutputStream out = new DataOutputStream(new BufferedOutputStream(answers, Frame.LONGEST));
         switch (request.verb()) {
             case "measure" -> measure(request, out);
+            case "read" -> read(request.sheets().get(0), out);
             case "assemble" -> Binder.bind(request, ownPages, sheet -> opens(out, sheet), Frame.packageTo(out));
             default -> throw new IOException("unknown request " + request.verb());
         }
@@ -45,6 +46,15 @@ public final class ChildMain {
         for (String sheet : request.sheets()) {
             opens(out, sheet);
             Frame.of(Frame.Kind.MEASURE, GSON.toJson(Sheets.measure(Path.of(sheet)))).write(out);
+        }
+    }
+
+    private static void read(String sheet, DataOutputStream out) throws IOException {
+        opens(out, sheet);
+        try {
+            Pages.read(Path.of(sheet), part -> Frame.of(Frame.Kind.PAGE, GSON.toJson(part)).write(out));
+        } catch (IOException | RuntimeException | StackOverflowError broken) {
+            Frame.of(Frame.Kind.UNREADABLE, Sheets.why(broken)).write(out);
         }
     }
 

@@ -20,6 +20,10 @@ record Frame(Kind kind, byte[] bytes) {
         OPENS,
         /** JSON: {@link Found}. */
         MEASURE,
+        /** JSON: a part of a {@link SheetPage}; parts of one page follow each other. */
+        PAGE,
+        /** Why a sheet can't be read, in words; comes instead of pages. */
+        UNREADABLE,
         /** Some bytes of the package. */
         PACKAGE,
         END

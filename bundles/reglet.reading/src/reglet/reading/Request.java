@@ -7,14 +7,18 @@ import reglet.model.Box;
 /**
  * What the process is asked, as JSON.
  *
- * @param verb   "measure" or "assemble"
- * @param sheets for "measure": paths of the sheets
+ * @param verb   "measure", "read" or "assemble"
+ * @param sheets for "measure" and "read": paths of the sheets
  * @param title  for "assemble": as {@link PackagePlan}
  */
 record Request(String verb, List<String> sheets, String title, List<Part> parts, List<Link> links) {
 
     static Request measure(List<String> sheets) {
         return new Request("measure", sheets, "", List.of(), List.of());
+    }
+
+    static Request read(String sheet) {
+        return new Request("read", List.of(sheet), "", List.of(), List.of());
     }
 
     static Request assemble(PackagePlan plan) {

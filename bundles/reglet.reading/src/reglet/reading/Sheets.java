@@ -35,13 +35,7 @@ final class Sheets {
      * @throws Unusable with the reason when it can't be bound in
      */
     static PDDocument open(Path sheet) throws IOException {
-        if (!Files.isRegularFile(sheet)) {
-            throw new Unusable("there is no such file");
-        }
-        if (Files.size(sheet) > LARGEST) {
-            throw new Unusable("it is larger than " + (LARGEST >> 20) + " MB");
-        }
-        PDDocument document = load(sheet);
+        PDDocument document = openToRead(sheet);
         try {
             look(document);
             return document;
@@ -49,6 +43,22 @@ final class Sheets {
             document.close();
             throw unusable;
         }
+    }
+
+    /** As {@link #open}, for a sheet whose words alone are wanted: it need not be one that can be bound in. */
+    static PDDocument openToRead(Path sheet) throws IOException {
+        if (!Files.isRegularFile(sheet)) {
+            throw new Unusable("there is no such file");
+        }
+        if (Files.size(sheet) > LARGEST) {
+            throw new Unusable("it is larger than " + (LARGEST >> 20) + " MB");
+        }
+        PDDocument document = load(sheet);
+        if (document.getNumberOfPages() == 0) {
+            document.close();
+            throw new Unusable("it has no pages");
+        }
+        return document;
     }
 
     private static PDDocument load(Path sheet) throws IOException {
@@ -75,11 +85,7 @@ final class Sheets {
         if (form != null && form.xfaIsDynamic()) {
             throw new Unusable("its pages are made by a forms program when it is opened (dynamic XFA); print it to a plain PDF");
         }
-        int pages = document.getNumberOfPages();
-        if (pages == 0) {
-            throw new Unusable("it has no pages");
-        }
-        if (pages > MOST_PAGES) {
+        if (document.getNumberOfPages() > MOST_PAGES) {
             throw new Unusable("it has more than " + MOST_PAGES + " pages");
         }
     }

@@ -129,6 +129,11 @@ final class Hands {
         return ui(() -> ((StyledText) control(name)).getText());
     }
 
+    /** What a screen reader says of a drawing. */
+    static String description(String name) {
+        return ui(() -> ((DrawingCanvas) control(name)).description());
+    }
+
     /** The texts of the rows of a table, cells separated by " | ". */
     static List<String> rows(String name) {
         return ui(() -> java.util.Arrays.stream(((Table) control(name)).getItems()).map(Hands::text).toList());
@@ -218,6 +223,19 @@ final class Hands {
                 scroll.showControl(control);
             }
             return control.forceFocus();
+        });
+        pause();
+    }
+
+    /** Clicks at a place of a control, in points from its corner. */
+    static void clickAt(String name, int x, int y) {
+        ui(() -> {
+            Event event = new Event();
+            event.button = 1;
+            event.x = x;
+            event.y = y;
+            control(name).notifyListeners(SWT.MouseDown, event);
+            return null;
         });
         pause();
     }

@@ -1,6 +1,9 @@
 package reglet.workbench;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.commands.operations.AbstractOperation;
@@ -15,24 +18,24 @@ import reglet.desk.Saving;
 import reglet.model.UnusableInput;
 
 /**
- * A change of one of the job's files that can be taken back. Undo puts the earlier text of the file back, but only over the text
+ * A change of some of the job's files that can be taken back. Undo puts the earlier texts of the files back, but only over those
  * that this change left: what another program wrote since is never overwritten.
  */
 final class Edit extends AbstractOperation {
-    private final String file;
+    private final List<String> files;
     private final Session session;
     private final Change change;
-    private String before;
-    private String after;
+    private Map<String, String> before = Map.of();
+    private Map<String, String> after = Map.of();
 
     /** What the change does: a job to the job that is read afterwards. */
     interface Change {
         OpenJob of(OpenJob job) throws UnusableInput, IOException;
     }
 
-    Edit(String label, String file, Session session, Change change, IUndoContext context) {
+    Edit(String label, List<String> files, Session session, Change change, IUndoContext context) {
         super(label);
-        this.file = file;
+        this.files = List.copyOf(files);
         this.session = session;
         this.change = change;
         addContext(context);
@@ -42,9 +45,9 @@ final class Edit extends AbstractOperation {
     public IStatus execute(IProgressMonitor monitor, IAdaptable info) throws ExecutionException {
         return take("", () -> {
             OpenJob job = session.job();
-            before = Saving.text(job, file);
+            before = texts(job);
             OpenJob changed = change.of(job);
-            after = Saving.text(changed, file);
+            after = texts(changed);
             return changed;
         });
     }
@@ -59,15 +62,26 @@ final class Edit extends AbstractOperation {
         return put(before, after, "Done again: " + getLabel());
     }
 
-    private IStatus put(String expected, String text, String words) throws ExecutionException {
+    private Map<String, String> texts(OpenJob job) throws IOException {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String file : files) {
+            texts.put(file, Saving.text(job, file));
+        }
+        return texts;
+    }
+
+    private IStatus put(Map<String, String> expected, Map<String, String> texts, String words) throws ExecutionException {
         try {
-            if (!Saving.text(session.job(), file).equals(expected)) {
-                return Status.error(file + " was changed outside since \"" + getLabel() + "\"; it is left as it is.");
+            Map<String, String> now = texts(session.job());
+            for (String file : files) {
+                if (!now.get(file).equals(expected.get(file))) {
+                    return Status.error(file + " was changed outside since \"" + getLabel() + "\"; it is left as it is.");
+                }
             }
         } catch (IOException unreachable) {
-            throw new ExecutionException(file + ": " + unreachable.getMessage(), unreachable);
+            throw new ExecutionException(String.join(", ", files) + ": " + unreachable.getMessage(), unreachable);
         }
-        return take(words, () -> Saving.restore(session.job(), file, text));
+        return take(words, () -> Saving.restore(session.job(), texts));
     }
 
     private interface Step {

@@ -13,17 +13,20 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PartInitException;
 
 import reglet.model.Component;
 import reglet.model.Finding;
 
-/** The findings, grouped by wall type and kind, text first. Selecting one shows its component and its reason. */
+/** The findings, grouped by wall type and kind, text first. Selecting one shows its component, its reason and its remedies. */
 public final class FindingsView extends Part {
     static final String ID = "reglet.workbench.findings";
     private TreeViewer tree;
+    private RemediesList remedies;
 
     /** The findings of one kind at one place; equal by title without the count. */
     record Group(String key, String title, List<Finding> findings) {
@@ -44,9 +47,12 @@ public final class FindingsView extends Part {
 
     @Override
     void fill(Composite page) {
+        page.setLayout(new FillLayout());
+        SashForm sash = new SashForm(page, SWT.HORIZONTAL);
+        Composite frame = new Composite(sash, SWT.NONE);
         TreeColumnLayout columns = new TreeColumnLayout();
-        page.setLayout(columns);
-        tree = new TreeViewer(page, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
+        frame.setLayout(columns);
+        tree = new TreeViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
         Ui.named(tree.getTree(), "Findings");
         tree.getTree().setHeaderVisible(true);
         ColumnViewerToolTipSupport.enableFor(tree);
@@ -59,6 +65,8 @@ public final class FindingsView extends Part {
             }
         }));
         tree.addOpenListener(event -> jump());
+        remedies = new RemediesList(sash, session());
+        sash.setWeights(64, 36);
     }
 
     private void column(TreeColumnLayout columns, String title, int weight, int characters, ColumnLabelProvider labels) {
@@ -107,6 +115,7 @@ public final class FindingsView extends Part {
 
     @Override
     public void focusChanged() {
+        remedies.follow();
         if (tree.getInput() == null) {
             return;
         }
@@ -154,7 +163,7 @@ public final class FindingsView extends Part {
     }
 
     @Override
-    public void setFocus() {
+    void focusPage() {
         tree.getControl().setFocus();
     }
 

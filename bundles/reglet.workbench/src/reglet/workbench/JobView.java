@@ -127,7 +127,7 @@ public final class JobView extends Part {
     }
 
     @Override
-    public void setFocus() {
+    void focusPage() {
         tree.getControl().setFocus();
     }
 

@@ -44,6 +44,19 @@ abstract class Part extends ViewPart implements Session.Listener {
         return session;
     }
 
+    /** Something always takes the keyboard: keys pressed in a window without a focus would go nowhere. */
+    @Override
+    public final void setFocus() {
+        if (((StackLayout) stack.getLayout()).topControl == page) {
+            focusPage();
+        } else {
+            emptyPage.forceFocus();
+        }
+    }
+
+    /** Gives the keyboard to the page. */
+    abstract void focusPage();
+
     /** Makes the controls of the page. */
     abstract void fill(Composite page);
 

@@ -199,7 +199,7 @@ public final class SectionView extends Part {
     }
 
     @Override
-    public void setFocus() {
+    void focusPage() {
         prose.control().setFocus();
     }
 }

@@ -29,6 +29,7 @@ import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
 import reglet.desk.Progress;
 import reglet.desk.Saving;
+import reglet.model.Change;
 import reglet.model.Option;
 import reglet.model.Problem;
 import reglet.model.UnusableInput;
@@ -186,12 +187,12 @@ final class Session {
     void choose(String wall, String component, List<Option> accept) {
         String label = wall + " " + component + ": " + String.join(" or ", accept.stream().map(Option::title).toList());
         List<String> ids = accept.stream().map(Option::id).toList();
-        change(label, Saving.wallFile(wall), job -> Saving.choose(job, wall, component, ids), refused -> say(refused, true));
+        change(label, List.of(Saving.wallFile(wall)), job -> Saving.choose(job, wall, component, ids), refused -> say(refused, true));
     }
 
     /** Takes back what is accepted for a component. */
     void undecide(String wall, String component) {
-        change(wall + " " + component + ": undecided", Saving.wallFile(wall), job -> Saving.undecide(job, wall, component),
+        change(wall + " " + component + ": undecided", List.of(Saving.wallFile(wall)), job -> Saving.undecide(job, wall, component),
             refused -> say(refused, true));
     }
 
@@ -201,14 +202,20 @@ final class Session {
      * @param refused given the reason in words, on the window's thread, when the value can't be used; nothing is changed then
      */
     void set(String wall, String component, String property, String value, Consumer<String> refused) {
-        change(wall + " " + component + "." + property + ": " + value, Saving.wallFile(wall),
+        change(wall + " " + component + "." + property + ": " + value, List.of(Saving.wallFile(wall)),
             job -> Saving.set(job, wall, component, property, value), refused);
     }
 
-    private void change(String label, String file, Edit.Change change, Consumer<String> refused) {
+    /** Makes the changes of a remedy, of facts too, as one that can be taken back. */
+    void remedy(String label, List<Change> changes) {
+        snapshot.ifPresent(now -> change(label, Saving.files(now.job(), changes), job -> Saving.apply(job, changes),
+            refused -> say(refused, true)));
+    }
+
+    private void change(String label, List<String> files, Edit.Change change, Consumer<String> refused) {
         run(label, false, monitor -> {
             try {
-                history.get().execute(new Edit(label, file, this, change, undoContext.get()), monitor, null);
+                history.get().execute(new Edit(label, files, this, change, undoContext.get()), monitor, null);
             } catch (ExecutionException failed) {
                 String why = failed.getCause() instanceof UnusableInput unusable ? reasons(unusable) : failed.getMessage();
                 onWindow(() -> refused.accept(why));

@@ -244,7 +244,7 @@ public final class WallView extends Part {
     }
 
     @Override
-    public void setFocus() {
+    void focusPage() {
         if (stack.topControl == wall) {
             rows.getTable().setFocus();
         } else {

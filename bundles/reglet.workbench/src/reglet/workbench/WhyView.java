@@ -187,7 +187,7 @@ public final class WhyView extends Part {
     }
 
     @Override
-    public void setFocus() {
+    void focusPage() {
         prose.control().setFocus();
     }
 }

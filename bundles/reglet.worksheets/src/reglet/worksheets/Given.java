@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -143,20 +144,39 @@ final class Given {
 
     /** What was given, as the record that the calculation reads. */
     <R extends Record> R as(Class<R> type) {
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] values = Arrays.stream(components).map(this::component).toArray();
+        Shape shape = Shape.of(type);
+        Object[] values = shape.parts.stream().map(this::component).toArray();
         try {
-            Constructor<R> canonical = type.getDeclaredConstructor(Arrays.stream(components).map(RecordComponent::getType)
-                .toArray(Class<?>[]::new));
-            return canonical.newInstance(values);
+            return type.cast(shape.canonical.newInstance(values));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(type + " can't be made from its own components", e);
         }
     }
 
-    private Object component(RecordComponent component) {
-        InputSpec spec = spec(key(component));
-        Class<?> type = component.getType();
+    /** A component of a record of inputs, under its key. */
+    private record Part(String key, Class<?> type) {
+    }
+
+    /** What reflection says of a record, asked for once. */
+    private record Shape(List<Part> parts, Constructor<?> canonical) {
+        private static final Map<Class<?>, Shape> KNOWN = new ConcurrentHashMap<>();
+
+        static Shape of(Class<? extends Record> type) {
+            return KNOWN.computeIfAbsent(type, asked -> {
+                RecordComponent[] components = asked.getRecordComponents();
+                try {
+                    return new Shape(Arrays.stream(components).map(one -> new Part(Given.key(one), one.getType())).toList(),
+                        asked.getDeclaredConstructor(Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new)));
+                } catch (NoSuchMethodException e) {
+                    throw new IllegalStateException(asked + " has no canonical constructor", e);
+                }
+            });
+        }
+    }
+
+    private Object component(Part part) {
+        InputSpec spec = spec(part.key());
+        Class<?> type = part.type();
         Optional<Value> value = Optional.ofNullable(inputs.get(spec.key())).map(Worksheet.Input::value);
         if (type == double.class) {
             return si(spec, (Quantity) value.orElseThrow());

@@ -1,0 +1,143 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import reglet.model.Pack;
+import reglet.model.Standard;
+import reglet.model.Synonym;
+
+/** Finds standards named in a text, however they are spaced, glued or misspelt. */
+final class Citations {
+    private static final String EDITION = "(?:\\s?[-–:]\\s?((?:19|20)?\\d\\d[a-z]?)(?![\\d.])\\s?(?:\\(((?:19|20)\\d\\d)[^)]*\\))?|"
+        + "\\s?\\(((?:19|20)\\d\\d[a-z]?)\\))?";
+    private static final Pattern ASTM = Pattern.compile("(?:\\bA[STM]{2,3}N?|\\bA\\.S\\.T\\.M\\.)\\s?[-:.]?\\s?([A-G])\\s?[-.]?\\s?("
+        + "\\d{2,4})M?"
+        + "(?:\\s?/\\s?(?:ASTM\\s?)?[A-G]\\s?-?\\s?\\d{2,4}M?)?" + EDITION, Pattern.CASE_INSENSITIVE);
+    private static final Pattern OTHER = Pattern.compile("\\b(AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|ICC-ES AC|AC)\\s?[-/]?"
+        + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?)"
+        + EDITION);
+    private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?\\b(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?" + EDITION);
+
+    private final Set<String> known;
+    private final List<Synonym> parts;
+    private final Map<String, List<Citation>> seen = new HashMap<>();
+
+    /** A standard named in a text: from one place to another, its name, edition and the part of it that is named. */
+    record Citation(int from, int to, String name, String edition) {
+    }
+
+    Citations(Pack pack) {
+        this.known = pack.standards().stream().map(Standard::id).collect(Collectors.toSet());
+        this.parts = pack.synonyms().stream().filter(synonym -> known.stream().anyMatch(id -> synonym.property().startsWith(id + " ")))
+            .toList();
+    }
+
+    /** The standards that a text names, in its order. A letter and a number alone count when the pack knows such a standard. */
+    List<Citation> in(String text) {
+        return in(text, text);
+    }
+
+    /** As {@link #in(String)}, where the part of a standard may be named elsewhere, such as in the label beside it. */
+    List<Citation> in(String text, String beside) {
+        // components are tried one after the other on the same words
+        return seen.computeIfAbsent(text + '\n' + beside, key -> find(text, beside));
+    }
+
+    private List<Citation> find(String text, String beside) {
+        List<Citation> found = new ArrayList<>();
+        add(found, ASTM.matcher(text), text, "ASTM ");
+        Matcher other = OTHER.matcher(text);
+        while (other.find()) {
+            String body = other.group(1).startsWith("ICC") ? "AC" : other.group(1);
+            add(found, new Citation(other.start(), other.end(), body + (body.equals("AC") ? "" : " ") + other.group(2).replace(" ", ""),
+                edition(other, 3)));
+        }
+        Matcher bare = BARE.matcher(text);
+        while (bare.find()) {
+            if (known.contains("ASTM " + bare.group(1) + bare.group(2))) {
+                add(found, new Citation(bare.start(), bare.end(), "ASTM " + bare.group(1) + bare.group(2), edition(bare, 3)));
+            }
+        }
+        found.sort((a, b) -> Integer.compare(a.from, b.from));
+        return found.stream().map(citation -> {
+            String whole = part(citation.name, beside);
+            return new Citation(citation.from, whole.equals(citation.name) ? citation.to : past(whole, text, citation.to), whole,
+                citation.edition);
+        }).toList();
+    }
+
+    private static void add(List<Citation> found, Matcher matcher, String text, String body) {
+        while (matcher.find()) {
+            add(found, new Citation(matcher.start(), matcher.end(), body + matcher.group(1).toUpperCase(Locale.ROOT) + matcher.group(2),
+                edition(matcher, 3)));
+        }
+    }
+
+    private static void add(List<Citation> found, Citation citation) {
+        if (found.stream().noneMatch(other -> other.from < citation.to && citation.from < other.to)) {
+            found.add(citation);
+        }
+    }
+
+    private static String edition(Matcher matcher, int group) {
+        String year = matcher.group(group);
+        if (year == null) {
+            return matcher.group(group + 2) == null ? "" : matcher.group(group + 2);
+        }
+        return year + (matcher.group(group + 1) == null ? "" : " (reapproved " + matcher.group(group + 1) + ")");
+    }
+
+    /** Where a citation ends whose part is named right behind it: "ASTM E96, Procedure A". */
+    private int past(String whole, String text, int end) {
+        for (Synonym part : parts) {
+            if (part.property().equals(whole)) {
+                List<String> names = new ArrayList<>(part.labels());
+                names.add(whole.substring(whole.indexOf(' ', whole.indexOf(' ') + 1) + 1));
+                names.sort((a, b) -> b.length() - a.length());
+                for (String name : names) {
+                    Matcher behind = Pattern.compile("^[\\s,;(–-]*" + Pattern.quote(name).replace(" ", "\\E\\.?\\s+\\Q") + "\\b\\)?",
+                        Pattern.CASE_INSENSITIVE)
+                        .matcher(text.substring(end));
+                    if (behind.find()) {
+                        return end + behind.end();
+                    }
+                }
+            }
+        }
+        return end;
+    }
+
+    /** The name with the part of it that the text names in one of its spellings: "ASTM E96 Procedure A". */
+    private String part(String name, String text) {
+        String plain = " " + Labels.plain(text) + " ";
+        for (Synonym part : parts) {
+            if (part.property().startsWith(name + " ")) {
+                String own = part.property().substring(name.length() + 1);
+                if (plain.contains(" " + Labels.plain(own) + " ")
+                    || part.labels().stream().anyMatch(label -> plain.contains(" " + Labels.plain(label) + " "))) {
+                    return part.property();
+                }
+            }
+        }
+        return name;
+    }
+
+    /** A text with the standards in it blanked out. */
+    static String without(String text, List<Citation> citations) {
+        StringBuilder rest = new StringBuilder(text);
+        for (Citation citation : citations) {
+            for (int i = citation.from; i < citation.to; i++) {
+                rest.setCharAt(i, ' ');
+            }
+        }
+        return rest.toString();
+    }
+}

@@ -1,0 +1,184 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+import reglet.reading.Layout.Line;
+
+/** What the columns below a heading hold. */
+final class Columns {
+    private static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
+        + "product) )*"
+        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)");
+    private static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
+        + "test description|description|item|typical property|performance|requirement name");
+    private static final Pattern METHOD = Pattern.compile("(?:(?:astm|test|testing|reference|ref) )*(?:method|standard|procedure|"
+        + "astm|specification|reference|norm|"
+        + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test");
+    private static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
+    private static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
+        + "actual|certified|published|"
+        + "product|property|mean|our|declared) )*(?:value|result|performance|rating|reading|data|average|typical|typical value|typ)"
+        + "(?: (?:minimum|maximum|avg|average|typical))*");
+    private static final Pattern REQUIRED = Pattern.compile("(?:(?:astm|code|project|specified|minimum|maximum|standard|spec|"
+        + "acceptance|ac\\d*) )*"
+        + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req|pass criteria)(?: value)?|"
+            + "minimum|maximum|"
+        + "required value|condition of acceptance");
+    private static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
+    private static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
+        + "customary|u s unit|inch pound|inch|customary|us customary)"
+        + "(?: (?:unit|value))?");
+    private static final Pattern MODEL = Pattern.compile("model|item|item no|item number|part|part no|part number|product|product "
+        + "code|product no|code|"
+        + "catalog no|cat no|catalog number|catalogue no|designation|sku|series|style|name|product name|version|model no|model number|"
+        + "ref|type no");
+
+    enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
+
+    /** A column: its heading, what it holds, and where it runs. */
+    record Column(Cell head, Role role) {
+    }
+
+    private final List<Column> columns;
+
+    private Columns(List<Column> columns) {
+        this.columns = columns;
+    }
+
+    List<Column> all() {
+        return columns;
+    }
+
+    List<Column> of(Role role) {
+        return columns.stream().filter(column -> column.role == role).toList();
+    }
+
+    boolean byRows() {
+        return !of(Role.PROPERTY).isEmpty();
+    }
+
+    double left() {
+        return columns.stream().mapToDouble(column -> column.head.left()).min().orElse(0);
+    }
+
+    double right() {
+        return columns.stream().mapToDouble(column -> column.head.right()).max().orElse(0);
+    }
+
+    /** The columns below a line that heads a table of properties; empty when it heads none. */
+    static Optional<Columns> heading(Line line, Labels labels) {
+        // where headings stand above headings, the lower ones head the columns
+        List<Cell> cells = line.cells().stream().filter(cell -> line.cells().stream().noneMatch(other -> other.y() > cell.low() + 1
+            && Math.min(other.right(), cell.right()) > Math.max(other.left(), cell.left()))).toList();
+        if (cells.size() < 2) {
+            return Optional.empty();
+        }
+        List<Column> columns = new ArrayList<>();
+        boolean label = cells.stream().anyMatch(cell -> LABEL.matcher(plain(cell)).matches());
+        boolean method = cells.stream().anyMatch(cell -> METHOD.matcher(plain(cell)).matches());
+        for (Cell cell : cells) {
+            columns.add(new Column(cell, role(plain(cell), label, method)));
+        }
+        boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
+        long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
+        if (!named && roles >= 2 && columns.stream().anyMatch(column -> column.role == Role.VALUE)) {
+            // "Typical data | Value | Method": what stands furthest left names the properties
+            Column first = columns.get(0);
+            if (first.role == Role.OTHER || first.role == Role.MODEL) {
+                columns.set(0, new Column(first.head, Role.LABEL));
+                named = true;
+            }
+        }
+        if (named && roles >= 1 && columns.stream().noneMatch(column -> column.head.text().length() > 45)) {
+            return Optional.of(new Columns(models(columns)));
+        }
+        return byRows(columns, labels);
+    }
+
+    private static Role role(String plain, boolean label, boolean method) {
+        if (LABEL.matcher(plain).matches() || method && !label && LABEL_BESIDE_METHOD.matcher(plain).matches()) {
+            return Role.LABEL;
+        }
+        if (METHOD.matcher(plain).matches() || label && METHOD_BESIDE_LABEL.matcher(plain).matches()) {
+            return Role.METHOD;
+        }
+        if (REQUIRED.matcher(plain).matches()) {
+            return Role.REQUIRED;
+        }
+        if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches()) {
+            return Role.VALUE;
+        }
+        if (UNIT.matcher(plain).matches()) {
+            return Role.UNIT;
+        }
+        return MODEL.matcher(plain).matches() ? Role.MODEL : Role.OTHER;
+    }
+
+    private static String plain(Cell cell) {
+        // of a heading in two languages the first counts
+        return Labels.plain(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(" / .*", ""));
+    }
+
+    /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */
+    private static List<Column> models(List<Column> columns) {
+        boolean valued = columns.stream().anyMatch(column -> column.role == Role.VALUE);
+        List<Column> all = new ArrayList<>();
+        for (Column column : columns) {
+            all.add(!valued && column.role == Role.OTHER ? new Column(column.head, Role.MODEL) : column);
+        }
+        return all;
+    }
+
+    private static Optional<Columns> byRows(List<Column> columns, Labels labels) {
+        List<Column> all = new ArrayList<>();
+        int named = 0;
+        for (Column column : columns) {
+            boolean property = labels.read(column.head.text()).isPresent();
+            named += property ? 1 : 0;
+            all.add(property ? new Column(column.head, Role.PROPERTY) : column.role == Role.MODEL ? column : new Column(column.head,
+                Role.OTHER));
+        }
+        boolean model = all.get(0).role == Role.MODEL;
+        Column first = all.get(0);
+        if (!model && first.role == Role.OTHER) {
+            all.set(0, new Column(first.head, Role.MODEL));
+        }
+        return named >= 2 || named == 1 && model ? Optional.of(new Columns(all)) : Optional.empty();
+    }
+
+    /** The same columns with others beside them, such as the models on a second line of headings. */
+    Columns with(List<Column> more) {
+        List<Column> all = new ArrayList<>(columns.stream().filter(column -> column.role == Role.LABEL || column.role == Role.METHOD
+            || column.role == Role.UNIT).toList());
+        all.addAll(more);
+        all.sort(Comparator.comparingDouble(column -> column.head.left()));
+        return new Columns(all);
+    }
+
+    /** The column that a cell stands in; empty for one beside the table. */
+    Optional<Column> of(Cell cell) {
+        Column best = null;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Column column : columns) {
+            double away = away(cell, column.head);
+            if (away < nearest) {
+                nearest = away;
+                best = column;
+            }
+        }
+        double reach = 60 + 6 * cell.size();
+        return nearest > reach ? Optional.empty() : Optional.ofNullable(best);
+    }
+
+    /** How far a cell is from a heading: by its start, its middle or its end, for columns may be set in any of these ways. */
+    private static double away(Cell cell, Cell head) {
+        double edges = Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()),
+            Math.abs(cell.middle() - head.middle())));
+        double overlap = Math.min(cell.right(), head.right()) - Math.max(cell.left(), head.left());
+        return overlap > 0 ? edges * 0.3 : edges;
+    }
+}

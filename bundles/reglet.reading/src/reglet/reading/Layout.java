@@ -1,0 +1,223 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+import reglet.model.Box;
+import reglet.reading.SheetPage.Piece;
+import reglet.reading.SheetPage.Rule;
+
+/** The text of a page that runs one way, as lines of cells: stretches of words with no wide gap and no upright rule between them. */
+final class Layout {
+    /** Of the size of the letters: a wider gap is one between columns. */
+    private static final double COLUMN = 0.85;
+    private static final double BLANK = 0.14;
+    private static final double SMALL = 0.8;
+    /** Points within which raised letters stand beside those that they belong to. */
+    private static final double BAND = 24;
+
+    private final SheetPage page;
+    private final int turn;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Rule> level = new ArrayList<>();
+    private final List<Rule> upright = new ArrayList<>();
+
+    /** Cells on one line, from left to right. */
+    record Line(List<Cell> cells, double y, double size) {
+        double left() {
+            return cells.get(0).left();
+        }
+
+        double right() {
+            return cells.get(cells.size() - 1).right();
+        }
+
+        String text() {
+            return String.join(" ", cells.stream().map(Cell::text).toList());
+        }
+    }
+
+    private Layout(SheetPage page, int turn) {
+        this.page = page;
+        this.turn = turn;
+    }
+
+    /** A layout for each way that text runs on the page. */
+    static List<Layout> of(SheetPage page) {
+        Set<Integer> turns = new TreeSet<>();
+        page.pieces().forEach(piece -> turns.add(piece.turn()));
+        List<Layout> all = new ArrayList<>();
+        for (int turn : turns) {
+            Layout layout = new Layout(page, turn);
+            layout.turnRules();
+            layout.arrange(page.pieces().stream().filter(piece -> piece.turn() == turn).toList());
+            all.add(layout);
+        }
+        return all;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    int page() {
+        return page.number();
+    }
+
+    /** A box of this layout on the page as it is shown. */
+    Box shown(Cell cell) {
+        double x = cell.left();
+        double y = cell.top();
+        double w = cell.right() - x;
+        double h = cell.bottom() - y;
+        Box box = switch (turn) {
+            case 90 -> new Box(y, page.height() - x - w, h, w);
+            case 180 -> new Box(page.width() - x - w, page.height() - y - h, w, h);
+            case 270 -> new Box(page.width() - y - h, x, h, w);
+            default -> new Box(x, y, w, h);
+        };
+        return new Box(tenth(Math.max(0, box.x())), tenth(Math.max(0, box.y())), tenth(box.width()), tenth(box.height()));
+    }
+
+    private static double tenth(double points) {
+        return Math.round(points * 10) / 10.0;
+    }
+
+    /** Whether a level rule lies between two heights and crosses some place. */
+    boolean ruledBetween(double above, double below, double x) {
+        return level.stream().anyMatch(rule -> rule.y1() > above && rule.y1() < below && rule.x1() <= x + 1 && rule.x2() >= x - 1);
+    }
+
+    /** Heights of the rules next above and next below a point; empty where there is none on either side. */
+    double[] between(double x, double y) {
+        double above = Double.NEGATIVE_INFINITY;
+        double below = Double.POSITIVE_INFINITY;
+        for (Rule rule : level) {
+            if (rule.x1() <= x + 1 && rule.x2() >= x - 1) {
+                if (rule.y1() <= y && rule.y1() > above) {
+                    above = rule.y1();
+                }
+                if (rule.y1() > y && rule.y1() < below) {
+                    below = rule.y1();
+                }
+            }
+        }
+        return Double.isFinite(above) && Double.isFinite(below) ? new double[] {above, below} : new double[0];
+    }
+
+    private void turnRules() {
+        for (Rule rule : page.rules()) {
+            Rule turned = switch (turn) {
+                case 90 -> new Rule(page.height() - rule.y1(), rule.x1(), page.height() - rule.y2(), rule.x2());
+                case 180 -> new Rule(page.width() - rule.x1(), page.height() - rule.y1(), page.width() - rule.x2(),
+                    page.height() - rule.y2());
+                case 270 -> new Rule(rule.y1(), page.width() - rule.x1(), rule.y2(), page.width() - rule.x2());
+                default -> rule;
+            };
+            Rule sorted = new Rule(Math.min(turned.x1(), turned.x2()), Math.min(turned.y1(), turned.y2()),
+                Math.max(turned.x1(), turned.x2()), Math.max(turned.y1(), turned.y2()));
+            (sorted.x2() - sorted.x1() > sorted.y2() - sorted.y1() ? level : upright).add(sorted);
+        }
+    }
+
+    private void arrange(List<Piece> pieces) {
+        Map<Long, List<Piece>> byHeight = new HashMap<>();
+        pieces.forEach(piece -> byHeight.computeIfAbsent(Math.round(piece.y() / BAND), key -> new ArrayList<>()).add(piece));
+        Map<Piece, Piece> hosts = new IdentityHashMap<>();
+        for (Piece piece : pieces) {
+            List<Piece> near = new ArrayList<>();
+            for (long band = Math.round(piece.y() / BAND) - 1; band <= Math.round(piece.y() / BAND) + 1; band++) {
+                near.addAll(byHeight.getOrDefault(band, List.of()));
+            }
+            Piece host = host(piece, near);
+            if (host != null) {
+                hosts.put(piece, host);
+            }
+        }
+        List<Piece> plain = new ArrayList<>();
+        List<Piece> small = new ArrayList<>();
+        for (Piece piece : pieces) {
+            (hosts.containsKey(piece) ? small : plain).add(piece);
+        }
+        plain.sort(Comparator.comparingDouble(Piece::y).thenComparingDouble(Piece::x));
+        List<List<Piece>> grouped = new ArrayList<>();
+        for (Piece piece : plain) {
+            List<Piece> last = grouped.isEmpty() ? null : grouped.get(grouped.size() - 1);
+            if (last != null && piece.y() - last.get(0).y() < 0.35 * Math.min(piece.size(), last.get(0).size())) {
+                last.add(piece);
+            } else {
+                grouped.add(new ArrayList<>(List.of(piece)));
+            }
+        }
+        for (Piece piece : small) {
+            Piece host = hosts.get(piece);
+            grouped.stream().filter(line -> line.stream().anyMatch(other -> other == host)).findFirst().ifPresent(line -> line.add(piece));
+        }
+        for (List<Piece> line : grouped) {
+            line.sort(Comparator.comparingDouble(Piece::x));
+            lines.add(line(line));
+        }
+    }
+
+    /** The letters that a small piece is raised or lowered beside; null for a piece that stands on a line of its own. */
+    private static Piece host(Piece piece, List<Piece> pieces) {
+        Piece best = null;
+        for (Piece other : pieces) {
+            double rise = (other.y() - piece.y()) / other.size();
+            if (other.size() * SMALL > piece.size() && rise > -0.35 && rise < 0.7 && Math.abs(rise) > 0.05
+                && piece.x() > other.end() - 0.3 * other.size() && piece.x() < other.end() + 0.6 * other.size()
+                && (best == null || other.end() > best.end())) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private Line line(List<Piece> pieces) {
+        double size = pieces.stream().mapToDouble(Piece::size).max().orElse(1);
+        double y = pieces.stream().filter(piece -> piece.size() == size).mapToDouble(Piece::y).findFirst().orElse(0);
+        List<Cell> cells = new ArrayList<>();
+        List<Piece> cell = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            boolean dots = piece.text().matches("[.·…_]{2,}|…") || isDot(pieces, i) && (isDot(pieces, i - 1) || isDot(pieces, i + 1));
+            if (!cell.isEmpty() && (dots || apart(cell.get(cell.size() - 1), piece, y, size))) {
+                cells.add(Cell.of(cell, y, size));
+                cell = new ArrayList<>();
+            }
+            if (!dots) {
+                cell.add(piece);
+            }
+        }
+        if (!cell.isEmpty()) {
+            cells.add(Cell.of(cell, y, size));
+        }
+        if (cells.isEmpty()) {
+            // a line of dots alone
+            cells.add(Cell.of(pieces.subList(0, 1), y, size));
+        }
+        return new Line(List.copyOf(cells), y, size);
+    }
+
+    /** Leading dots may be set with blanks between them. */
+    private static boolean isDot(List<Piece> pieces, int index) {
+        return index >= 0 && index < pieces.size() && pieces.get(index).text().equals(".");
+    }
+
+    private boolean apart(Piece last, Piece next, double y, double size) {
+        return next.x() - last.end() > COLUMN * size || upright.stream().anyMatch(rule -> rule.x1() > last.end() - 1
+            && rule.x1() < next.x() + 1 && rule.y1() < y - 0.1 * size && rule.y2() > y - 0.6 * size);
+    }
+
+    /** Whether a blank stands between two words of one cell. */
+    static boolean blank(Piece last, Piece next) {
+        return next.spaced() && next.x() - last.end() > 0.02 * last.size() || next.x() - last.end() > BLANK * Math.max(last.size(),
+            next.size());
+    }
+}

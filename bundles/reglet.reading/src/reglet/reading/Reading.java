@@ -1,0 +1,357 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Compare;
+import reglet.model.Component;
+import reglet.model.Dimension;
+import reglet.model.Grade;
+import reglet.model.Numbers;
+import reglet.model.Pack;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.model.Quantity;
+import reglet.model.Range;
+import reglet.model.Synonym;
+import reglet.model.Unit;
+import reglet.model.Value;
+import reglet.model.Word;
+import reglet.model.WordSet;
+
+/**
+ * Reads what a sheet writes for a property as a value of its type. A text is read whole or not at all: what is left over may
+ * change what it means.
+ */
+final class Reading {
+    private static final String NUMBER = Numbers.pattern();
+    private static final String LEAST = "≥|>=|=>|>|at least|not less than|no less than|minimum|min\\.?|greater than|more than|over|exceeds";
+    private static final String MOST = "≤|<=|=<|<|at most|not more than|no more than|not greater than|maximum|max\\.?|less than|"
+        + "under|up to";
+    private static final String ABOUT = "approximately|approx\\.?|about|nominal|nom\\.?|typical|average|avg\\.?|~|≈|±|level|=";
+    private static final Pattern BEFORE = Pattern.compile("^(?:(" + LEAST + ")|(" + MOST + ")|(" + ABOUT + "))\\s*",
+        Pattern.CASE_INSENSITIVE);
+    private static final Pattern AFTER = Pattern.compile("[\\s,;]*(?:(?:\\(\\s*)?(minimum|min\\.?|or more|or greater|or better|and "
+        + "above|and up)|"
+        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below)|(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
+            + "long|high|dia\\.?|diameter))"
+        + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TO = Pattern.compile("^\\s*(?:to|through|[-–—−])\\s*(?=[-+−]?[\\d.])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ONE = Pattern.compile("^(" + NUMBER + ")");
+    private static final Pattern CONDITION = Pattern.compile("^\\s*(?:@|\\bat\\b|\\bafter\\b|,\\s*(?:average|mean)\\b|\\bwhen\\b|\\b"
+        + "of\\b\\s+(?:five|three)).*$",
+        Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+    /** "No staining" answers another question than "no", so what follows has to be set apart. */
+    private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|included|provided|required|✓|✔)(?:\\s*[,"
+        + ";.(–-].*)?\\s*", Pattern.DOTALL);
+    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
+        + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
+        Pattern.DOTALL);
+    private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
+        + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
+        + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
+
+    private final Pack pack;
+    private final Component component;
+
+    /**
+     * A value as a sheet writes it.
+     *
+     * @param quality from 0 to 1
+     * @param doubt   what a person should look at; ""
+     */
+    record Read(Value value, Optional<Compare> compare, double quality, String doubt) {
+        Read with(double factor, String why) {
+            return new Read(value, compare, quality * factor, doubt.isEmpty() ? why : doubt);
+        }
+    }
+
+    Reading(Pack pack, Component component) {
+        this.pack = pack;
+        this.component = component;
+    }
+
+    /** Whether a text says that there is no value. */
+    static boolean isMissing(String text) {
+        return MISSING.matcher(text.strip()).matches();
+    }
+
+    /**
+     * @param unit the unit that label, column or heading state; ""
+     * @return empty when the text is no value of the property
+     */
+    Optional<Read> read(Property property, String written, String unit) {
+        String text = written.strip().replaceAll("^[•·▪:=\\s]+", "");
+        if (text.isEmpty() || isMissing(text) || text.length() > 160) {
+            return Optional.empty();
+        }
+        Kind kind = property.type().kind();
+        return kind == Kind.QUANTITY || kind == Kind.RANGE ? amount(property, text, unit) : words(property, text);
+    }
+
+    private Optional<Read> amount(Property property, String text, String unit) {
+        Dimension dimension = property.type().unit().orElseThrow().dimension();
+        List<Read> all = new ArrayList<>();
+        String doubt = "";
+        // what follows a value in two systems of units is said of both
+        Matcher after = AFTER.matcher(text);
+        boolean both = after.find() && text.substring(0, after.start()).strip().endsWith(")");
+        Optional<Compare> stated = !both ? Optional.empty() : after.group(1) != null ? Optional.of(Compare.AT_LEAST)
+            : after.group(2) != null ? Optional.of(Compare.AT_MOST) : Optional.empty();
+        for (String part : parts(both ? text.substring(0, after.start()).strip() : text)) {
+            Optional<Read> read = single(part, dimension, unit, property.type().kind() == Kind.RANGE);
+            if (read.isEmpty() && all.isEmpty() && !isOther(part, dimension)) {
+                return Optional.empty();
+            }
+            if (read.isEmpty() && !isOther(part, dimension)) {
+                doubt = "\"" + part + "\" beside the value was not read.";
+            }
+            read.ifPresent(all::add);
+        }
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        Read first = all.get(0);
+        for (Read other : all.subList(1, all.size())) {
+            if (Math.abs(low(other.value) - low(first.value)) > 0.06 * Math.max(Math.abs(low(first.value)), Math.abs(low(other.value)))
+                && dimension != Dimension.TEMPERATURE) {
+                return Optional.of(first.with(0.5, "The sheet states " + first.value.text() + " and " + other.value.text()
+                    + ", which are not the same."));
+            }
+        }
+        if (stated.isPresent()) {
+            first = new Read(first.value, stated, first.quality, first.doubt);
+        }
+        if (property.type().kind() == Kind.RANGE && first.value instanceof Quantity alone) {
+            first = new Read(new Range(alone, alone), first.compare, first.quality * 0.9, first.doubt);
+        }
+        return Optional.of(doubt.isEmpty() ? first : first.with(0.8, doubt));
+    }
+
+    /** A value in one unit and, in parentheses or after a stroke, in another. */
+    private static List<String> parts(String text) {
+        List<String> parts = new ArrayList<>();
+        Matcher inside = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$").matcher(text);
+        // parentheses within a unit, as in ng/(Pa·s·m²), are part of it
+        if (inside.find() && !text.substring(0, inside.start()).strip().endsWith("/") && inside.start() > 0) {
+            parts.addAll(parts(text.substring(0, inside.start()).strip()));
+            parts.add(inside.group(1).strip());
+            return parts;
+        }
+        Matcher two = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$").matcher(text);
+        if (two.matches() && !two.group(1).matches("(?i).*\\b(?:lb|lbs|g|kg|oz)")) {
+            parts.add(two.group(1).strip());
+            parts.add(two.group(2).strip());
+            return parts;
+        }
+        parts.add(text);
+        return parts;
+    }
+
+    /** The same thing in a way that isn't compared: a gauge, or an amount of another kind beside the one asked for. */
+    private static boolean isOther(String part, Dimension dimension) {
+        if (part.matches("(?i)(?:no\\.?\\s*)?\\d+\\s*-?\\s*(?:ga\\.?|gauge)")) {
+            return true;
+        }
+        Matcher one = ONE.matcher(BEFORE.matcher(part).replaceFirst(""));
+        return one.find() && UnitSpelling.of(BEFORE.matcher(part).replaceFirst("").substring(one.end()), dimension)
+            .filter(unit -> unit.dimension() != dimension).isPresent();
+    }
+
+    private static double low(Value value) {
+        return value instanceof Range range ? range.low().si() : ((Quantity) value).si();
+    }
+
+    private Optional<Read> single(String part, Dimension dimension, String hint, boolean range) {
+        String text = fractions(part).replaceAll("(?<=\\d),(?=\\d{1,2}(?!\\d))", ".");
+        boolean comma = !text.equals(fractions(part));
+        Optional<Compare> sense = Optional.empty();
+        Matcher before = BEFORE.matcher(text);
+        while (before.find()) {
+            sense = before.group(1) != null ? Optional.of(Compare.AT_LEAST) : before.group(2) != null
+                ? Optional.of(Compare.AT_MOST) : sense;
+            if (before.group(2) != null && before.group(2).equalsIgnoreCase("up to") && dimension == Dimension.TIME) {
+                // what a thing stands for up to so long is what it stands
+                sense = Optional.empty();
+            }
+            text = text.substring(before.end());
+            before = BEFORE.matcher(text);
+        }
+        Matcher after = AFTER.matcher(text);
+        if (after.find() && after.start() > 0) {
+            sense = after.group(1) != null ? Optional.of(Compare.AT_LEAST) : after.group(2) != null ? Optional.of(Compare.AT_MOST) : sense;
+            text = text.substring(0, after.start());
+        }
+        Matcher low = ONE.matcher(text);
+        if (!low.find()) {
+            return Optional.empty();
+        }
+        String rest = text.substring(low.end());
+        Optional<Double> first = Numbers.number(low.group(1));
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        String lowUnit = "";
+        Matcher to = TO.matcher(rest);
+        if (!to.find()) {
+            // "1/2 in – 3/4 in", "-20 °F to 120 °F"
+            Matcher later = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|[-–—])\\s*(?=[-+−]?\\d)").matcher(rest);
+            if (later.find() && UnitSpelling.of(later.group(1), dimension).isPresent()) {
+                lowUnit = later.group(1);
+                to = Pattern.compile("^").matcher(rest);
+                to.find();
+                rest = rest.substring(later.end());
+                return range(first.get(), low.group(1), lowUnit, rest, dimension, hint, sense, comma);
+            }
+        } else {
+            return range(first.get(), low.group(1), "", rest.substring(to.end()), dimension, hint, sense, comma);
+        }
+        double quality = comma ? 0.85 : 1;
+        String written = rest.strip();
+        Optional<Unit> unit = unit(written, dimension, hint);
+        if (unit.isEmpty()) {
+            Matcher condition = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$", Pattern.DOTALL)
+                .matcher(written);
+            if (condition.matches() && CONDITION.matcher(condition.group(2)).matches()) {
+                unit = unit(condition.group(1), dimension, hint);
+                quality *= 0.95;
+            }
+        }
+        double share = quality;
+        Optional<Compare> stated = sense;
+        return unit.filter(found -> found.dimension() == dimension)
+            .map(found -> new Read(quantity(first.get(), low.group(1), found), stated, share, ""));
+    }
+
+    private static Optional<Unit> unit(String written, Dimension dimension, String hint) {
+        if (dimension == Dimension.COUNT) {
+            return written.isBlank() ? Optional.of(Unit.ONE) : Optional.empty();
+        }
+        if (written.isBlank()) {
+            return hint.isEmpty() ? Optional.empty() : UnitSpelling.of(hint, dimension);
+        }
+        return UnitSpelling.of(written, dimension);
+    }
+
+    private static Quantity quantity(double number, String written, Unit unit) {
+        return new Quantity(unit.toSi(number), unit, written.replace('−', '-').replace(",", ""));
+    }
+
+    private Optional<Read> range(double low, String lowWritten, String lowUnit, String rest, Dimension dimension, String hint,
+            Optional<Compare> sense, boolean comma) {
+        Matcher high = ONE.matcher(rest.strip());
+        if (!high.find()) {
+            return Optional.empty();
+        }
+        Optional<Double> second = Numbers.number(high.group(1));
+        Optional<Unit> unit = unit(rest.strip().substring(high.end()).strip(), dimension, hint)
+            .filter(found -> found.dimension() == dimension);
+        Optional<Unit> own = lowUnit.isEmpty() ? unit : UnitSpelling.of(lowUnit, dimension).filter(found -> found.dimension() == dimension);
+        if (second.isEmpty() || unit.isEmpty() || own.isEmpty()) {
+            return Optional.empty();
+        }
+        Quantity from = quantity(low, lowWritten, own.get());
+        Quantity to = quantity(second.get(), high.group(1), unit.get());
+        return from.si() > to.si() ? Optional.empty() : Optional.of(new Read(new Range(from, to), sense, comma ? 0.85 : 1, ""));
+    }
+
+    /** "3½" as "3-1/2", "3 1/2" as it is. */
+    private static String fractions(String text) {
+        String[] signs = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3", "⅔", "2/3"};
+        String plain = text;
+        for (int i = 0; i < signs.length; i += 2) {
+            plain = plain.replaceAll("(?<=\\d)\\s?" + signs[i], "-" + signs[i + 1]).replace(signs[i], signs[i + 1]);
+        }
+        return plain.replaceAll("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)", "-").replaceAll("(?<=\\d)\\s*–\\s*(?=[1357]/(?:2|4|8|16)\\b)", "-")
+            .strip();
+    }
+
+    private Optional<Read> words(Property property, String text) {
+        return switch (property.type().kind()) {
+            case FLAG -> flag(property, text);
+            case SET -> set(property, text);
+            case GRADE -> word(property, grade(text)).or(() -> word(property, text))
+                .map(read -> new Read(new Grade(read.value.text(), property.type().words()), read.compare, read.quality, read.doubt));
+            default -> property.type().words().isEmpty() ? Optional.of(new Read(new Word(text), Optional.empty(), 0.9, ""))
+                : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")));
+        };
+    }
+
+    /** "Class 50", "±50%", "+100/-50 %" as the step alone. */
+    private static String grade(String text) {
+        return text.replaceAll("(?i)\\bclass\\b|[±%+]", " ").replaceAll("(?<=/)\\s*[-–−]", "").replaceAll("\\s*/\\s*", "/").strip();
+    }
+
+    private Optional<Read> flag(Property property, String text) {
+        Optional<Read> own = word(property, text);
+        if (own.isPresent()) {
+            return own;
+        }
+        boolean yes = YES.matcher(text).matches();
+        boolean no = NO.matcher(text).matches();
+        double quality = text.strip().contains(" ") ? 0.94 : 0.98;
+        return yes == no ? Optional.empty() : Optional.of(new Read(new Word(yes ? "yes" : "no"), Optional.empty(), quality, ""));
+    }
+
+    private Optional<Read> set(Property property, String text) {
+        List<String> words = new ArrayList<>();
+        for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b)\\s*|\\s+")) {
+            String plain = part.strip().replaceAll("[().]", "");
+            if (plain.isEmpty()) {
+                continue;
+            }
+            Optional<String> known = property.type().words().stream().filter(word -> word.equalsIgnoreCase(plain)).findFirst();
+            if (known.isEmpty() && !property.type().words().isEmpty()) {
+                return Optional.empty();
+            }
+            words.add(known.orElse(plain));
+        }
+        return words.isEmpty() ? Optional.empty() : Optional.of(new Read(new WordSet(words), Optional.empty(), 1, ""));
+    }
+
+    /** The listed word that a text says, by its own name or one of its synonyms; the longest one counts where one lies in another. */
+    private Optional<Read> word(Property property, String text) {
+        List<String> words = property.type().kind() == Kind.FLAG ? List.of("yes", "no") : property.type().words();
+        String plain = " " + Labels.plain(text) + " ";
+        String best = "";
+        String spelling = "";
+        boolean two = false;
+        for (String word : words) {
+            for (String name : names(property, word)) {
+                String wanted = " " + Labels.plain(name) + " ";
+                boolean within = property.type().kind() == Kind.FLAG ? plain.startsWith(wanted)
+                    : wanted.length() < 5 ? plain.equals(wanted) : plain.contains(wanted);
+                if (within && wanted.length() > spelling.length()) {
+                    two = !best.isEmpty() && !best.equals(word) && !wanted.contains(spelling);
+                    best = word;
+                    spelling = wanted;
+                } else if (within && !word.equals(best) && !spelling.contains(wanted)) {
+                    two = true;
+                }
+            }
+        }
+        boolean either = plain.contains(" or ") && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
+        if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
+            return Optional.empty();
+        }
+        return Optional.of(new Read(new Word(best), Optional.empty(), plain.equals(spelling) ? 1 : 0.93, ""));
+    }
+
+    private List<String> names(Property property, String word) {
+        List<String> names = new ArrayList<>();
+        if (property.type().kind() != Kind.FLAG) {
+            names.add(word);
+        }
+        String key = component.id() + "." + property.name() + "." + word;
+        for (Synonym synonym : pack.synonyms()) {
+            if (synonym.property().toLowerCase(Locale.ROOT).equals(key.toLowerCase(Locale.ROOT))) {
+                names.addAll(synonym.labels());
+            }
+        }
+        return names;
+    }
+}

@@ -1,0 +1,136 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.SheetReading.Condition;
+import reglet.model.SheetReading.Report;
+import reglet.model.SheetValue;
+import reglet.reading.Layout.Line;
+
+/** Reads what an evaluation report or a certificate says of itself: number, holder, codes, dates, conditions of use. */
+final class ReportReader {
+    private static final Pattern KIND = Pattern.compile("(?i)\\b(?:evaluation|code|listing|research|compliance)\\s+report\\b|\\bcert"
+        + "ificate of (?:conformance|conformity|"
+        + "compliance|analysis|approval)\\b|^\\s*certificate\\b");
+    private static final Pattern NUMBER = Pattern.compile("(?i)(?:report|certificate|listing)\\s*(?:no\\.?|number|#)?\\s*[:#]?\\s*(["
+        + "A-Z]{1,6}[- ]?\\d[\\w.-]*|\\d{3,}[\\w.-]*)");
+    private static final Pattern CODE = Pattern.compile("((?:19|20)\\d\\d(?:\\s*(?:,|and|&)\\s*(?:19|20)\\d\\d)*)\\s+(?:edition\\s+o"
+        + "f\\s+(?:the\\s+)?)?"
+        + "((?:International|National|State|California|Florida)[\\w\\s]*?Code)\\b[^()]{0,6}(?:\\(([A-Z]{2,5})\\))?");
+    private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:conditions? of use|conditions|"
+        + "limitations|conditions and limitations)\\s*:?\\s*$");
+    private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
+    private static final Pattern ITEM = Pattern.compile("^\\s*(?:(\\d+(?:\\.\\d+)+|\\d+\\.|[a-z]\\)|\\([a-z0-9]+\\))|[•▪-])\\s+(.*)$");
+
+    private ReportReader() {
+    }
+
+    /** @param values reads limits out of conditions; empty when it isn't known what the report is about */
+    static Optional<Report> read(List<Layout> layouts, Optional<ValueReader> values) {
+        List<Placed> lines = new ArrayList<>();
+        layouts.forEach(layout -> layout.lines().forEach(line -> lines.add(new Placed(layout, line))));
+        boolean isReport = lines.stream().limit(12).anyMatch(line -> KIND.matcher(line.text()).find());
+        if (!isReport) {
+            return Optional.empty();
+        }
+        List<String> codes = new ArrayList<>();
+        String number = "";
+        for (Placed line : lines) {
+            Matcher found = NUMBER.matcher(line.text());
+            if (number.isEmpty() && found.find()) {
+                number = found.group(1);
+            }
+            Matcher code = CODE.matcher(line.text());
+            while (code.find()) {
+                String name = code.group(3) == null ? code.group(2).replaceAll("\\s+", " ") : code.group(3);
+                for (String year : code.group(1).split("\\D+")) {
+                    if (!codes.contains(name + " " + year)) {
+                        codes.add(name + " " + year);
+                    }
+                }
+            }
+        }
+        return Optional.of(new Report(number, stated(lines, "(?:report |certificate )?holder|issued to|applicant|client|granted to"),
+            stated(lines, "evaluation subject|subject|product|products covered"), codes,
+            stated(lines, "(?:date )?(?:of )?issued?|issue date|date of issue|effective(?: date)?|date"),
+            stated(lines, "renewal(?: due)?|expir(?:y|es|ation)(?: date)?|subject to renewal|valid (?:until|through|to)|renewal date"
+                + "|reexamination due"),
+            conditions(lines, values)));
+    }
+
+    private record Placed(Layout layout, Line line) {
+        String text() {
+            return line.text();
+        }
+
+        Cell whole() {
+            Cell whole = line.cells().get(0);
+            for (Cell cell : line.cells().subList(1, line.cells().size())) {
+                whole = whole.with(cell);
+            }
+            return whole;
+        }
+    }
+
+    /** What stands after a name on its line, or on the line below it. */
+    private static String stated(List<Placed> lines, String names) {
+        Pattern beside = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*[:.]?\\s*[:\\s]\\s*(\\S.*)$");
+        Pattern alone = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*:?\\s*$");
+        for (int i = 0; i < lines.size(); i++) {
+            Matcher found = beside.matcher(lines.get(i).text());
+            if (found.matches() && found.group(1).length() < 120 && lines.get(i).text().matches(".*[:\\d].*")) {
+                return found.group(1).strip();
+            }
+            if (alone.matcher(lines.get(i).text()).matches() && i + 1 < lines.size()) {
+                return lines.get(i + 1).text().strip();
+            }
+        }
+        return "";
+    }
+
+    private static List<Condition> conditions(List<Placed> lines, Optional<ValueReader> values) {
+        List<Condition> conditions = new ArrayList<>();
+        boolean within = false;
+        String number = "";
+        Cell cell = null;
+        Layout layout = null;
+        for (Placed line : lines) {
+            if (CONDITIONS.matcher(line.text()).matches()) {
+                within = true;
+                continue;
+            }
+            if (!within) {
+                continue;
+            }
+            if (HEADING.matcher(line.text()).matches()) {
+                within = false;
+                continue;
+            }
+            Matcher item = ITEM.matcher(line.text());
+            if (item.matches() || cell == null || layout != line.layout) {
+                add(conditions, number, cell, layout, values);
+                number = item.matches() && item.group(1) != null ? item.group(1).replaceAll("\\.$", "") : "";
+                cell = line.whole();
+                layout = line.layout;
+            } else {
+                cell = cell.with(line.whole());
+            }
+        }
+        add(conditions, number, cell, layout, values);
+        return conditions;
+    }
+
+    private static void add(List<Condition> conditions, String number, Cell cell, Layout layout, Optional<ValueReader> values) {
+        if (cell == null) {
+            return;
+        }
+        Matcher item = ITEM.matcher(cell.text());
+        String text = item.matches() ? item.group(2) : cell.text();
+        List<SheetValue> limits = values.map(reader -> reader.limits(text, layout.page(), layout.shown(cell))).orElse(List.of());
+        conditions.add(new Condition(number, text.replaceAll("\\s+", " "), layout.page(), layout.shown(cell), limits));
+    }
+}

@@ -1,0 +1,121 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import reglet.reading.Layout.Line;
+
+/** Lines put together to the rows of tables: a cell may be broken over several lines. */
+final class Rows {
+    /** Of the size of the letters: lines nearer than this may be one row. */
+    private static final double TIGHT = 1.42;
+    private static final int MOST_LINES = 5;
+
+    private final Layout layout;
+    private final List<Line> lines;
+    private final Set<Integer> used = new HashSet<>();
+
+    private Rows(Layout layout) {
+        this.layout = layout;
+        this.lines = layout.lines();
+    }
+
+    static List<Line> of(Layout layout) {
+        Rows rows = new Rows(layout);
+        List<Line> all = new ArrayList<>();
+        for (int i = 0; i < rows.lines.size(); i++) {
+            if (rows.used.add(i)) {
+                all.add(rows.from(i));
+            }
+        }
+        return all;
+    }
+
+    private Line from(int first) {
+        Line row = lines.get(first);
+        double last = row.y();
+        int count = 1;
+        for (int i = first + 1; i < lines.size() && count < MOST_LINES && lines.get(i).y() - last <= TIGHT * row.size(); i++) {
+            Line next = lines.get(i);
+            if (used.contains(i) || !boxed(row, next) && (next.right() < row.left() || next.left() > row.right() + 200)) {
+                continue;
+            }
+            if (!joins(row, next, last, first)) {
+                break;
+            }
+            used.add(i);
+            row = joined(row, next);
+            last = next.y();
+            count++;
+        }
+        return row;
+    }
+
+    private boolean joins(Line row, Line next, double last, int first) {
+        Cell start = next.cells().get(0);
+        if (row.cells().size() == 1 && next.cells().size() == 1 && layout.between(start.middle(), next.y()).length == 0) {
+            return false;
+        }
+        for (Cell cell : next.cells()) {
+            if (layout.ruledBetween(last - 0.1 * row.size(), next.y() - 0.5 * next.size(), cell.middle())) {
+                return false;
+            }
+        }
+        if (boxed(row, next)) {
+            return !(isWhole(row) && isWhole(next));
+        }
+        return isLoose(first) && !isWhole(next) && next.cells().stream().allMatch(cell -> under(row, cell) != null);
+    }
+
+    /** Whether the same two level rules enclose both. */
+    private boolean boxed(Line row, Line next) {
+        double[] box = layout.between(next.cells().get(0).middle(), next.y());
+        return box.length == 2 && row.y() > box[0] && box[1] - box[0] < MOST_LINES * 1.5 * row.size() + 12;
+    }
+
+    /** Whether a line says something by itself: words and, in another cell, a number. */
+    private static boolean isWhole(Line line) {
+        return line.cells().size() > 1 && line.cells().stream().skip(1).anyMatch(cell -> cell.text()
+            .matches("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*"));
+    }
+
+    /** Whether rows hereabouts stand further apart than the lines within them. */
+    private boolean isLoose(int index) {
+        double size = lines.get(index).size();
+        int loose = 0;
+        int tight = 0;
+        for (int i = Math.max(1, index - 6); i < Math.min(lines.size(), index + 8); i++) {
+            double gap = lines.get(i).y() - lines.get(i - 1).y();
+            loose += gap > 1.5 * size && gap < 4 * size ? 1 : 0;
+            tight += gap <= TIGHT * size ? 1 : 0;
+        }
+        return loose > tight;
+    }
+
+    private static Cell under(Line row, Cell cell) {
+        for (Cell above : row.cells()) {
+            if (Math.min(above.right(), cell.right()) - Math.max(above.left(), cell.left()) > 0.3 * Math.min(above.right() - above.left(),
+                cell.right() - cell.left())) {
+                return above;
+            }
+        }
+        return null;
+    }
+
+    private Line joined(Line row, Line next) {
+        List<Cell> cells = new ArrayList<>(row.cells());
+        for (Cell cell : next.cells()) {
+            Cell above = under(new Line(cells, row.y(), row.size()), cell);
+            if (above != null && !layout.ruledBetween(above.low() - 0.1 * row.size(), cell.y() - 0.5 * cell.size(), cell.middle())) {
+                cells.set(cells.indexOf(above), above.with(cell));
+            } else {
+                cells.add(cell);
+            }
+        }
+        cells.sort(Comparator.comparingDouble(Cell::left));
+        return new Line(List.copyOf(cells), row.y(), row.size());
+    }
+}

@@ -1,0 +1,107 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import reglet.model.Component;
+import reglet.model.Pack;
+import reglet.model.SheetReading;
+import reglet.model.SheetReading.Found;
+import reglet.model.SheetReading.Unread;
+import reglet.model.Synonym;
+
+/** Reads a data sheet as a person would: by its tables, lists and lines of dots. Pure: the same pages and pack give the same reading. */
+final class SheetReader {
+    /** A value less sure than this is not shown as one. */
+    private static final double LEAST_CONFIDENCE = 0.5;
+    private static final int IN_TITLE = 6;
+    private static final int IN_TEXT = 1;
+    private static final int PER_VALUE = 3;
+    private static final int BY_METHOD = 2;
+    private static final int MOST_UNREAD = 60;
+
+    private final List<SheetPage> pages;
+    private final Pack pack;
+    private final Citations citations;
+    private final List<Layout> layouts = new ArrayList<>();
+
+    private SheetReader(List<SheetPage> pages, Pack pack) {
+        this.pages = pages;
+        this.pack = pack;
+        this.citations = new Citations(pack);
+        pages.forEach(page -> layouts.addAll(Layout.of(page)));
+    }
+
+    /** @param component id of the component that the product is for; "" to find it out */
+    static SheetReading read(List<SheetPage> pages, Pack pack, String component) {
+        return new SheetReader(pages, pack).read(component);
+    }
+
+    private SheetReading read(String asked) {
+        Map<Component, ValueReader> readers = new LinkedHashMap<>();
+        Map<Component, Integer> scores = new LinkedHashMap<>();
+        String title = Labels.plain(Titles.head(layouts));
+        String text = Labels.plain(text());
+        for (Component component : pack.components()) {
+            if (asked.isEmpty() || component.id().equals(asked)) {
+                ValueReader reader = new ValueReader(pack, component, citations);
+                layouts.forEach(reader::read);
+                readers.put(component, reader);
+                int values = (int) reader.found().stream().map(found -> found.value().property()).distinct().count();
+                int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
+                    .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
+                        .isPresent())
+                    .map(found -> found.value().property()).distinct().count();
+                scores.put(component, PER_VALUE * values + BY_METHOD * shown + (values == 0 ? 0 : named(component, title) * IN_TITLE
+                    + named(component, text) * IN_TEXT));
+            }
+        }
+        int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
+            .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue())).map(Map.Entry::getKey).toList();
+        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : likely;
+        List<Found> found = components.isEmpty() ? List.of() : Settling.settle(readers.get(components.get(0)).found(), pack);
+        List<Unread> unread = new ArrayList<>(pictures());
+        if (!components.isEmpty()) {
+            unread.addAll(readers.get(components.get(0)).unread());
+        }
+        found.stream().filter(value -> value.confidence() < LEAST_CONFIDENCE).forEach(value -> unread.add(new Unread(value.value().page(),
+            value.value().box(), value.label() + ": " + value.value().text(), value.doubt().isEmpty()
+                ? "not sure enough" : value.doubt())));
+        return new SheetReading(Titles.product(layouts), Titles.maker(layouts), components.stream().map(Component::id).toList(),
+            found.stream().filter(value -> value.confidence() >= LEAST_CONFIDENCE).toList(), unread.stream().limit(MOST_UNREAD).toList(),
+            components.isEmpty() ? ReportReader.read(layouts, Optional.empty())
+                : ReportReader.read(layouts, Optional.of(readers.get(components.get(0)))));
+    }
+
+    private String text() {
+        StringBuilder text = new StringBuilder();
+        layouts.forEach(layout -> layout.lines().forEach(line -> text.append(line.text()).append(' ')));
+        return text.toString();
+    }
+
+    /** How many of a component's names a text holds. */
+    private int named(Component component, String plain) {
+        Set<String> names = new LinkedHashSet<>(List.of(component.title()));
+        pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id())).map(Synonym::labels).forEach(names::addAll);
+        return (int) names.stream().filter(name -> (" " + plain + " ").contains(" " + Labels.plain(name) + " ")).count();
+    }
+
+    private List<Unread> pictures() {
+        List<Unread> unread = new ArrayList<>();
+        for (SheetPage page : pages) {
+            if (page.picture()) {
+                unread.add(new Unread(page.number(), Optional.empty(), "", "picture without text"));
+            } else if (page.width() == 0) {
+                unread.add(new Unread(page.number(), Optional.empty(), "", "only the first " + Pages.MOST + " pages are read"));
+            }
+        }
+        return unread;
+    }
+}

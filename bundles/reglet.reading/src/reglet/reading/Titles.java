@@ -1,0 +1,58 @@
+package reglet.reading;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.reading.Layout.Line;
+
+/** The product's name and its maker, as far as they can be told: the largest line of the first page, and a line that says who made it. */
+final class Titles {
+    private static final int HEAD = 8;
+    private static final Pattern MAKER = Pattern.compile("(?i)^(?:manufactured by|manufacturer|made by|maker|produced by|report "
+        + "holder|by)\\b[:\\s]+(.{3,80})$");
+    private static final Pattern FIRM = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|industries|"
+        + "products|manufacturing|"
+        + "chemical|sealants|boards|goods)\\b.*");
+
+    private Titles() {
+    }
+
+    /** The first lines of the first page, and its largest one. */
+    static String head(List<Layout> layouts) {
+        StringBuilder head = new StringBuilder(product(layouts));
+        first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(line.text()));
+        return head.toString();
+    }
+
+    private static List<Line> first(List<Layout> layouts) {
+        return layouts.stream().filter(layout -> layout.page() == layouts.get(0).page()).flatMap(layout -> layout.lines().stream())
+            .toList();
+    }
+
+    static String product(List<Layout> layouts) {
+        List<Line> lines = first(layouts);
+        double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
+        return lines.stream().filter(line -> line.size() > largest - 0.1).findFirst().map(line -> line.text().replaceAll("\\s+", " ")
+            .strip())
+            .filter(text -> text.length() <= 100).orElse("");
+    }
+
+    static String maker(List<Layout> layouts) {
+        List<Line> lines = first(layouts);
+        for (Line line : lines) {
+            Matcher maker = MAKER.matcher(line.text().strip());
+            if (maker.matches()) {
+                return tidy(maker.group(1));
+            }
+        }
+        String product = product(layouts);
+        return lines.stream().limit(HEAD).map(Line::text).filter(text -> !text.equals(product) && text.length() < 100
+            && FIRM.matcher(text).matches())
+            .findFirst().map(text -> tidy(text.substring(text.lastIndexOf(". ") + 1))).orElse("");
+    }
+
+    private static String tidy(String maker) {
+        return maker.replaceAll("[(,].*$", "").strip();
+    }
+}

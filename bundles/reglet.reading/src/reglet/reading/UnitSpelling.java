@@ -1,0 +1,68 @@
+package reglet.reading;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import reglet.model.Dimension;
+import reglet.model.Unit;
+
+/** Units as makers spell them: "lbs. / sq. yd.", "LB per square yard", "ng/(Pa·s·m2)". */
+final class UnitSpelling {
+    private static final Map<String, Unit> PLAIN = new HashMap<>();
+
+    static {
+        for (Unit unit : Unit.values()) {
+            unit.spellings().forEach(spelling -> PLAIN.putIfAbsent(plain(spelling), unit));
+            PLAIN.putIfAbsent(plain(unit.symbol()), unit);
+        }
+        PLAIN.remove("");
+    }
+
+    private UnitSpelling() {
+    }
+
+    /** The unit that a text is a spelling of, seen as one of a dimension; empty when it is none. */
+    static Optional<Unit> of(String written, Dimension wanted) {
+        Optional<Unit> unit = Unit.of(written.strip()).filter(found -> found != Unit.ONE)
+            .or(() -> Optional.ofNullable(PLAIN.get(plain(written))));
+        return unit.map(found -> as(found, wanted));
+    }
+
+    /** Whether a text is a spelling of any unit. */
+    static boolean isUnit(String written) {
+        return of(written, Dimension.COUNT).isPresent();
+    }
+
+    /** In inch-pound sheets a pound is a force where a force is meant: "lb/ft²" of a load, "lb" of a pull. */
+    private static Unit as(Unit unit, Dimension wanted) {
+        if (wanted == Dimension.PRESSURE && unit == Unit.LB_FT2) {
+            return Unit.PSF;
+        }
+        if (wanted == Dimension.AREAL_MASS && unit == Unit.PSF) {
+            return Unit.LB_FT2;
+        }
+        return wanted == Dimension.FORCE && unit == Unit.LB ? Unit.LBF : unit;
+    }
+
+    /** One spelling for all: no dots and blanks, powers as figures, "per" as a stroke, no plural. */
+    private static String plain(String written) {
+        String text = written.strip().toLowerCase(Locale.ROOT).replace("²", "2").replace("³", "3").replace("^", "").replace('·', ' ')
+            .replace('*', ' ').replace('⋅', ' ').replace('•', ' ').replace("μ", "µ").replaceAll("[()\\[\\]]", " ").replace("deg.", "deg ")
+            .replaceAll("\\bu\\.?s\\.?\\s+(?=perm)", "");
+        text = text.replaceAll("\\bper\\b", "/").replaceAll("\\bs\\.?f\\.?\\b", "sq ft ").replaceAll("\\bs\\.?y\\.?\\b", "sq yd ")
+            .replaceAll("\\bsquare\\b|\\bsq\\b\\.?", " sq ").replaceAll("\\bcubic\\b|\\bcu\\b\\.?", " cu ")
+            .replaceAll("\\b(?:pounds?|lbs?)\\b\\.?", "lb").replaceAll("\\b(?:ounces?|oz)\\b\\.?", "oz")
+            .replaceAll("\\b(?:inches|inch|in)\\b\\.?", "in").replaceAll("\\b(?:feet|foot|ft)\\b\\.?", "ft")
+            .replaceAll("\\b(?:yards?|yds?|yd)\\b\\.?", "yd").replaceAll("\\bmillimet(?:re|er)s?\\b", "mm")
+            .replaceAll("\\b(?:days?)\\b", "d").replaceAll("\\bhours?\\b|\\bhrs?\\b\\.?", "h").replaceAll("\\b(?:seconds?|secs?)\\b\\.?",
+                "s")
+            .replaceAll("\\bgrams?\\b|\\bgms?\\b", "g").replaceAll("\\bkilograms?\\b|\\bkgs\\b", "kg").replaceAll("\\bpercent\\b", "%")
+            .replaceAll("\\bnanograms?\\b", "ng").replaceAll("\\b(?:newtons?)\\b", "n");
+        text = text.replaceAll("sq\\s+(in|ft|yd|m|mm)\\b", "$12").replaceAll("cu\\s+(in|ft|yd|m)\\b", "$13")
+            .replaceAll("\\b(in|ft|yd|mm|m)\\s+2\\b", "$12").replaceAll("\\s*/\\s*", "/");
+        text = text.replaceAll("\\.(?=\\s|$|/)", "").replaceAll("[\\s.]+", " ").strip();
+        return text.replaceAll("(?<=[a-z])\\s+(?=[a-z])", ".").replace(" ", "");
+    }
+}
