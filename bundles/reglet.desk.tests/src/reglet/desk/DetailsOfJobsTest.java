@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,6 +84,17 @@ class DetailsOfJobsTest {
                 assertTrue(text.contains("END OF SECTION"), number);
                 assertEquals(first, text.contains("not a shop drawing"), number);
             }
+        }
+    }
+
+    /** Drawings that a person has looked at as pictures: when one changes, look at it again, and put the new one in its place. */
+    @ParameterizedTest
+    @ValueSource(strings = {"W1-layers", "W1-base-1", "W1-window-1.head", "W1-top-1", "W1-corner-1"})
+    void theDrawingsAreThoseThatWereLookedAt(String name) throws Exception {
+        Output made = Outputs.of(Samples.open("harbour-clinic")).details().make().stream()
+            .filter(output -> output.name().equals("details/" + name + ".svg")).findFirst().orElseThrow();
+        try (InputStream looked = DetailsOfJobsTest.class.getResourceAsStream("drawings/" + name + ".svg")) {
+            assertEquals(new String(looked.readAllBytes(), StandardCharsets.UTF_8), new String(made.bytes(), StandardCharsets.UTF_8));
         }
     }
 
