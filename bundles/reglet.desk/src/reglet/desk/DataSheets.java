@@ -100,10 +100,8 @@ public final class DataSheets {
         refuseAnother(job, product, before);
         Path target = job.folder().resolve(file);
         if (!Files.exists(job.folder().resolve(held))) {
-            Files.createDirectories(job.folder().resolve(SHEETS));
             SafeFile.write(job.folder().resolve(held), Files.readAllBytes(sheet));
         }
-        Files.createDirectories(target.getParent());
         SafeFile.write(target, Edits.product(before, product).getBytes(StandardCharsets.UTF_8));
         return job.with(Jobs.read(job.folder(), job.pack()));
     }
