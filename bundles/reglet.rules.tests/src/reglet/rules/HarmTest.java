@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Test;
 
 import reglet.model.Finding;
 import reglet.model.Job;
+import reglet.model.Remedies;
+import reglet.model.Remedy;
 import reglet.model.UnusableInput;
 
 /**
@@ -164,5 +166,38 @@ class HarmTest {
     @Test
     void whatIsHarmlessIsLeftAlone() {
         assertEquals("", String.join("\n", falseAlarms()));
+    }
+
+    /** For every harmful change that is found: what is told of it can be cleared without another finding, or why not is said. */
+    @Test
+    void whatIsHarmfulHasARemedyThatAddsNothingOrAReasonWhyThereIsNone() {
+        List<String> without = of(Verdict.HARMFUL).parallelStream().filter(one -> !one.found().isEmpty()).map(HarmTest::unmended)
+            .flatMap(Optional::stream).toList();
+        long found = of(Verdict.HARMFUL).stream().filter(one -> !one.found().isEmpty()).count();
+        System.out.println(without.size() + " of " + found + " harmful changes have no remedy: the world's facts, or too many things at once");
+        assertTrue(without.size() < found / 8, without.size() + " of " + found + ": " + without);
+    }
+
+    /** The reason why the first finding has no remedy; empty when it has one, which is tried. */
+    private static Optional<String> unmended(Judged one) {
+        try {
+            String name = one.mutation().where().startsWith("mesa-library") ? "mesa-library" : "harbour-clinic";
+            Check check = RealPack.ENGINE.open(SampleJob.of(name).with(one.mutation().name(), one.mutation().value()).read(RealPack.PACK));
+            Finding finding = check.checked().findings().stream().filter(stands -> stands.key().equals(one.found().get(0).key())).findFirst()
+                .orElseThrow();
+            Remedies remedies = check.remedies(finding);
+            if (remedies.all().isEmpty()) {
+                assertTrue(!remedies.none().isEmpty(), one.text());
+                return Optional.of(one.text() + ": " + remedies.none());
+            }
+            Set<String> before = check.checked().findings().stream().map(Finding::key).collect(Collectors.toSet());
+            for (Remedy remedy : remedies.all()) {
+                Set<String> after = check.after(remedy.changes()).checked().findings().stream().map(Finding::key).collect(Collectors.toSet());
+                assertTrue(!after.contains(finding.key()) && before.containsAll(after), one.text() + " by " + remedy.text());
+            }
+            return Optional.empty();
+        } catch (UnusableInput | java.io.IOException e) {
+            throw new IllegalStateException(e.getMessage(), e);
+        }
     }
 }

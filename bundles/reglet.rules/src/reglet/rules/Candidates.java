@@ -105,7 +105,8 @@ final class Candidates {
             .filter(rule -> finding.missing().stream().anyMatch(book.reads(rule)::contains)).toList());
         Setting setting = wall.map(found -> found.meetings().stream().filter(meeting -> meeting.id().equals(finding.meeting())).findFirst()
             .map(meeting -> inquiry.setting(found, meeting, finding.options())).orElseGet(() -> inquiry.setting(found, finding.options())))
-            .orElseGet(inquiry::setting);
+            // a fact of the job is read by rules of walls too
+            .orElseGet(() -> job.walls().isEmpty() ? inquiry.setting() : inquiry.setting(job.walls().get(0), Map.of()));
         for (Rule rule : rules) {
             Expression.of(rule).forEach(expression -> book.tree(expression.key()).ifPresent(tree -> constants(tree, limits)));
             Evaluator evaluator = new Evaluator(setting, book.tables, book.trees(rule).lets());
