@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import reglet.model.UnitFactors;
 import reglet.rules.Engine;
 import reglet.store.PackBytes;
 import reglet.store.SafeFile;
@@ -28,6 +29,7 @@ final class BuiltPack {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.writeUTF(pack.digest());
+            UnitFactors.write(out);
             block(out, PackBytes.write(pack.pack()));
             block(out, engine.checkedTrees());
         }
@@ -48,6 +50,7 @@ final class BuiltPack {
             if (!in.readUTF().equals(digest)) {
                 return Optional.empty();
             }
+            UnitFactors.read(in);
             return Optional.of(Engine.load(PackBytes.read(in.readNBytes(in.readInt())), in.readNBytes(in.readInt()),
                 Worksheets::run));
         } catch (IOException | RuntimeException unusable) {

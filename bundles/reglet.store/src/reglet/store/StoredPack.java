@@ -7,7 +7,7 @@ import reglet.model.Pack;
 /**
  * A pack with where it came from.
  *
- * @param digest SHA-256, in hexadecimal, over names and bytes of its files in sorted order
+ * @param digest see {@link Packs#digest}
  */
 public record StoredPack(Path folder, Pack pack, String digest) {
 }
