@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,29 +17,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import reglet.desk.Shelf;
 
 /** Reading a sheet, confirming it into a job, and what a reviewer asks of the products then. */
 class ReadVerbTest {
-    private static final Path ROOT = Path.of(System.getProperty("reglet.root", "../..")).toAbsolutePath().normalize();
-    private static final Path PACK = ROOT.resolve("bundles/reglet.pack.adheredveneer/pack");
-    private static final Path SAMPLE = ROOT.resolve("sample-specs/mesa-library");
-    private static final Path MAT = ROOT.resolve("sample-specs/harbour-clinic/sheets/mat-10.pdf");
+    private static final Path SAMPLE = Run.ROOT.resolve("sample-specs/mesa-library");
+    private static final Path MAT = Run.ROOT.resolve("sample-specs/harbour-clinic/sheets/mat-10.pdf");
 
     @TempDir
     Path folder;
     private Path job;
-
-    private record Run(int code, String out, String err) {
-    }
-
-    private static Run run(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = CommandLineRun.run(() -> new Shelf(Shelf.folders(List.of(PACK))), arguments, new PrintWriter(out, true),
-            new PrintWriter(err, true));
-        return new Run(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void copy() throws IOException {
@@ -60,11 +44,11 @@ class ReadVerbTest {
 
     @Test
     void aSheetIsReadWithPlacesAndNothingIsConfirmed() {
-        Run read = run("read", MAT.toString(), "--as", "sheet");
+        Run read = Run.run("read", MAT.toString(), "--as", "sheet");
         assertEquals(0, read.code(), read.err());
         assertTrue(read.out().contains(": mat.thickness is 10 mm, ASTM E2925"), read.out());
         assertTrue(read.out().endsWith("Nothing is confirmed.\n"), read.out());
-        JsonObject form = JsonParser.parseString(run("read", MAT.toString(), "--as", "sheet", "--json").out()).getAsJsonObject();
+        JsonObject form = JsonParser.parseString(Run.run("read", MAT.toString(), "--as", "sheet", "--json").out()).getAsJsonObject();
         assertEquals("mat", form.get("component").getAsString());
         JsonObject thickness = form.getAsJsonArray("values").get(0).getAsJsonObject();
         assertEquals(0.01, thickness.get("value").getAsDouble(), 1e-12);
@@ -75,48 +59,48 @@ class ReadVerbTest {
 
     @Test
     void whatIsNoSheetOrNoKindEndsWithTheReason() {
-        Run absent = run("read", folder.resolve("absent.pdf").toString(), "--as", "sheet");
+        Run absent = Run.run("read", folder.resolve("absent.pdf").toString(), "--as", "sheet");
         assertEquals(2, absent.code());
         assertTrue(absent.err().contains("there is no such file; expected"), absent.err());
-        Run other = run("read", MAT.toString(), "--as", "poem");
+        Run other = Run.run("read", MAT.toString(), "--as", "poem");
         assertEquals(2, other.code());
         assertTrue(other.err().contains("expected: sheet"), other.err());
     }
 
     @Test
     void confirmedValuesAreWrittenAndCanBeComparedSideBySide() throws IOException {
-        Run confirmed = run("read", MAT.toString(), "--as", "sheet", "--confirm", job.toString(), "--id", "mat-new", "--only",
+        Run confirmed = Run.run("read", MAT.toString(), "--as", "sheet", "--confirm", job.toString(), "--id", "mat-new", "--only",
             "mat.thickness,mat.compressive");
         assertEquals(0, confirmed.code(), confirmed.err());
         assertEquals(job.resolve("products/mat-new.yaml").toString(), confirmed.out().strip());
         String text = Files.readString(job.resolve("products/mat-new.yaml"));
         assertTrue(text.contains("confirmed: yes") && text.contains("thickness:") && !text.contains("drainage_efficiency"), text);
-        Run beside = run("compare", job.toString(), "--candidates", "mat-6,mat-new");
+        Run beside = Run.run("compare", job.toString(), "--candidates", "mat-6,mat-new");
         assertTrue(beside.out().contains("W1 mat.drainage_efficiency: mat-6 94%, ") && beside.out().contains("| mat-new not shown"),
             beside.out());
-        assertEquals(List.of("mat-6", "mat-new"), JsonParser.parseString(run("compare", job.toString(), "--candidates", "mat-6,mat-new",
+        assertEquals(List.of("mat-6", "mat-new"), JsonParser.parseString(Run.run("compare", job.toString(), "--candidates", "mat-6,mat-new",
             "--json").out())
             .getAsJsonObject().getAsJsonArray("candidates").asList().stream().map(one -> one.getAsString()).toList());
     }
 
     @Test
     void candidatesForDifferentPlacesAreRefused() {
-        Run run = run("compare", job.toString(), "--candidates", "mat-6,screw");
+        Run run = Run.run("compare", job.toString(), "--candidates", "mat-6,screw");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("name products for one component"), run.err());
-        assertEquals(2, run("compare", job.toString()).code());
+        assertEquals(2, Run.run("compare", job.toString()).code());
     }
 
     @Test
     void aResubmittalIsComparedWithTheLast() throws IOException {
-        run("read", MAT.toString(), "--as", "sheet", "--confirm", job.toString(), "--id", "mat-new");
+        Run.run("read", MAT.toString(), "--as", "sheet", "--confirm", job.toString(), "--id", "mat-new");
         Path again = job.resolve("submittals/04-73-00-02");
         Files.createDirectories(again);
         String submittal = Files.readString(job.resolve("submittals/04-73-00-01/submittal.yaml"));
         Files.writeString(again.resolve("submittal.yaml"), submittal.replaceAll("\\bmat-6\\b", "mat-new"));
-        Run since = run("compare", job.toString(), "04-73-00-02", "--last", "04-73-00-01");
+        Run since = Run.run("compare", job.toString(), "04-73-00-02", "--last", "04-73-00-01");
         assertTrue(since.out().contains("changed: W1 mat.thickness: 6.4 mm, meets -> 10 mm, meets"), since.out() + since.err());
-        JsonObject form = JsonParser.parseString(run("compare", job.toString(), "04-73-00-02", "--last", "04-73-00-01", "--json").out())
+        JsonObject form = JsonParser.parseString(Run.run("compare", job.toString(), "04-73-00-02", "--last", "04-73-00-01", "--json").out())
             .getAsJsonObject();
         assertEquals("04-73-00-01", form.get("last").getAsString());
         assertTrue(form.getAsJsonArray("changes").size() > 5);

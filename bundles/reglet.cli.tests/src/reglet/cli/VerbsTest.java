@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,33 +19,19 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import reglet.desk.Shelf;
 
 /** What each verb prints, writes and ends with. */
 class VerbsTest {
-    private static final Path ROOT = Path.of(System.getProperty("reglet.root", "../..")).toAbsolutePath().normalize();
-    private static final Path PACK = ROOT.resolve("bundles/reglet.pack.adheredveneer/pack");
 
     @TempDir
     Path folder;
 
-    private record Run(int code, String out, String err) {
-    }
-
-    private static Run run(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = CommandLineRun.run(() -> new Shelf(Shelf.folders(List.of(PACK))), arguments, new PrintWriter(out, true),
-            new PrintWriter(err, true));
-        return new Run(code, out.toString(), err.toString());
-    }
-
     private static String sample(String name) {
-        return ROOT.resolve("sample-specs").resolve(name).toString();
+        return Run.ROOT.resolve("sample-specs").resolve(name).toString();
     }
 
     private Path copy(String name) throws IOException {
-        Path from = ROOT.resolve("sample-specs").resolve(name);
+        Path from = Run.ROOT.resolve("sample-specs").resolve(name);
         try (Stream<Path> files = Files.walk(from)) {
             files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> {
                 try {
@@ -68,14 +52,14 @@ class VerbsTest {
     @ParameterizedTest
     @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "details", "try", "propose", "all"})
     void everyVerbExplainsItself(String verb) {
-        Run run = run(verb, "--help");
+        Run run = Run.run(verb, "--help");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("Usage: reglet " + verb), run.out());
     }
 
     @Test
     void worksheetsOfAJobAreWrittenAndSummedUp() throws IOException {
-        Run run = run("worksheets", copy("harbour-clinic").toString());
+        Run run = Run.run("worksheets", copy("harbour-clinic").toString());
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("W2: Fastening of the lath: margin 1.1"), run.out());
         for (String file : List.of("worksheets.pdf", "worksheets.json", "quantities.csv", "quantities.xlsx", "W1-lath_fastening.svg")) {
@@ -85,7 +69,7 @@ class VerbsTest {
 
     @Test
     void worksheetsThatCannotBeMadeSayWhatTheyLackAndEndWithOne() {
-        Run text = run("worksheets", sample("orchard-row"), "--json");
+        Run text = Run.run("worksheets", sample("orchard-row"), "--json");
         assertEquals(1, text.code());
         JsonObject undone = JsonParser.parseString(text.out()).getAsJsonObject().getAsJsonArray("undone").get(0).getAsJsonObject();
         assertEquals("lath_fastening", undone.get("name").getAsString());
@@ -94,38 +78,38 @@ class VerbsTest {
 
     @Test
     void tryShowsWhatAChangeClearsAndBringsAndWritesNothing() throws IOException {
-        Run text = run("try", sample("orchard-row"), "W1.lath=woven-17");
+        Run text = Run.run("try", sample("orchard-row"), "W1.lath=woven-17");
         assertEquals(1, text.code());
         assertTrue(text.out().contains("cleared: ") && text.out().contains("[lath.weight"), text.out());
-        Run form = run("try", sample("orchard-row"), "W1.lath=woven-17", "--json");
+        Run form = Run.run("try", sample("orchard-row"), "W1.lath=woven-17", "--json");
         JsonObject tried = JsonParser.parseString(form.out()).getAsJsonObject();
         assertEquals(1, tried.getAsJsonArray("before").size() - tried.getAsJsonArray("after").size());
-        assertTrue(Files.readString(ROOT.resolve("sample-specs/orchard-row/walls/W1.yaml")).contains("metal-2.5"));
-        assertTrue(run("try", sample("harbour-clinic"), "W1.lath").out().contains("metal-1.75, "));
-        Run wrong = run("try", sample("orchard-row"), "W1.lat=woven-17");
+        assertTrue(Files.readString(Run.ROOT.resolve("sample-specs/orchard-row/walls/W1.yaml")).contains("metal-2.5"));
+        assertTrue(Run.run("try", sample("harbour-clinic"), "W1.lath").out().contains("metal-1.75, "));
+        Run wrong = Run.run("try", sample("orchard-row"), "W1.lat=woven-17");
         assertEquals(2, wrong.code());
         assertTrue(wrong.err().contains("did you mean 'lath'"), wrong.err());
     }
 
     @Test
     void findingsCarryTheirRemediesForProgramsAndOnRequestForPeople() {
-        Run form = run("check", sample("orchard-row"), "--json");
+        Run form = Run.run("check", sample("orchard-row"), "--json");
         JsonObject first = JsonParser.parseString(form.out()).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
         JsonObject remedy = first.getAsJsonArray("remedies").get(0).getAsJsonObject();
         assertTrue(remedy.getAsJsonArray("changes").get(0).getAsJsonObject().get("set").getAsString().startsWith("W1."), remedy.toString());
         assertEquals(first.get("rule").getAsString(), remedy.getAsJsonArray("clears").get(0).getAsString());
-        assertTrue(run("check", sample("orchard-row"), "--remedies").out().contains("  remedy: W1."));
+        assertTrue(Run.run("check", sample("orchard-row"), "--remedies").out().contains("  remedy: W1."));
     }
 
     @Test
     void proposeFillsWhatIsUndecidedOrNamesWhatCannotStandTogether() throws IOException {
-        Run cannot = run("propose", sample("orchard-row"), "--json");
+        Run cannot = Run.run("propose", sample("orchard-row"), "--json");
         assertEquals(1, cannot.code());
         assertTrue(cannot.out().contains("\"option\": \"stone-large\""), cannot.out());
         Path job = copy("mesa-library");
         Path wall = job.resolve("walls/W1.yaml");
         Files.writeString(wall, String.join("\n", Files.readAllLines(wall).stream().filter(line -> !line.startsWith("lath:")).toList()) + "\n");
-        Run filled = run("propose", job.toString(), "--json");
+        Run filled = Run.run("propose", job.toString(), "--json");
         assertEquals(0, filled.code(), filled.out());
         JsonObject lath = JsonParser.parseString(filled.out()).getAsJsonObject().getAsJsonObject("walls").getAsJsonObject("W1")
             .getAsJsonObject("lath");
@@ -134,7 +118,7 @@ class VerbsTest {
 
     @Test
     void detailsAreDrawnIntoTheOutFolder() throws IOException {
-        Run run = run("details", copy("mesa-library").toString());
+        Run run = Run.run("details", copy("mesa-library").toString());
         assertEquals(0, run.code(), run.err());
         for (String file : List.of("W1.pdf", "W1-layers.svg", "W1-layers.dxf")) {
             assertTrue(Files.size(folder.resolve("out/details").resolve(file)) > 1000, file);
@@ -143,43 +127,43 @@ class VerbsTest {
 
     @Test
     void aWorksheetRunsAloneOnTypedInputs() {
-        Run run = run("worksheet", "wind", "speed=115mph", "exposure=B", "height=30ft", "zone=5", "area=10ft2");
+        Run run = Run.run("worksheet", "wind", "speed=115mph", "exposure=B", "height=30ft", "zone=5", "area=10ft2");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("suction") && run.out().contains("licensed professional"), run.out());
-        assertTrue(run("worksheet", "--list").out().startsWith("weight "));
-        assertTrue(run("worksheet", "wind", "--inputs").out().contains("85 mph to 250 mph"));
+        assertTrue(Run.run("worksheet", "--list").out().startsWith("weight "));
+        assertTrue(Run.run("worksheet", "wind", "--inputs").out().contains("85 mph to 250 mph"));
     }
 
     @Test
     void wrongInputsOfAWorksheetAreToldAtOnceWithTheRange() {
-        Run run = run("worksheet", "wind", "speed=400mph", "height=30ft", "colour=red");
+        Run run = Run.run("worksheet", "wind", "speed=400mph", "height=30ft", "colour=red");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("85 mph to 250 mph") && run.err().contains("exposure is missing")
             && run.err().contains("colour is no input"), run.err());
-        assertEquals(2, run("worksheet", "snow").code());
-        assertEquals(2, run("worksheet").code());
-        assertEquals(2, run("worksheet", "wind", "115mph").code());
-        assertEquals(2, run("worksheet", "wind", "speed=115mph", "speed=90mph").code());
+        assertEquals(2, Run.run("worksheet", "snow").code());
+        assertEquals(2, Run.run("worksheet").code());
+        assertEquals(2, Run.run("worksheet", "wind", "115mph").code());
+        assertEquals(2, Run.run("worksheet", "wind", "speed=115mph", "speed=90mph").code());
     }
 
     @Test
     void aWorksheetThatFallsShortEndsWithOne() {
-        Run run = run("worksheet", "weight", "unit_weight=22 psf", "edition=2021");
+        Run run = Run.run("worksheet", "weight", "unit_weight=22 psf", "edition=2021");
         assertEquals(1, run.code(), run.out());
         assertTrue(run.out().contains("falls short"), run.out());
     }
 
     @Test
     void withoutAVerbTheVerbsAreListed() {
-        Run run = run();
+        Run run = Run.run();
         assertEquals(0, run.code());
         assertTrue(run.out().contains("assemble") && run.out().contains("licensed professional"), run.out());
     }
 
     @Test
     void aCleanJobEndsWithZeroAndMistakesWithOne() {
-        assertEquals(0, run("check", sample("harbour-clinic")).code());
-        Run mistakes = run("check", sample("orchard-row"));
+        assertEquals(0, Run.run("check", sample("harbour-clinic")).code());
+        Run mistakes = Run.run("check", sample("orchard-row"));
         assertEquals(1, mistakes.code());
         assertTrue(mistakes.out().contains("walls/W1.yaml:29:7: conflict: W1: 2.5 lb/yd² expanded metal lath spans 16 in at most"),
             mistakes.out());
@@ -187,14 +171,14 @@ class VerbsTest {
 
     @Test
     void findingsForProgramsAreJson() {
-        JsonObject form = JsonParser.parseString(run("check", sample("orchard-row"), "--json").out()).getAsJsonObject();
+        JsonObject form = JsonParser.parseString(Run.run("check", sample("orchard-row"), "--json").out()).getAsJsonObject();
         assertEquals("IRC", form.getAsJsonObject("code").get("name").getAsString());
         assertTrue(form.getAsJsonArray("findings").size() >= 8);
     }
 
     @Test
     void aRuleIsExplainedWithItsBasisAndTheValuesItRead() {
-        Run run = run("check", sample("orchard-row"), "--explain", "lath.weight");
+        Run run = Run.run("check", sample("orchard-row"), "--explain", "lath.weight");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("ASTM C1063") && run.out().contains("framing.spacing is 24 in") && run.out().contains("W1: breaks"),
             run.out());
@@ -202,7 +186,7 @@ class VerbsTest {
 
     @Test
     void anUnknownRuleIsAnsweredWithTheNearest() {
-        Run run = run("check", sample("orchard-row"), "--explain", "lath.wieght");
+        Run run = Run.run("check", sample("orchard-row"), "--explain", "lath.wieght");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("did you mean 'lath.weight'?"), run.err());
     }
@@ -214,15 +198,15 @@ class VerbsTest {
         Files.writeString(job.resolve("sections/04-73-00.md"), "## add after veneer.install\nFollow Article 2.19.\n");
         String line = job + "/sections/04-73-00.md:2:8: conflict: Paragraph 3.9.C of Section 04 73 00 refers to Article 2.19";
         for (String verb : List.of("check", "draft", "all")) {
-            Run run = run(verb, job.toString());
+            Run run = Run.run(verb, job.toString());
             assertEquals(1, run.code(), verb);
             assertTrue(run.out().contains(line), verb + ": " + run.out());
         }
-        Run explained = run("check", job.toString(), "--explain", "paper.reference");
+        Run explained = Run.run("check", job.toString(), "--explain", "paper.reference");
         assertEquals(0, explained.code());
         assertTrue(explained.out().startsWith("paper.reference: conflict, looked at for each section that the job writes\n  holds  articles,")
             && explained.out().contains("sections: breaks\n  sections/04-73-00.md:2:8: Paragraph 3.9.C"), explained.out());
-        assertEquals("breaks", JsonParser.parseString(run("check", job.toString(), "--explain", "paper.reference", "--json").out())
+        assertEquals("breaks", JsonParser.parseString(Run.run("check", job.toString(), "--explain", "paper.reference", "--json").out())
             .getAsJsonArray().get(0).getAsJsonObject().get("result").getAsString());
     }
 
@@ -237,19 +221,19 @@ class VerbsTest {
                 basis: [{document: Building Rules, edition: "2023", at: "4.5", known: read}]
             """);
         assertEquals("Strikes the rule mockup.size; Town of Northquay, Building Rules 2023, 4.5 (read); amendments.yaml:4:5\n",
-            run("check", job.toString(), "--explain", "mockup.size").out());
+            Run.run("check", job.toString(), "--explain", "mockup.size").out());
     }
 
     @Test
     void aFolderThatIsNotThereEndsWithTwo() {
-        Run run = run("check", folder.resolve("none").toString());
+        Run run = Run.run("check", folder.resolve("none").toString());
         assertEquals(2, run.code());
         assertTrue(run.err().contains("there is no such folder; expected a job folder"), run.err());
     }
 
     @Test
     void aWrongOptionEndsWithTwoAndTheUsage() {
-        Run run = run("check", sample("harbour-clinic"), "--jsno");
+        Run run = Run.run("check", sample("harbour-clinic"), "--jsno");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("--jsno"), run.err());
     }
@@ -260,7 +244,7 @@ class VerbsTest {
         Path wall = job.resolve("walls/W1.yaml");
         String wrong = Files.readString(wall).replace("base_length: 96 ft", "base_length: 96 psf").replace("accept: [wood-16]", "accept: [wod-16]");
         Files.writeString(wall, wrong);
-        Run run = run("check", job.toString());
+        Run run = Run.run("check", job.toString());
         assertEquals(2, run.code());
         assertEquals(2, run.err().lines().count(), run.err());
         assertTrue(run.err().lines().allMatch(line -> line.matches(".*walls/W1\\.yaml:\\d+:\\d+: .*; .*")), run.err());
@@ -270,7 +254,7 @@ class VerbsTest {
     @Test
     void oneSectionIsDraftedInFourFormats() throws IOException {
         Path job = copy("mesa-library");
-        Run run = run("draft", job.toString(), "--section", "07 92 00");
+        Run run = Run.run("draft", job.toString(), "--section", "07 92 00");
         assertEquals(0, run.code(), run.err());
         for (String ending : List.of("docx", "pdf", "html", "md")) {
             assertTrue(Files.size(job.resolve("out/07-92-00." + ending)) > 0, ending);
@@ -281,9 +265,9 @@ class VerbsTest {
     @Test
     void aSubmittalIsAssembledAndComparedWithItsShortfalls() throws IOException {
         Path job = copy("mesa-library");
-        assertEquals(0, run("assemble", job.toString(), "04-73-00-01").code());
+        assertEquals(0, Run.run("assemble", job.toString(), "04-73-00-01").code());
         assertTrue(Files.size(job.resolve("out/04-73-00-01-package.pdf")) > 10_000);
-        Run compared = run("compare", job.toString(), "04-73-00-01");
+        Run compared = Run.run("compare", job.toString(), "04-73-00-01");
         assertEquals(1, compared.code());
         assertTrue(compared.out().contains("1 falls short"), compared.out());
         assertTrue(Files.exists(job.resolve("out/04-73-00-01-comparison.json")));
@@ -291,7 +275,7 @@ class VerbsTest {
 
     @Test
     void anUnknownSubmittalIsAnsweredWithThoseThatThereAre() {
-        Run run = run("assemble", sample("mesa-library"), "99");
+        Run run = Run.run("assemble", sample("mesa-library"), "99");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("expected one of: 04-73-00-01"), run.err());
     }
@@ -299,7 +283,7 @@ class VerbsTest {
     @Test
     void everythingOfACleanJobIsWrittenAndEndsWithZero() throws IOException {
         Path job = copy("harbour-clinic");
-        Run run = run("all", job.toString());
+        Run run = Run.run("all", job.toString());
         assertEquals(0, run.code(), run.out() + run.err());
         try (Stream<Path> files = Files.walk(job.resolve("out"))) {
             assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.filter(Files::isRegularFile).count());
@@ -309,9 +293,9 @@ class VerbsTest {
     @Test
     void aSecondAuthorAddsARuleWithOneFile() throws IOException {
         Path pack = folder.resolve("pack");
-        try (Stream<Path> files = Files.walk(PACK)) {
+        try (Stream<Path> files = Files.walk(Run.PACK)) {
             for (Path file : files.toList()) {
-                Path target = pack.resolve(PACK.relativize(file).toString());
+                Path target = pack.resolve(Run.PACK.relativize(file).toString());
                 if (Files.isDirectory(file)) {
                     Files.createDirectories(target);
                 } else {
@@ -333,7 +317,7 @@ class VerbsTest {
               breaks: [{wall.height: 11 ft}]
               gap: [{}]
             """);
-        Run run = run("check", sample("harbour-clinic"), "--pack", pack.toString());
+        Run run = Run.run("check", sample("harbour-clinic"), "--pack", pack.toString());
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("26 ft is higher than this office likes."), run.out());
     }

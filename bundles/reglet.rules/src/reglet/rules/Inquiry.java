@@ -27,6 +27,7 @@ import reglet.model.UnitSystem;
 import reglet.model.UnusableInput;
 import reglet.model.Value;
 import reglet.model.WallType;
+import reglet.model.Word;
 import reglet.model.Worksheet;
 import reglet.model.Worksheet.Supplied;
 import reglet.rules.Outcome.Failed;
@@ -36,6 +37,9 @@ import reglet.rules.Outcome.Missing;
 
 /** A job that is looked at with a pack. Works out each worksheet once, when something first reads it. */
 final class Inquiry {
+    /** Kept at most: a person who tries options all day must not fill the memory. */
+    private static final int MOST_RUNS = 1_000;
+
     final Rulebook book;
     final Job job;
     private final Calculator calculator;
@@ -133,6 +137,9 @@ final class Inquiry {
         if (!(wrong instanceof Known)) {
             return wrong;
         }
+        if (runs.size() > MOST_RUNS) {
+            runs.clear();
+        }
         Outcome run = runs.computeIfAbsent(new Run(calculation.worksheet(), given), this::run);
         return run instanceof Known known ? new Known(((Worksheet) known.value()).at(calculation, setting.wallId(),
             calculation.each() == Scope.MEETING ? setting.meetingId() : "")) : run;
@@ -179,7 +186,7 @@ final class Inquiry {
             }
             if (source.how() == How.LIST) {
                 values.subList(values.size() - item.size(), values.size()).clear();
-                values.add(new reglet.model.Word(String.join("", item)));
+                values.add(new Word(String.join("", item)));
             }
         }
         if (!(wrong instanceof Known)) {

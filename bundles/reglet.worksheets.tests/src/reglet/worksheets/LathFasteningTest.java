@@ -170,13 +170,13 @@ class LathFasteningTest {
         assertTrue(warns(sheet, "No spacing is given"));
         assertThrows(UnusableInput.class, () -> usual("framing=steel", "fastener=nail"));
         assertThrows(UnusableInput.class, () -> usual("framing=steel", "fastener=screw", "length=0.8 in"));
-        assertTrue(Worksheets.charts("lath_fastening", typed("framing=steel", "fastener=screw"), "typed").isEmpty());
+        assertTrue(Worksheets.charts(Worksheets.run("lath_fastening", typed("framing=steel", "fastener=screw"), "typed")).isEmpty());
     }
 
     @Test
     void theChartShowsWhatAFastenerCarriesAcrossEveryGap() throws UnusableInput {
         Map<String, String> typed = typed("sheathing=0 in", "mat=1/2 in", "length=2-1/2 in");
-        Chart chart = Worksheets.charts("lath_fastening", typed, "typed").get(0);
+        Chart chart = Worksheets.charts(Worksheets.run("lath_fastening", typed, "typed")).get(0);
         Worksheet sheet = Worksheets.run("lath_fastening", typed, "typed");
         Chart.Curve free = chart.curves().get(0);
         assertEquals("free to turn", free.label());

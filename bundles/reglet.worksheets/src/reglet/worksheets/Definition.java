@@ -45,11 +45,6 @@ record Definition<R extends Record>(String name, String title, Class<R> type, Li
         return charts.apply(Given.supplied(name, inputs, supplied, system).as(type));
     }
 
-    List<Chart> charts(Map<String, String> typed, String origin) throws UnusableInput {
-        run(typed, origin);
-        return charts.apply(Given.read(name, inputs, typed, origin).as(type));
-    }
-
     private Worksheet run(Given given) throws UnusableInput {
         Sheet sheet = new Sheet(name, title, given);
         calculation.write(given.as(type), sheet);

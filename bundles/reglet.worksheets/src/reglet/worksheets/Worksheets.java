@@ -79,11 +79,6 @@ public final class Worksheets {
         }
     }
 
-    /** Curves to be drawn beside the worksheet of the same inputs; may be none. */
-    public static List<Chart> charts(String name, Map<String, String> typed, String origin) throws UnusableInput {
-        return definition(name).charts(typed, origin);
-    }
-
     private static Definition<?> definition(String name) throws UnusableInput {
         return ALL.stream().filter(worksheet -> worksheet.name().equals(name)).findFirst().orElseThrow(() -> new UnusableInput(
             new Problem(Place.of("worksheet"), "there is no worksheet " + name, "one of: " + String.join(", ", names()))));

@@ -1,0 +1,23 @@
+package reglet.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+
+import reglet.desk.Shelf;
+
+/** What a command line printed and ended with. */
+record Run(int code, String out, String err) {
+    static final Path ROOT = Path.of(System.getProperty("reglet.root", "../..")).toAbsolutePath().normalize();
+    static final Path PACK = ROOT.resolve("bundles/reglet.pack.adheredveneer/pack");
+
+    /** Runs a command line with the pack of this checkout. */
+    static Run run(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = CommandLineRun.run(() -> new Shelf(Shelf.folders(List.of(PACK))), arguments, new PrintWriter(out, true),
+            new PrintWriter(err, true));
+        return new Run(code, out.toString(), err.toString());
+    }
+}
