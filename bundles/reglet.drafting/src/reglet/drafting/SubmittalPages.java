@@ -35,7 +35,7 @@ public final class SubmittalPages {
     private static final String COMPLIANCE = "compliance";
     private static final String WORKSHEETS = "worksheets";
     private static final String DETAILS = "details";
-    private static final float DETAIL_HEIGHT = 600;
+    private static final float DETAIL_HEIGHT = 560;
     private static final String MISSING = "missing";
     private static final String DIVIDER = "divider/";
     private static final Map<String, String> TITLES = Map.of(TRANSMITTAL, "Transmittal", CONTENTS, "Contents", REGISTER,
