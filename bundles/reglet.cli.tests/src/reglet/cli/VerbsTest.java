@@ -265,12 +265,35 @@ class VerbsTest {
     @Test
     void aSubmittalIsAssembledAndComparedWithItsShortfalls() throws IOException {
         Path job = copy("mesa-library");
-        assertEquals(0, Run.run("assemble", job.toString(), "04-73-00-01").code());
+        Run assembled = Run.run("assemble", job.toString(), "04-73-00-01");
+        assertEquals(1, assembled.code());
+        assertTrue(assembled.err().contains("NOT READY"), "the sample makes no statement of review");
         assertTrue(Files.size(job.resolve("out/04-73-00-01-package.pdf")) > 10_000);
         Run compared = Run.run("compare", job.toString(), "04-73-00-01");
         assertEquals(1, compared.code());
         assertTrue(compared.out().contains("1 falls short"), compared.out());
         assertTrue(Files.exists(job.resolve("out/04-73-00-01-comparison.json")));
+    }
+
+    @Test
+    void aPackageWithoutStatementOfReviewIsMadeAndSaidNotToBeReady() throws IOException {
+        Path job = copy("mesa-library");
+        Run run = Run.run("assemble", job.toString(), "04-73-00-01", "--split", "kind");
+        assertEquals(1, run.code(), run.out() + run.err());
+        assertTrue(run.err().contains("NOT READY: the contractor's statement of review is missing"), run.err());
+        assertTrue(Files.size(job.resolve("out/04-73-00-01-package-2-of-2.pdf")) > 10_000);
+        assertEquals(2, Run.run("assemble", job.toString(), "04-73-00-01", "--limit", "large").code());
+    }
+
+    @Test
+    void partsOfAnEarlierDivisionStayAndAreTold() throws IOException {
+        Path job = copy("mesa-library");
+        Run first = Run.run("assemble", job.toString(), "04-73-00-01", "--split", "kind");
+        assertFalse(first.err().contains("earlier"), first.err());
+        Run second = Run.run("assemble", job.toString(), "04-73-00-01");
+        assertTrue(second.err().contains("04-73-00-01-package-1-of-2.pdf: belongs to an earlier package of another division"), second.err());
+        assertTrue(Files.exists(job.resolve("out/04-73-00-01-package-1-of-2.pdf")));
+        assertFalse(second.err().contains("package.pdf: belongs"), second.err());
     }
 
     @Test

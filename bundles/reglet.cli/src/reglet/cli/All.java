@@ -1,6 +1,9 @@
 package reglet.cli;
 
+import java.nio.file.Path;
+
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
 import reglet.desk.Report;
@@ -11,6 +14,9 @@ import reglet.model.Submittal;
 @Command(name = "all", description = "Check, draft, list, assemble and compare everything of a job into its out folder.")
 final class All extends JobVerb {
 
+    @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead the sections bear.")
+    private Path office;
+
     All(Session session) {
         super(session);
     }
@@ -18,7 +24,7 @@ final class All extends JobVerb {
     @Override
     public Integer call() throws Exception {
         OpenJob job = open();
-        write(Outputs.of(job).all());
+        write(Outputs.of(job).office(office).all());
         session.out.println(Report.summary(job.checked()));
         boolean clean = job.checked().isClean() & paper(job);
         for (Submittal submittal : job.job().submittals()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reglet.desk.DataSheets;
 import reglet.desk.Forms;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
@@ -64,6 +65,7 @@ final class Compare extends JobVerb {
         } else {
             write(Outputs.of(job).comparison(compared));
             session.out.println(Report.summary(comparison));
+            DataSheets.ended(job, compared).forEach(session.out::println);
         }
         return Report.isClean(comparison) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }

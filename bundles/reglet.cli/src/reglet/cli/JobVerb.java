@@ -39,7 +39,7 @@ abstract class JobVerb implements Callable<Integer> {
     }
 
     /** Writes the papers and says where they are. */
-    final void write(Outputs outputs) throws UnusableInput, IOException, Cancelled {
+    final List<Path> write(Outputs outputs) throws UnusableInput, IOException, Cancelled {
         List<Path> written;
         try {
             written = outputs.write(new TerminalProgress(session.err));
@@ -47,6 +47,7 @@ abstract class JobVerb implements Callable<Integer> {
             throw unusable.below(folder.toString());
         }
         written.forEach(session.out::println);
+        return written;
     }
 
     /** Prints what is found in the drafted sections; true when that is nothing but cautions. */

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import reglet.desk.Confirming;
 import reglet.desk.DataSheets;
 import reglet.desk.Forms;
 import reglet.desk.OpenJob;
@@ -95,19 +96,27 @@ final class Read implements Callable<Integer> {
 
     private int confirm(OpenJob open) throws Exception {
         SheetReading reading = DataSheets.read(file, open.pack(), component);
-        DataSheets.Confirmed read = DataSheets.ofModel(file, reading, model, id);
+        Confirming read = Confirming.of(open, file, reading, model, id);
         for (String property : only) {
-            if (read.values().stream().noneMatch(found -> found.value().property().equals(property))) {
+            if (read.proposals().stream().noneMatch(proposal -> proposal.property().equals(property))) {
                 throw new UnusableInput(new Problem(Place.of(file.toString()), "no value of " + property + " was read",
-                    "expected one of: " + String.join(", ", read.values().stream().map(found -> found.value().property()).distinct()
+                    "expected one of: " + String.join(", ", read.proposals().stream().map(Confirming.Proposal::property).distinct()
                         .toList())));
             }
         }
-        DataSheets.Confirmed confirmed = new DataSheets.Confirmed(read.id(), read.model(), read.values().stream()
-            .filter(found -> only.isEmpty() || only.contains(found.value().property())).toList());
+        Confirming confirmed = only.isEmpty() ? read.takeOpen() : read;
+        for (String property : only) {
+            confirmed = confirmed.take(property);
+        }
+        if (!only.isEmpty()) {
+            for (Confirming.Proposal proposal : read.proposals()) {
+                confirmed = only.contains(proposal.property()) ? confirmed : confirmed.leaveOut(proposal.property());
+            }
+        }
+        session.out.print(confirmed.table());
         OpenJob after;
         try {
-            after = DataSheets.confirm(open, file, reading, confirmed);
+            after = confirmed.write(open);
         } catch (UnusableInput unusable) {
             throw unusable.below(job.toString());
         }

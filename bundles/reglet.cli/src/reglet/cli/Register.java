@@ -9,13 +9,19 @@ import picocli.CommandLine.Option;
 import reglet.desk.Forms;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
+import reglet.desk.RegisterReport;
+import reglet.model.Finding;
+import reglet.model.PaperRule;
 
 /** Lists what the sections ask to be sent. */
-@Command(name = "register", description = "List what the sections of a job ask to be sent, as CSV into its out folder.")
+@Command(name = "register", description = "List what the sections of a job ask to be sent, as CSV and XLSX into its out folder.")
 final class Register extends JobVerb {
 
     @Option(names = "--section", paramLabel = "NUMBER", description = "Only this section, such as \"04 73 00\".")
     private String section;
+
+    @Option(names = "--dates", description = "Print the items by the last day to hand them in and write nothing.")
+    private boolean dates;
 
     @Option(names = "--json", description = "Print the register for programs and write nothing.")
     private boolean json;
@@ -30,6 +36,8 @@ final class Register extends JobVerb {
         List<String> sections = Draft.sections(job, section);
         if (json) {
             print(job, sections);
+        } else if (dates) {
+            session.out.print(RegisterReport.dates(job, sections));
         } else {
             Outputs outputs = Outputs.of(job);
             sections.forEach(outputs::register);
@@ -38,7 +46,9 @@ final class Register extends JobVerb {
             }
             write(outputs);
         }
-        return ExitCodes.CLEAN;
+        List<Finding> lost = job.paper().stream().filter(finding -> finding.rule().equals(PaperRule.REGISTER.id())).toList();
+        lost.forEach(finding -> session.err.println(folder + "/" + RegisterReport.line(finding)));
+        return lost.isEmpty() ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }
 
     private void print(OpenJob job, List<String> sections) throws Exception {

@@ -9,8 +9,10 @@ import java.util.concurrent.Callable;
 
 import reglet.desk.Caches;
 import reglet.desk.Desk;
+import reglet.desk.Issues;
 import reglet.desk.OpenJob;
 import reglet.desk.Shelf;
+import reglet.model.Issue;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
@@ -32,6 +34,18 @@ final class Session {
     Pack pack(String name, List<Path> packFolders) throws Exception {
         Shelf shelf = packs.call();
         return new Desk(shelf.with(Shelf.folders(packFolders)), Caches.folder()).pack(name);
+    }
+
+    /** The issue in a folder: a frozen one, or the present draft of a job. */
+    Issue issue(Path folder, List<Path> packFolders) throws Exception {
+        if (!Issues.isIssue(folder)) {
+            return Issues.present(open(folder, packFolders));
+        }
+        try {
+            return Issues.read(folder, pack(Issues.packName(folder), packFolders));
+        } catch (UnusableInput unusable) {
+            throw unusable.below(folder.toString());
+        }
     }
 
     /** Opens a job folder with the installed packs and those in other folders. */

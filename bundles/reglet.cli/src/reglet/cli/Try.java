@@ -39,7 +39,7 @@ final class Try extends JobVerb {
         if (changes.size() == 1 && changes.get(0).indexOf('=') < 0) {
             return each(before, changes.get(0));
         }
-        OpenJob after = before.after(changes());
+        OpenJob after = before.after(changes(changes));
         session.out.print(json ? Forms.text(RemedyForms.tried(before, after)) : RemedyReport.tried(before, after));
         return after.checked().isClean() ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }
@@ -58,9 +58,10 @@ final class Try extends JobVerb {
         return ExitCodes.CLEAN;
     }
 
-    private List<Change> changes() throws UnusableInput {
+    /** Changes as a person types them. */
+    static List<Change> changes(List<String> typed) throws UnusableInput {
         List<Change> made = new ArrayList<>();
-        for (String change : changes) {
+        for (String change : typed) {
             int equals = change.indexOf('=');
             if (equals < 1) {
                 throw new UnusableInput(new Problem(Place.of(change), "is no change", "expected an address, = and a value, such as "

@@ -112,8 +112,8 @@ class ComparingTest {
         Sample sample = sample().wall("W1", Map.of("lath", List.of("light")));
         assertEquals(List.of("W1 lath.fire light: not shown No product was submitted for it."),
             lines(sample.compare(List.of("lath.test-report"))));
-        sample.entries.add(new RegisterEntry("burning", Sample.SECTION, "lath", RegisterItem.Kind.INFORMATIONAL, "test report", "", "",
-            Sample.AT));
+        sample.entries.add(new RegisterEntry("burning", Sample.SECTION, "lath", RegisterItem.Kind.INFORMATIONAL,
+            RegisterItem.Sort.NONE, "test report", "", "", Sample.AT));
         assertEquals(List.of("W1 lath.fire light: not shown No product was submitted for it."), lines(sample.compare(List.of("burning"))));
     }
 

@@ -97,6 +97,11 @@ public final class Comparing {
     private List<Row> rows(WallType wall, Choice choice, String option, ProductData product) {
         List<Row> rows = new ArrayList<>();
         for (Requirement requirement : assembly.requirements(wall.id(), choice.component(), option)) {
+            if (Named.concerns(requirement)) {
+                Named.of(requirement, choice.specified(), product)
+                    .ifPresent(verdict -> rows.add(row(product.id(), requirement, Optional.empty(), verdict, choice)));
+                continue;
+            }
             Optional<SheetValue> submitted = product.value(requirement.property().name());
             if (submitted.isPresent() || ON_PAPER.contains(requirement.property().evidence()) && !requirement.asksNothing()) {
                 Verdict verdict = submitted.map(value -> Verdict.of(requirement, value, edition(requirement)))

@@ -60,8 +60,12 @@ class DataSheetsTest {
                 stated += product.values().size();
                 for (SheetReading.Found found : reading.values()) {
                     SheetValue truth = product.values().stream().filter(value -> value.property().equals(found.value().property()))
-                        .findFirst()
-                        .orElseThrow(() -> new AssertionError(product.id() + ": " + found));
+                        .findFirst().orElse(null);
+                    if (truth == null) {
+                        // what the head of a sheet says in passing
+                        assertTrue(found.confidence() < 0.9, product.id() + ": " + found);
+                        continue;
+                    }
                     assertEquals(truth.value().text(), found.value().value().text(), product.id() + " " + truth.property());
                     assertEquals(truth.method(), found.value().method(), product.id() + " " + truth.property());
                     assertEquals(truth.page(), found.value().page(), product.id() + " " + truth.property());

@@ -23,13 +23,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import reglet.model.Change;
+import reglet.model.Component;
+import reglet.model.ProductData;
 import reglet.model.Rule;
 import reglet.model.Submittal;
 
 /** What is printed for programs is what the published schemas say; a validator from the registry is the judge. */
 class FormsTest {
 
-    private static void valid(String schema, JsonElement form) throws Exception {
+    static void valid(String schema, JsonElement form) throws Exception {
         try (InputStream in = Forms.class.getResourceAsStream("schema/" + schema + ".json")) {
             JsonSchema judge = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
             Set<ValidationMessage> messages = judge.validate(Forms.text(form), InputFormat.JSON);
@@ -47,6 +49,15 @@ class FormsTest {
         }
         for (Submittal submittal : job.job().submittals()) {
             valid("compare", Forms.comparison(job, job.compare(submittal)));
+            valid("review", ReviewReports.form(job, submittal));
+            valid("since", Reviews.form(Reviews.since(job, submittal, submittal)));
+        }
+        for (Component component : job.pack().components()) {
+            List<String> products = job.job().products().stream().filter(product -> product.component().equals(component.id()))
+                .map(ProductData::id).toList();
+            if (!products.isEmpty()) {
+                valid("candidates", Reviews.form(job, Reviews.candidates(job, products)));
+            }
         }
         JsonArray explained = new JsonArray();
         for (Rule rule : job.pack().rules()) {

@@ -67,6 +67,12 @@ class PaperFindingsTest {
                 "refers to Section 09 91 13, which this job does not write"),
             fault(MASONRY, "## strike mixes.mixing\n\n## add after veneer.install\nMix as in ${see.mixes_mixing}.\n", "paper.reference 4:11",
                 "refers to \"mixes.mixing\", which is not printed"),
+            fault(MASONRY, "## change mortar.water\n> Water: Clean.\n\nWater: Clean, from the main.\n", "paper.library 1:1",
+                "your text prints as it is: \"Water: Clean, from the main.\""),
+            fault(MASONRY, "## change mortar.water\n> Water: Clean, and fit to wash in.\n\nMixing water: Clean, and fit to wash in.\n",
+                "paper.library 1:1", "what is new prints in yours: \"Mixing water: Clean, and fit to drink.\""),
+            fault(MASONRY, "## change mortar.water\n> Water: Clean, ${lath.weight}.\n\nWater: Clean.\n", "paper.library 1:1",
+                "with other slots; your text prints as it is"),
             fault(MASONRY, "## add after veneer.install\nClean units as required.\n", "paper.wording 2:13", "says \"as required\""),
             fault(MASONRY, "## add after veneer.install\nLay ${lath.wieght} flat.\n", "paper.text 1:1", "there is nothing to print for"));
     }
@@ -83,7 +89,9 @@ class PaperFindingsTest {
     @Test
     void everyRuleForPapersIsShownByAFault() {
         List<String> shown = faults().map(fault -> ((String) fault.get()[2]).split(" ")[0]).distinct().sorted().toList();
-        assertEquals(Stream.of(PaperRule.values()).map(PaperRule::id).sorted().toList(), shown);
+        // what is wrong with the register and with questions stands in files of its own: see RegisterOfJobsTest, IssuesTest
+        assertEquals(Stream.of(PaperRule.values()).filter(rule -> rule != PaperRule.REGISTER && rule != PaperRule.QUESTION)
+            .map(PaperRule::id).sorted().toList(), shown);
     }
 
     @Test

@@ -126,7 +126,7 @@ class PapersTest {
     void aPackageHoldsEverySheetWithItsMark() throws Exception {
         OpenJob job = Samples.open("harbour-clinic");
         Submittal submittal = job.submittal("04-73-00-01").orElseThrow();
-        String text = pdf(Packages.of(job, submittal));
+        String text = pdf(Outputs.of(job).submittalPackage(submittal).make().get(0).bytes());
         for (String product : submittal.products()) {
             String title = job.job().products().stream().filter(data -> data.id().equals(product)).findFirst().orElseThrow().name();
             assertTrue(text.contains(title), title + " is not in the package");

@@ -206,7 +206,8 @@ class StatedOnceTest {
                 component.properties(), options, component.at());
         }).toList();
         return new Pack(pack.name(), pack.version(), pack.title(), pack.cautions(), pack.subjects(), components, pack.rules(),
-            pack.calculations(), pack.tables(), pack.standards(), pack.plans(), pack.clauses(), pack.entries(), pack.synonyms());
+            pack.calculations(), pack.tables(), pack.standards(), pack.plans(), pack.clauses(), pack.entries(), pack.synonyms(),
+            pack.holdPoints(), pack.touching(), pack.stock());
     }
 
     /** The paragraphs with a slot that prints this requirement. */

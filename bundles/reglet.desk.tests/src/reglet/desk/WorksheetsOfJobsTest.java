@@ -62,7 +62,7 @@ class WorksheetsOfJobsTest {
 
     private static Job with(Job job, Map<String, Map<String, Stated>> facts, List<WallType> walls) {
         return new Job(job.title(), job.note(), job.pack(), facts, walls, job.sections(), job.changes(), job.accepted(), job.products(),
-            job.submittals(), job.at());
+            job.submittals(), job.register(), job.questions(), job.at());
     }
 
     @ParameterizedTest
@@ -244,7 +244,8 @@ class WorksheetsOfJobsTest {
         Calculation unknown = new Calculation("gale", "gale", "Gale", "", 1, wind.each(), "", "", Map.of(), List.of(), wind.at());
         List<String> problems = CalculationLint.problems(new reglet.model.Pack(pack.name(), pack.version(), pack.title(), pack.cautions(),
             pack.subjects(), pack.components(), pack.rules(), List.of(wrong, unknown), pack.tables(), pack.standards(), pack.plans(),
-            pack.clauses(), pack.entries(), pack.synonyms())).stream().map(Problem::toString).toList();
+            pack.clauses(), pack.entries(), pack.synonyms(), pack.holdPoints(), pack.touching(),
+            pack.stock())).stream().map(Problem::toString).toList();
         assertEquals(3, problems.size(), problems.toString());
         assertTrue(problems.get(0).contains("no input \"hight\"") && problems.get(0).contains("height"), problems.get(0));
         assertTrue(problems.get(1).contains("needs the input \"height\""), problems.get(1));

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 
 import reglet.comparing.Conditions;
+import reglet.comparing.Expiry;
 import reglet.model.Component;
 import reglet.model.ConditionCheck;
 import reglet.model.Pack;
@@ -20,6 +21,7 @@ import reglet.model.ProductData;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetValue;
+import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.reading.Child;
 import reglet.store.Edits;
@@ -94,7 +96,7 @@ public final class DataSheets {
         confirmed.values().forEach(found -> values.put(found.value().property(), confirmed(found.value())));
         ProductData product = new ProductData(id, reading.component(), reading.product().isEmpty() ? id : reading.product(),
             reading.maker(),
-            confirmed.model(), held, new ArrayList<>(values.values()), Place.of("products/" + id + ".yaml"));
+            confirmed.model(), held, new ArrayList<>(values.values()), reading.report(), Place.of("products/" + id + ".yaml"));
         String file = "products/" + id + ".yaml";
         String before = Saving.text(job, file);
         refuseAnother(job, product, before);
@@ -138,7 +140,7 @@ public final class DataSheets {
         return SHEETS + real.getFileName();
     }
 
-    private static String id(SheetReading reading, String model, Path sheet) {
+    static String id(SheetReading reading, String model, Path sheet) {
         String name = (reading.product() + " " + model).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
         return name.isEmpty() ? sheet.getFileName().toString().toLowerCase(Locale.ROOT).replaceAll("\\.pdf$", "").replaceAll("[^a-z0-9]+",
             "-") : name;
@@ -147,6 +149,20 @@ public final class DataSheets {
     /** What the conditions of use of a report ask for, against what a job requires; empty for a sheet that is no report. */
     public static List<ConditionCheck> conditions(OpenJob job, SheetReading reading) {
         return reading.report().map(report -> Conditions.check(job.assembly(), report)).orElse(List.of());
+    }
+
+    /** The same of the conditions that stand in product data. */
+    public static List<ConditionCheck> conditions(OpenJob job, ProductData product) {
+        return product.report().map(report -> Conditions.check(job.assembly(), report)).orElse(List.of());
+    }
+
+    /** Of the products that a submittal carries, those whose report is no longer in force on its day, in words. */
+    public static List<String> ended(OpenJob job, Submittal submittal) {
+        return job.job().products().stream().filter(product -> submittal.products().contains(product.id()))
+            .flatMap(product -> product.report().filter(report -> Expiry.daysLeft(report.ends(), submittal.date()).orElse(0) < 0)
+                .map(report -> product.id() + ": report " + report.number() + " ended " + report.ends() + ", "
+                    + -Expiry.daysLeft(report.ends(), submittal.date()).orElse(0) + " days before the submittal of " + submittal.date())
+                .stream()).toList();
     }
 
     /** Lines for a terminal. */

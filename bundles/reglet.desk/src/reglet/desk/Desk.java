@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 import reglet.desk.Shelf.ShelvedPack;
 import reglet.model.AmendedPack;
@@ -27,6 +28,7 @@ public final class Desk {
     private final Shelf shelf;
     private final Path cache;
     private final Map<String, Engine> ready = new HashMap<>();
+    private final Map<String, String> digests = new ConcurrentHashMap<>();
 
     /**
      * @param shelf the packs at hand
@@ -53,7 +55,7 @@ public final class Desk {
         if (amended.isPresent()) {
             engine = amended(engine, amended.get());
         }
-        return new OpenJob(folder, Jobs.read(folder, engine.pack()), engine, amended);
+        return new OpenJob(folder, Jobs.read(folder, engine.pack()), engine, amended, digests.get(engine.pack().name()));
     }
 
     /** The pack as the job's jurisdiction amends it; rules of the jurisdiction's own have to come out as their examples say. */
@@ -88,6 +90,7 @@ public final class Desk {
 
     private Engine engine(ShelvedPack pack) throws UnusableInput, IOException {
         String digest = Packs.digest(pack.folder());
+        digests.put(pack.name(), digest);
         Path kept = cache.resolve(digest + ".pack");
         Optional<Engine> engine = pack.built().flatMap(file -> BuiltPack.read(file, digest)).or(() -> BuiltPack.read(kept, digest));
         if (engine.isPresent()) {

@@ -84,6 +84,9 @@ public final class Forms {
         word(form, "wall", finding.wall());
         word(form, "meeting", finding.meeting());
         word(form, "component", finding.component());
+        if (finding.alternate() > 0) {
+            form.addProperty("alternate", finding.alternate());
+        }
         if (!finding.options().isEmpty()) {
             form.add("options", words(finding.options()));
         }
@@ -149,8 +152,22 @@ public final class Forms {
             word(one, "paragraph", item.paragraph());
             one.addProperty("item", item.item());
             one.addProperty("kind", item.kind().text());
+            word(one, "sort", item.sort().text());
+            word(one, "code", item.code());
             one.addProperty("sends", item.sends());
+            word(one, "sender", item.sender());
             one.addProperty("status", item.status());
+            item.timing().ifPresent(timing -> {
+                one.addProperty("submit by", timing.submitBy().toString());
+                one.addProperty("on site", timing.onSite().toString());
+                one.addProperty("lead", timing.lead());
+                one.addProperty("review", timing.review());
+                one.addProperty("days", timing.days().text());
+            });
+            if (!item.from().isEmpty()) {
+                one.add("from", strings(item.from()));
+            }
+            word(one, "note", item.note());
             all.add(one);
         }
         form.add("items", all);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import reglet.comparing.Comparing;
 import reglet.drafting.Drafter;
@@ -29,6 +30,8 @@ import reglet.model.Job;
 import reglet.model.JobWorksheets;
 import reglet.model.Pack;
 import reglet.model.Proposal;
+import reglet.model.Register;
+import reglet.model.RegisterFile;
 import reglet.model.RegisterItem;
 import reglet.model.Remedies;
 import reglet.model.Requirement;
@@ -52,6 +55,8 @@ public final class OpenJob {
     private final Job job;
     private final Engine engine;
     private final Optional<AmendedPack> amended;
+    private final String packDigest;
+    private final String issue;
     private final Later<Assembly> assembly;
     private final Later<List<Finding>> paper;
     private final Later<Check> check;
@@ -60,14 +65,21 @@ public final class OpenJob {
     private final Map<String, SectionDocument> sections = new LinkedHashMap<>();
 
     OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended) {
-        this(folder, job, engine, amended, () -> engine.open(job));
+        this(folder, job, engine, amended, "");
     }
 
-    private OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, Supplier<Check> check) {
+    OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, String packDigest) {
+        this(folder, job, engine, amended, packDigest, "", () -> engine.open(job));
+    }
+
+    private OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, String packDigest, String issue,
+            Supplier<Check> check) {
         this.folder = folder;
         this.job = job;
         this.engine = engine;
         this.amended = amended;
+        this.packDigest = packDigest;
+        this.issue = issue;
         this.assembly = new Later<>(() -> engine.resolve(job));
         this.paper = new Later<>(this::papers);
         this.check = new Later<>(check);
@@ -92,6 +104,21 @@ public final class OpenJob {
         return amended;
     }
 
+    /** Digest of the pack's text; "" when it isn't known. */
+    public String packDigest() {
+        return packDigest;
+    }
+
+    /** The name that the papers bear; "" for a draft. */
+    public String issue() {
+        return issue;
+    }
+
+    /** The same job, its papers under the name of an issue. */
+    OpenJob issued(String name) {
+        return new OpenJob(folder, job, engine, amended, packDigest, name, check::get);
+    }
+
     public Assembly assembly() {
         return assembly.get();
     }
@@ -107,22 +134,32 @@ public final class OpenJob {
 
     private List<Finding> papers() {
         try {
-            return PaperCheck.findings(assembly(), sections());
+            List<Finding> found = new ArrayList<>(PaperCheck.findings(assembly(), sections()));
+            found.addAll(Registers.findings(register()));
+            found.addAll(Questions.findings(job));
+            return found;
         } catch (UnusableInput unprintable) {
-            return PaperCheck.findings(unprintable);
+            return Stream.concat(PaperCheck.findings(unprintable).stream(), Questions.findings(job).stream()).toList();
         }
     }
 
-    /** Drafting takes time, and without a person's own text there is nothing to find, so that a check drafts only what was touched. */
+    /** Drafting takes time, and without a person's own text there is nothing to find in it, so that a check drafts only what was touched. */
     private Checked withPaper(Checked rules) {
-        if (job.changes().isEmpty()) {
+        List<Finding> found = job.changes().isEmpty() ? untouched() : paper();
+        if (found.isEmpty()) {
             return rules;
         }
         List<Finding> standing = new ArrayList<>(rules.findings());
         List<Finding> accepted = new ArrayList<>(rules.accepted());
         Set<String> taken = job.accepted().stream().map(Accepted::rule).collect(Collectors.toSet());
-        paper().forEach(finding -> (taken.contains(finding.rule()) ? accepted : standing).add(finding));
+        found.forEach(finding -> (taken.contains(finding.rule()) ? accepted : standing).add(finding));
         return new Checked(standing, accepted, rules.rules(), rules.instances());
+    }
+
+    /** What is found around sections that nobody wrote in. */
+    private List<Finding> untouched() {
+        Stream<Finding> register = job.register().equals(RegisterFile.NONE) ? Stream.of() : Registers.findings(assembly()).stream();
+        return Stream.concat(register, Questions.findings(job).stream()).toList();
     }
 
     /** The smallest changes that clear a finding of this job and add none. */
@@ -174,14 +211,14 @@ public final class OpenJob {
 
     /** The same folder and pack with another job. */
     public OpenJob with(Job changed) {
-        return new OpenJob(folder, changed, engine, amended, () -> check.get().after(changed));
+        return new OpenJob(folder, changed, engine, amended, packDigest, issue, () -> check.get().after(changed));
     }
 
     /** What the job would be with these options accepted for a component of a wall type; values a person set are kept. */
     public OpenJob choosing(String wall, String component, List<String> accept) {
         WallType before = job.wall(wall).orElseThrow();
         Choice choice = before.choice(component)
-            .map(old -> new Choice(component, accept, old.values(), old.by(), old.because(), old.at()))
+            .map(old -> old.accepting(accept))
             .orElseGet(() -> new Choice(component, accept, Map.of(), "", "", before.at()));
         return with(job.with(before.with(choice)));
     }
@@ -200,7 +237,7 @@ public final class OpenJob {
         synchronized (sections) {
             SectionDocument known = sections.get(number);
             if (known == null) {
-                known = Drafter.draft(assembly(), number, "");
+                known = Drafter.draft(assembly(), number, issue);
                 sections.put(number, known);
             }
             return known;
@@ -216,9 +253,14 @@ public final class OpenJob {
         return all;
     }
 
+    /** What all sections of the job ask to be sent, and what refers to items that they no longer ask for. */
+    public Register register() throws UnusableInput {
+        return Registers.of(assembly(), sections());
+    }
+
     /** The register of a section. */
     public List<RegisterItem> register(String section) throws UnusableInput {
-        return Registers.of(assembly(), section(section));
+        return job.sections().contains(section) ? register().of(section) : Registers.of(assembly(), List.of(section(section))).items();
     }
 
     public Optional<Submittal> submittal(String id) {
@@ -229,7 +271,9 @@ public final class OpenJob {
     public Comparison compare(Submittal submittal) throws UnusableInput {
         SectionDocument section = section(submittal.section());
         Map<Requirement, String> printed = new LinkedHashMap<>();
-        return Comparing.compare(assembly(), submittal,
+        // what is submitted is measured against the work as it will be built
+        Assembly built = job.taken().isEmpty() ? assembly() : engine.resolve(job.taking(job.taken()));
+        return Comparing.compare(built, submittal,
             requirement -> printed.computeIfAbsent(requirement, asked -> section.pathOf(asked).orElse("")));
     }
 }

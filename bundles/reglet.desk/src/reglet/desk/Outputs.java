@@ -1,5 +1,6 @@
 package reglet.desk;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -8,25 +9,37 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
+import reglet.comparing.Changing;
 import reglet.drafting.ComparisonPages;
 import reglet.drafting.Docx;
 import reglet.drafting.DrawingDxf;
 import reglet.drafting.DrawingPdf;
 import reglet.drafting.DrawingSvg;
+import reglet.drafting.ExceptionPages;
+import reglet.drafting.Exceptions;
+import reglet.drafting.Form;
+import reglet.drafting.FormDocx;
+import reglet.drafting.FormsPdf;
 import reglet.drafting.Frame;
 import reglet.drafting.Html;
+import reglet.drafting.Letterhead;
 import reglet.drafting.Markdown;
 import reglet.drafting.Pdf;
 import reglet.drafting.Plot;
 import reglet.drafting.Quantities;
+import reglet.drafting.RegisterTable;
 import reglet.drafting.Registers;
+import reglet.drafting.SiteForms;
 import reglet.drafting.WorksheetPages;
 import reglet.model.Calculated;
 import reglet.model.Chart;
 import reglet.model.Comparison;
 import reglet.model.Drawing;
+import reglet.model.Issue;
+import reglet.model.Office;
 import reglet.model.RegisterItem;
 import reglet.model.SectionDocument;
 import reglet.model.Submittal;
@@ -43,9 +56,23 @@ public final class Outputs {
 
     private final OpenJob job;
     private final List<Step> steps = new ArrayList<>();
+    private Optional<Path> officeFolder = Optional.empty();
 
     /** A step of the work: words for the person, and what makes the files. */
-    private record Step(String what, Maker maker) {
+    private record Step(String what, Work work) {
+
+        Step(String what, Maker maker) {
+            this(what, sink -> {
+                for (Output output : maker.make()) {
+                    sink.take(output.name(), out -> out.write(output.bytes()));
+                }
+            });
+        }
+    }
+
+    /** What writes its files as it makes them, for they may be larger than memory. */
+    private interface Work {
+        void into(Packages.Sink sink) throws UnusableInput, IOException, Cancelled;
     }
 
     private interface Maker {
@@ -60,6 +87,12 @@ public final class Outputs {
         return new Outputs(job);
     }
 
+    /** The folder of the office whose letterhead sections bear, instead of the job's or the person's own. */
+    public Outputs office(Path folder) {
+        officeFolder = Optional.ofNullable(folder);
+        return this;
+    }
+
     /** Adds the findings, for people and for programs. */
     public Outputs findings() {
         steps.add(new Step("checking the job", () -> List.of(
@@ -68,13 +101,35 @@ public final class Outputs {
         return this;
     }
 
+    /** Adds the findings that are accepted, each with its reason: on paper, as text and as a table. */
+    public Outputs exceptions() {
+        steps.add(new Step("listing the exceptions", () -> {
+            List<Exceptions.Entry> entries = exceptions(job);
+            return List.of(text("exceptions.md", Exceptions.markdown(job.assembly(), entries)), text("exceptions.csv",
+                Exceptions.csv(entries)), new Output("exceptions.pdf", ExceptionPages.of(job.assembly(), entries)));
+        }));
+        return this;
+    }
+
+    /** What the job accepts, in the order written, with the findings that each entry covers now. */
+    static List<Exceptions.Entry> exceptions(OpenJob job) {
+        return job.job().accepted().stream().map(accepted -> new Exceptions.Entry(accepted,
+            job.checked().accepted().stream().filter(accepted::covers).toList())).toList();
+    }
+
     /** Adds a section in its four formats. */
     public Outputs section(String number) {
         String name = fileName(number);
         steps.add(new Step("drafting section " + number, () -> {
             SectionDocument section = job.section(number);
-            return List.of(text(name + ".md", Markdown.of(section)), text(name + ".html", Html.of(section)),
-                new Output(name + ".docx", Docx.of(section)), new Output(name + ".pdf", Pdf.of(section, appendix(number), frame())));
+            Office office = Offices.find(job.folder(), officeFolder);
+            Letterhead letterhead = Letterhead.of(office, section, true);
+            List<Drawing> appendix = appendix(number);
+            Frame frame = frame().on(office.paper());
+            return List.of(text(name + ".md", Markdown.of(section)),
+                text(name + ".html", Html.of(section, Letterhead.of(office, section, false), appendix, frame)),
+                new Output(name + ".docx", Docx.of(section, letterhead)),
+                new Output(name + ".pdf", Pdf.of(section, letterhead, appendix, frame)));
         }));
         return this;
     }
@@ -86,22 +141,23 @@ public final class Outputs {
         return this;
     }
 
-    /** Adds the register of all sections of the job, one below the other. */
+    /** Adds the register of all sections of the job, one below the other, as CSV and for a spreadsheet. */
     public Outputs register() {
         steps.add(new Step("listing the register", () -> {
-            List<RegisterItem> all = new ArrayList<>();
-            for (String section : job.job().sections()) {
-                all.addAll(job.register(section));
-            }
-            return List.of(text("register.csv", Registers.csv(all)));
+            List<RegisterItem> all = job.register().items();
+            return List.of(text("register.csv", Registers.csv(all)), new Output("register.xlsx", RegisterTable.xlsx(all)));
         }));
         return this;
     }
 
     /** Adds a submittal's package. */
     public Outputs submittalPackage(Submittal submittal) {
-        steps.add(new Step("putting together submittal " + submittal.id(),
-            () -> List.of(new Output(submittal.id() + "-package.pdf", Packages.of(job, submittal)))));
+        return submittalPackage(submittal, PackageDivision.NONE);
+    }
+
+    /** Adds a submittal's package, divided into several files. */
+    public Outputs submittalPackage(Submittal submittal, PackageDivision division) {
+        steps.add(new Step("putting together submittal " + submittal.id(), sink -> Packages.bind(job, submittal, division.volumes(), sink)));
         return this;
     }
 
@@ -111,6 +167,27 @@ public final class Outputs {
             Comparison comparison = job.compare(submittal);
             return List.of(text(submittal.id() + "-comparison.json", Forms.text(Forms.comparison(job, comparison))),
                 new Output(submittal.id() + "-comparison.pdf", ComparisonPages.of(job.assembly(), submittal, comparison)));
+        }));
+        return this;
+    }
+
+    /** Adds the report of a submittal's review, for people and for programs. */
+    public Outputs review(Submittal submittal) {
+        steps.add(new Step("reporting the review of submittal " + submittal.id(), () -> List.of(
+            text(submittal.id() + "-review.json", Forms.text(ReviewReports.form(job, submittal))),
+            new Output(submittal.id() + "-review.pdf", ReviewReports.pdf(job, submittal)))));
+        return this;
+    }
+
+    /** Adds the forms for the site: all as one PDF, and each for a word processor. */
+    public Outputs forms() {
+        steps.add(new Step("writing the forms for the site", () -> {
+            List<Worksheet> quantities = job.worksheets().made().stream().filter(made -> made.name().equals(TAKEOFF)).toList();
+            List<Form> forms = SiteForms.of(job.assembly(), job.register(), quantities, job::explain);
+            List<Output> all = new ArrayList<>();
+            all.add(new Output("forms.pdf", FormsPdf.of(job.assembly(), forms)));
+            forms.forEach(form -> all.add(new Output("forms/" + form.id() + ".docx", FormDocx.of(job.assembly(), form))));
+            return all;
         }));
         return this;
     }
@@ -154,7 +231,7 @@ public final class Outputs {
     }
 
     private Frame frame() {
-        return Frame.of(job.job().title(), job.job().note(), "", Frame.Paper.LETTER, DETAIL_CAUTION);
+        return Frame.of(job.job().title(), job.job().note(), job.issue(), Frame.Paper.LETTER, DETAIL_CAUTION);
     }
 
     /** The details of all wall types, behind the first section that the job writes. */
@@ -185,18 +262,33 @@ public final class Outputs {
         return pictures;
     }
 
+    /** Adds what changed since the last issue; nothing when there is none yet. */
+    public Outputs changes() {
+        steps.add(new Step("telling what changed since the last issue", () -> {
+            Optional<Issue> last = Issues.last(job);
+            return last.isEmpty() ? List.of() : ChangePapers.of(Changing.between(last.get(), Issues.present(job)), "changes/");
+        }));
+        return this;
+    }
+
     /** Adds everything. */
     public Outputs all() {
         findings();
+        exceptions();
         job.job().sections().forEach(this::section);
         job.job().sections().forEach(this::register);
         register();
         worksheets();
+        forms();
         details();
         for (Submittal submittal : job.job().submittals()) {
             submittalPackage(submittal);
             comparison(submittal);
+            if (submittal.review().isPresent()) {
+                review(submittal);
+            }
         }
+        changes();
         return this;
     }
 
@@ -212,11 +304,7 @@ public final class Outputs {
                 throw new Cancelled();
             }
             progress.step(i, steps.size(), steps.get(i).what());
-            for (Output output : steps.get(i).maker().make()) {
-                Path file = job.folder().resolve("out").resolve(output.name());
-                SafeFile.write(file, output.bytes());
-                written.add(file);
-            }
+            steps.get(i).work().into(new OutFolder(job.folder().resolve("out"), written));
         }
         progress.step(steps.size(), steps.size(), "");
         return List.copyOf(written);
@@ -226,7 +314,20 @@ public final class Outputs {
     public List<Output> make() throws UnusableInput, IOException, Cancelled {
         List<Output> all = new ArrayList<>();
         for (Step step : steps) {
-            all.addAll(step.maker().make());
+            step.work().into(new Packages.Sink() {
+                @Override
+                public long take(String name, SafeFile.Content content) throws IOException {
+                    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+                    content.to(bytes);
+                    all.add(new Output(name, bytes.toByteArray()));
+                    return bytes.size();
+                }
+
+                @Override
+                public void drop(String name) {
+                    all.removeIf(output -> output.name().equals(name));
+                }
+            });
         }
         return List.copyOf(all);
     }

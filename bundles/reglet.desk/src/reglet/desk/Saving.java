@@ -11,11 +11,13 @@ import java.util.Optional;
 
 import reglet.model.Accepted;
 import reglet.model.Change;
+import reglet.model.Finding;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
 import reglet.store.Edits;
 import reglet.store.Jobs;
 import reglet.store.SafeFile;
+import reglet.store.WallEdits;
 
 /**
  * Changes to the files of a job. Each splices what changes into the text on disk, so that comments and order stay, and gives the
@@ -49,7 +51,13 @@ public final class Saving {
 
     /** Accepts a finding with a reason and a name. */
     public static OpenJob accept(OpenJob job, Accepted accepted) throws UnusableInput, IOException {
-        return change(job, "accepted.yaml", text -> Edits.accept(text, accepted));
+        return change(job, Accepted.FILE, text -> Edits.accept(text, accepted));
+    }
+
+    /** Takes back what accepts a finding: an entry for its wall type, and one for every wall type. */
+    public static OpenJob takeBack(OpenJob job, Finding finding) throws UnusableInput, IOException {
+        return change(job, Accepted.FILE, text -> WallEdits.takeBack(WallEdits.takeBack(text, finding.rule(), finding.wall()),
+            finding.rule(), ""));
     }
 
     /**
@@ -58,13 +66,18 @@ public final class Saving {
      * @throws UnusableInput when a change can't be written, or the job couldn't be read afterwards
      */
     public static OpenJob apply(OpenJob job, List<Change> changes) throws UnusableInput, IOException {
+        return restore(job, texts(job, changes));
+    }
+
+    /** The texts of files after changes, by name, not yet written. */
+    static Map<String, String> texts(OpenJob job, List<Change> changes) throws UnusableInput, IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         for (Change change : changes) {
             String file = file(job, change);
             String text = texts.containsKey(file) ? texts.get(file) : text(job, file);
             texts.put(file, spliced(job, change, text));
         }
-        return restore(job, texts);
+        return texts;
     }
 
     /** The files that changes are written to, each once. */
@@ -95,7 +108,7 @@ public final class Saving {
         return to.isEmpty() ? Edits.unstate(text, path) : Edits.state(text, path, to);
     }
 
-    /** Puts earlier texts of files back, by name. */
+    /** Puts texts of files in place, by name; where one is "", there is no such file afterwards. */
     public static OpenJob restore(OpenJob job, Map<String, String> texts) throws UnusableInput, IOException {
         Map<String, String> before = new LinkedHashMap<>();
         for (String file : texts.keySet()) {
@@ -112,7 +125,12 @@ public final class Saving {
 
     private static void write(OpenJob job, Map<String, String> texts) throws IOException {
         for (Map.Entry<String, String> file : texts.entrySet()) {
-            SafeFile.write(job.folder().resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+            Path path = job.folder().resolve(file.getKey());
+            if (file.getValue().isEmpty()) {
+                SafeFile.remove(path);
+            } else {
+                SafeFile.write(path, file.getValue().getBytes(StandardCharsets.UTF_8));
+            }
         }
     }
 

@@ -20,6 +20,7 @@ import reglet.model.Meeting;
 import reglet.model.Option;
 import reglet.model.Pack;
 import reglet.model.Place;
+import reglet.model.RegisterFile;
 import reglet.model.Property;
 import reglet.model.Quantity;
 import reglet.model.Requirement;
@@ -94,7 +95,7 @@ final class Samples {
 
     static List<Drawing> drawings(WallType wall) {
         Job changed = new Job(JOB.title(), JOB.note(), JOB.pack(), JOB.facts(), List.of(wall), JOB.sections(),
-            List.of(), List.of(), List.of(), List.of(), AT);
+            List.of(), List.of(), List.of(), List.of(), RegisterFile.NONE, List.of(), AT);
         return Details.of(assembly(changed), wall.id());
     }
 

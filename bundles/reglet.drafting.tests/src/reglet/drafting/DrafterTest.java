@@ -241,13 +241,6 @@ class DrafterTest {
     }
 
     @Test
-    void changeOfAnUnknownParagraphNamesTheNearest() {
-        Problem problem = problems(Sample.small().change(TextChange.Kind.CHANGE, "lath.mental", "x")).get(0);
-        assertEquals("sections/04-73-00.md:10:1", problem.at().toString());
-        assertEquals("did you mean 'lath.metal'?", problem.expected());
-    }
-
-    @Test
     void unknownSlotNamesFileSlotAndNearestWord() {
         Problem problem = problems(Sample.small().uses("bad", "lath", "Lath: ${lath.wieght}.", "W1")).get(0);
         assertEquals("clauses/bad.md: clause 'bad': there is nothing to print for ${lath.wieght}; did you mean 'lath.weight'?",

@@ -351,7 +351,7 @@ class FormatsTest {
         assertTrue(bookmarks.containsAll(section.paragraphs().stream().map(paragraph -> Docx.bookmark(paragraph.id())).toList()));
         assertEquals(bookmarks.size(), bookmarks.stream().distinct().count());
         assertTrue(bookmarks.stream().allMatch(name -> name.matches("[A-Za-z][A-Za-z0-9_]{0,39}")), "names that word processors take");
-        assertTrue(fields.toString().contains("REF " + Docx.bookmark("lath") + " \\r \\h"));
+        assertTrue(fields.toString().contains("REF " + Docx.bookmark("lath") + " \\n \\h"));
     }
 
     @Test

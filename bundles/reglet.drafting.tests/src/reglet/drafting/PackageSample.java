@@ -12,6 +12,7 @@ import reglet.model.Comparison.Result;
 import reglet.model.Comparison.Row;
 import reglet.model.Comparison.ShortBy;
 import reglet.model.Dimension;
+import reglet.model.Enclosures;
 import reglet.model.ProductData;
 import reglet.model.Quantity;
 import reglet.model.Requirement;
@@ -33,7 +34,7 @@ final class PackageSample {
     static Contents contents(String statement) throws UnusableInput {
         Sample sample = Sample.small();
         Submittal submittal = new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.product-data"), List.of("lath-a", "lath-b"),
-            "Example Builders", "2026-03-02", statement, List.of(), "", List.of(), Sample.AT);
+            "Example Builders", "2026-03-02", statement, List.of(), "", List.of(), "", Enclosures.NONE, Optional.empty(), Sample.AT);
         sample.submittals.add(submittal);
         sample.products.add(new ProductData("lath-a", "lath", "Lath A", "Example Metals", "", SHEET, List.of(), Sample.AT));
         sample.products.add(new ProductData("lath-b", "lath", "Lath B", "Example Metals", "", BROKEN, List.of(), Sample.AT));
@@ -49,7 +50,7 @@ final class PackageSample {
             row("lath-a", section, weight, value("lath.weight", light, 3, true), Result.FALLS_SHORT,
                 Optional.of(new ShortBy(required - light.si(), Dimension.AREAL_MASS, 1 - light.si() / required)), ""),
             row("lath-b", section, weight, Optional.empty(), Result.NOT_SHOWN, Optional.empty(), "the sheet has no such value")));
-        return new Contents(assembly, submittal, List.of(Registers.of(assembly, section).get(0)), comparison,
+        return new Contents(assembly, submittal, List.of(Registers.of(assembly, List.of(section)).items().get(0)), comparison,
             List.of(new Sheet(SHEET, "Lath A", 3, ""), new Sheet(BROKEN, "Lath B", 0, "the file is damaged at its end")),
             List.of(), List.of());
     }

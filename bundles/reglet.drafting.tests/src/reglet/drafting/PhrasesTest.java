@@ -1,20 +1,25 @@
 package reglet.drafting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 import reglet.model.Compare;
 import reglet.model.Evidence;
 import reglet.model.Grade;
 import reglet.model.Method;
+import reglet.model.Numbers;
 import reglet.model.Property;
 import reglet.model.PropertyType;
+import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.Requirement;
 import reglet.model.Unit;
@@ -55,6 +60,31 @@ class PhrasesTest {
         "AT_LEAST, 60 min,     at least 60 min"})
     void otherUnitIsRoundedToTheStrictSide(Compare compare, String value, String printed) {
         assertEquals(printed, Phrases.of(quantity(compare, value, Method.NONE)));
+    }
+
+    /** Read back, the value in parentheses is on the strict side of the written one, whatever the unit; ten figures are carried. */
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void valueInParenthesesIsNeverLaxer(Unit unit) {
+        Random random = new Random(unit.ordinal());
+        for (int run = 0; run < 200; run++) {
+            String amount = Numbers.plain(Math.round(random.nextDouble() * 100_000) / Math.pow(10, random.nextInt(5)));
+            Quantity written = Quantity.of(Double.parseDouble(amount), unit);
+            for (Compare compare : List.of(Compare.AT_LEAST, Compare.AT_MOST)) {
+                String printed = Phrases.value(requirement(Sample.property("x", "x",
+                    new PropertyType(PropertyType.Kind.QUANTITY, Optional.of(unit), List.of()), compare, Method.NONE, Evidence.NONE), written));
+                if (unit.other().isEmpty()) {
+                    assertEquals(written.text(), printed);
+                    continue;
+                }
+                assertTrue(printed.startsWith(written.text() + " (") && printed.endsWith(")"), printed);
+                Unit other = unit.other().get();
+                String shown = printed.substring(written.text().length() + 2).split(" ")[0].replace(")", "");
+                assertTrue(!shown.contains(".") || !shown.endsWith("0"), printed);
+                double laxer = (written.in(other) - Double.parseDouble(shown)) * (compare == Compare.AT_LEAST ? 1 : -1);
+                assertTrue(laxer <= 1e-9 * Math.abs(written.in(other)), compare + " " + printed);
+            }
+        }
     }
 
     @Test

@@ -3,12 +3,15 @@ package reglet.drafting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
 import reglet.model.Assembly;
+import reglet.model.Enclosures;
 import reglet.model.RegisterItem;
 import reglet.model.RegisterItem.Kind;
+import reglet.model.RegisterItem.Sort;
 import reglet.model.Submittal;
 import reglet.model.TextChange;
 import reglet.model.UnusableInput;
@@ -17,16 +20,15 @@ class RegistersTest {
     @Test
     void registerListsWhatTheSectionAsksForWithItsParagraph() throws UnusableInput {
         assertEquals(List.of(
-            new RegisterItem("lath.product-data", Sample.SECTION, "1.3.A", "Lath", "lath", Kind.ACTION, "product data", "open"),
-            new RegisterItem("lath.sample", Sample.SECTION, "1.3.B", "Lath", "lath", Kind.ACTION, "sample",
-            "open")), register(Sample.small()));
+            RegisterItem.of("lath.product-data", Sample.SECTION, "1.3.A", "Lath", "lath", Kind.ACTION, Sort.NONE, "product data"),
+            RegisterItem.of("lath.sample", Sample.SECTION, "1.3.B", "Lath", "lath", Kind.ACTION, Sort.NONE, "sample")), register(Sample.small()));
     }
 
     @Test
     void whatWasHandedInSaysSo() throws UnusableInput {
         Sample sample = Sample.small();
-        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "", List.of(),
-            Sample.AT));
+        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "", List.of(), "",
+            Enclosures.NONE, Optional.empty(), Sample.AT));
         assertEquals(List.of("open", "handed in: 04-73-00-01"), register(sample).stream().map(RegisterItem::status).toList());
     }
 
@@ -52,14 +54,13 @@ class RegistersTest {
 
     @Test
     void csvQuotesWhatNeedsIt() {
-        assertEquals("section,paragraph,item,kind,sends,status,id\r\n"
-            + "04 73 00,1.3.A,\"Lath, \"\"ribbed\"\"\",action,\"two\nlines\",open,a\r\n",
-            Registers.csv(List.of(new RegisterItem("a", Sample.SECTION, "1.3.A", "Lath, \"ribbed\"", "", Kind.ACTION, "two\nlines",
-            "open"))));
+        assertEquals("section,paragraph,item,kind,sort,code,sends,sender,status,submit by,on site,lead,review,days,note,id\r\n"
+            + "04 73 00,1.3.A,\"Lath, \"\"ribbed\"\"\",action,,,\"two\nlines\",,open,,,,,,,a\r\n",
+            Registers.csv(List.of(RegisterItem.of("a", Sample.SECTION, "1.3.A", "Lath, \"ribbed\"", "", Kind.ACTION, Sort.NONE, "two\nlines"))));
     }
 
     private static List<RegisterItem> register(Sample sample) throws UnusableInput {
         Assembly assembly = sample.assembly();
-        return Registers.of(assembly, Drafter.draft(assembly, Sample.SECTION, ""));
+        return Registers.of(assembly, List.of(Drafter.draft(assembly, Sample.SECTION, ""))).items();
     }
 }

@@ -15,6 +15,7 @@ import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Evidence;
 import reglet.model.Grade;
+import reglet.model.HoldPoint;
 import reglet.model.Job;
 import reglet.model.Meeting;
 import reglet.model.Method;
@@ -26,6 +27,7 @@ import reglet.model.Property;
 import reglet.model.PropertyType;
 import reglet.model.Quantity;
 import reglet.model.RegisterEntry;
+import reglet.model.RegisterFile;
 import reglet.model.RegisterItem;
 import reglet.model.Requirement;
 import reglet.model.Scope;
@@ -36,6 +38,7 @@ import reglet.model.Stated;
 import reglet.model.Subject;
 import reglet.model.Submittal;
 import reglet.model.TextChange;
+import reglet.model.Touching;
 import reglet.model.Unit;
 import reglet.model.Value;
 import reglet.model.WallType;
@@ -110,6 +113,11 @@ final class Sample {
                 new Method("ASTM C920", ""), Evidence.NONE)),
         List.of(option("class-50", "silicone sealant", "class", sealantClass("50"), "use", new WordSet(List.of("M", "A", "O")))), AT);
 
+    final List<HoldPoint> holdPoints = new ArrayList<>();
+    final List<Touching> touching = new ArrayList<>();
+    /** What the job says of its register. */
+    RegisterFile register = RegisterFile.NONE;
+
     static final Subject CODE = new Subject("code", "Building code", Scope.JOB,
         List.of(word("name", "code", Evidence.NONE), word("edition", "edition", Evidence.NONE)), List.of(), AT);
     static final Subject WALL = new Subject("wall", "Wall type", Scope.WALL,
@@ -126,7 +134,7 @@ final class Sample {
             List.of(plan(), new SectionPlan("06 10 00", "Rough Carpentry", List.of(), AT),
                 new SectionPlan("07 92 00", "Joint Sealants",
                     List.of(new SectionPlan.Article("sealant", 2, "SEALANTS", Made.NOTHING)), AT)),
-            clauses, entries, List.of());
+            clauses, entries, List.of(), holdPoints, touching, List.of());
     }
 
     static SectionPlan plan() {
@@ -186,12 +194,19 @@ final class Sample {
 
     Sample change(TextChange.Kind kind, String paragraph, String text) {
         Place at = new Place("sections/04-73-00.md", 10 + changes.size(), 1);
-        changes.add(new TextChange(SECTION, paragraph, kind, text, "", at, at));
+        changes.add(new TextChange(SECTION, paragraph, kind, text, "", "", at, at));
+        return this;
+    }
+
+    /** A block that moves a paragraph, or one that quotes what it was made on. */
+    Sample block(TextChange.Kind kind, String paragraph, String text, String madeOn, String after) {
+        Place at = new Place("sections/04-73-00.md", 10 + changes.size(), 1);
+        changes.add(new TextChange(SECTION, paragraph, kind, text, madeOn, after, at, at));
         return this;
     }
 
     Sample entry(String id, String component, RegisterItem.Kind kind, String sends, String text) {
-        entries.add(new RegisterEntry(id, SECTION, component, kind, sends, "", text, Place.of("register.yaml")));
+        entries.add(new RegisterEntry(id, SECTION, component, kind, RegisterItem.Sort.NONE, sends, "", text, Place.of("register.yaml")));
         return this;
     }
 
@@ -199,7 +214,7 @@ final class Sample {
         Pack pack = pack();
         Job job = new Job(title, "Invented for tests.", "sample", Map.of("code",
             Map.of("name", new Stated(new Word("IBC"), AT), "edition", new Stated(new Word(codeEdition), AT))),
-            walls, List.of(SECTION), changes, List.of(), products, submittals, Place.of("job.yaml"));
+            walls, List.of(SECTION), changes, List.of(), products, submittals, register, List.of(), Place.of("job.yaml"));
         List<Requirement> requirements = new ArrayList<>();
         for (WallType wall : walls) {
             for (Component component : pack.components()) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -27,21 +28,26 @@ class SubmittalPagesTest {
     @Test
     void partsAreInTheOrderOfThePackageWithItsPages() throws Exception {
         Pages pages = SubmittalPages.of(PackageSample.contents(REVIEWED));
-        assertEquals(List.of(
-            new Part("transmittal", "Transmittal", 1, 1, 1, 1), new Part("contents", "Contents", 1, 2, 1, 2),
-            new Part("register", "Register items covered", 1, 3, 1, 3), new Part("compliance", "Compliance table", 1, 4, 1, 4),
-            new Part("divider/" + PackageSample.SHEET, "Lath A", 1, 5, 1, 5), new Part(PackageSample.SHEET, "Lath A", 2, 0, 3, 6),
-            new Part("divider/" + PackageSample.BROKEN, "Lath B", 1, 6, 1, 9),
-            new Part("missing", "Missing evidence", 1, 7, 1, 10)), pages.parts());
-        assertEquals(10, pages.total());
-        assertEquals(7, pageTexts(pages).size());
+        assertEquals(List.of(front("transmittal", "Transmittal", 1), front("contents", "Contents", 2),
+            front("register", "Register items covered", 3), front("compliance", "Compliance table", 4),
+            front("substitution/lath-a", "Substitution asked for: Lath A, Example Metals", 5), front("missing", "Missing evidence", 6),
+            new Part("group/data", "Data sheets", 1, PackageGroup.DATA, true, 7, 1, 1, 7),
+            new Part("divider/" + PackageSample.SHEET, "Lath A", 2, PackageGroup.DATA, true, 8, 1, 1, 8),
+            new Part(PackageSample.SHEET, "Lath A", 0, PackageGroup.DATA, false, 1, 3, 1, 9),
+            new Part("divider/" + PackageSample.BROKEN, "Lath B", 2, PackageGroup.DATA, true, 9, 1, 1, 12)), pages.parts());
+        assertEquals(12, pages.total(1));
+        assertEquals(9, pageTexts(pages).size());
+    }
+
+    private static Part front(String id, String title, int page) {
+        return new Part(id, title, 1, PackageGroup.FRONT, true, page, 1, 1, page);
     }
 
     @Test
     void footersCountTheWholePackage() throws Exception {
         List<String> texts = pageTexts(SubmittalPages.of(PackageSample.contents(REVIEWED)));
-        assertTrue(texts.get(4).contains("page 5 of 10"), texts.get(4));
-        assertTrue(texts.get(5).contains("page 9 of 10"), texts.get(5));
+        assertTrue(texts.get(6).contains("page 7 of 12"), texts.get(6));
+        assertTrue(texts.get(8).contains("page 12 of 12"), texts.get(8));
     }
 
     @Test
@@ -49,8 +55,46 @@ class SubmittalPagesTest {
         assertTrue(pageTexts(SubmittalPages.of(PackageSample.contents(""))).get(0).contains("NOT READY"));
         String reviewed = pageTexts(SubmittalPages.of(PackageSample.contents(REVIEWED))).get(0);
         assertFalse(reviewed.contains("NOT READY"));
-        assertTrue(reviewed.contains(REVIEWED) && reviewed.contains("No deviations are listed."));
+        assertTrue(reviewed.contains(REVIEWED) && reviewed.contains("No deviations: the contractor lists none."));
         assertTrue(reviewed.contains("1 value that falls short"), "an unlisted deviation is said on the first page");
+    }
+
+    @Test
+    void everyFrontPageOfAPackageWithoutStatementSaysThatItIsNotReady() throws Exception {
+        List<String> texts = pageTexts(SubmittalPages.of(PackageSample.contents("")));
+        texts.subList(0, 6).forEach(text -> assertTrue(text.contains("NOT READY"), text));
+    }
+
+    @Test
+    void theSubstitutionFormSetsRequiredAndProposedSideBySideAndAsksForTheRest() throws Exception {
+        String form = pageTexts(SubmittalPages.of(PackageSample.contents(REVIEWED))).get(4);
+        for (String said : List.of("Required", "Proposed", "at least 2.5 lb/yd² (1.36 kg/m²), ASTM C847", "at least 1.9 lb/yd²",
+            "falls short by 0.6 lb/yd² (24%)", "Cost", "Time", "Work of others", "Reason", "Asked by", "Answered by")) {
+            assertTrue(form.contains(said), said + " in " + form);
+        }
+    }
+
+    @Test
+    void filesOfADividedPackageAreNotLargerThanTheirLimitAndKeepSheetsWhole() {
+        List<Volumes.Block> blocks = List.of(new Volumes.Block(PackageGroup.FRONT, 4, 0, 0), new Volumes.Block(PackageGroup.DATA, 1, 10, 5_000),
+            new Volumes.Block(PackageGroup.DATA, 1, 10, 4_000), new Volumes.Block(PackageGroup.DATA, 1, 10, 25_000),
+            new Volumes.Block(PackageGroup.REPORTS, 1, 2, 100));
+        List<Volumes.Run> runs = new Volumes(false, 10_000).divide(blocks, 100, 500);
+        assertEquals(List.of(new Volumes.Run(0, 1, true, 1, 0), new Volumes.Run(1, 1, true, 1, 10), new Volumes.Run(2, 2, true, 1, 10),
+            new Volumes.Run(3, 3, true, 1, 3), new Volumes.Run(3, 4, false, 4, 3), new Volumes.Run(3, 5, false, 7, 4),
+            new Volumes.Run(4, 6, true, 1, 2)), runs);
+        assertEquals(List.of(1, 2, 2, 2, 3), new Volumes(true, 0).divide(blocks, 100, 500).stream().map(Volumes.Run::volume).toList());
+    }
+
+    @Test
+    void pagesOfADividedPackageAreCitedWithTheirPart() throws Exception {
+        Pages pages = SubmittalPages.of(PackageSample.contents(REVIEWED), new Volumes(true, 0));
+        assertEquals(2, pages.volumes());
+        List<String> texts = pageTexts(pages);
+        // part 2 begins with a page of its own and the group's, then the divider and the sheet
+        assertTrue(texts.get(3).contains("part 2, page 6"), texts.get(3));
+        assertTrue(texts.get(6).contains("Part 2 of 2 of submittal 04-73-00-01"), texts.get(6));
+        assertTrue(texts.get(6).contains("part 2 of 2, page 1 of 7"), texts.get(6));
     }
 
     @Test
@@ -64,7 +108,7 @@ class SubmittalPagesTest {
 
     @Test
     void missingEvidenceIsListed() throws Exception {
-        String missing = pageTexts(SubmittalPages.of(PackageSample.contents(REVIEWED))).get(6);
+        String missing = pageTexts(SubmittalPages.of(PackageSample.contents(REVIEWED))).get(5);
         assertTrue(missing.contains("the file is damaged at its end"), missing);
         assertTrue(missing.contains("no value for Lath: weight (at least 2.5 lb/yd² (1.36 kg/m²), ASTM C847, paragraph 2.1.A.1)"), missing);
     }
@@ -82,11 +126,11 @@ class SubmittalPagesTest {
                 stripper.extractRegions(pdf.getPage(link.page() - 1));
                 String text = stripper.getTextForRegion("box").strip();
                 int number = target.packagePage() + link.targetPage() - 1;
-                assertTrue(text.equals(String.valueOf(number)) || text.startsWith(target.title()), "'" + text + "' leads to page "
+                assertTrue(text.isEmpty() || text.equals(String.valueOf(number)) || text.startsWith(target.title()), "'" + text + "' leads to page "
                     + number);
             }
         }
-        assertTrue(pages.links().contains(new LinkBox(4, boxOf(pages, PackageSample.SHEET, 3), PackageSample.SHEET, 3)));
+        assertTrue(pages.links().contains(new LinkBox(4, boxOf(pages, PackageSample.SHEET, 3), PackageSample.SHEET, 3, Optional.empty())));
     }
 
     private static reglet.model.Box boxOf(Pages pages, String target, int page) {
@@ -110,7 +154,7 @@ class SubmittalPagesTest {
         }
         List<String> texts = pageTexts(pages);
         Part last = pages.parts().get(pages.parts().size() - 2);
-        assertTrue(texts.get(last.firstPage() - 1).contains("page " + last.packagePage() + " of " + pages.total()));
+        assertTrue(texts.get(last.firstPage() - 1).contains("page " + last.packagePage() + " of " + pages.total(1)));
     }
 
     @Test

@@ -31,7 +31,7 @@ record Body(Place at, String text, List<String> slots) {
      */
     static Optional<Body> check(Pack pack, String section, Scope each, String subject, String name, String written, Place at,
             List<Problem> problems) {
-        String text = DRAFTED_SLOT.matcher(written).replaceAll("\\${$1}");
+        String text = plain(written);
         Optional<String> refused = SlotTemplate.refused(text);
         if (refused.isPresent()) {
             problems.add(new Problem(at, name + " has '" + refused.get() + "'",
@@ -43,6 +43,11 @@ record Body(Place at, String text, List<String> slots) {
         slots.forEach(slot -> SlotNames.check(pack, section, each, subject, slot)
             .ifPresent(wrong -> problems.add(new Problem(at, name + ": " + wrong.what(), wrong.expected()))));
         return problems.size() == before ? Optional.of(new Body(at, text, slots)) : Optional.empty();
+    }
+
+    /** The text with its slots as the library writes them, where it was copied from a drafted one. */
+    static String plain(String written) {
+        return DRAFTED_SLOT.matcher(written).replaceAll("\\${$1}");
     }
 
     /**

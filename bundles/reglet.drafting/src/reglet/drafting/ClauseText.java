@@ -77,6 +77,13 @@ final class ClauseText {
         return paragraphs;
     }
 
+    /** A paragraph's words without any mark-up. */
+    static String plain(String markdown) {
+        StringBuilder text = new StringBuilder();
+        Reader.PARSER.parse(markdown).getChildren().forEach(block -> spans(block, Plain::new).forEach(span -> text.append(span.text())));
+        return text.toString();
+    }
+
     private static List<Draft> items(Node list, Function<String, Span> span, int depth) {
         if (depth > DEEPEST) {
             throw new IllegalArgumentException("lists are nested more than " + DEEPEST + " deep; a section has no marks for that");

@@ -8,10 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.wp.usermodel.HeaderFooterType;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.xwpf.usermodel.IRunBody;
 import org.apache.poi.xwpf.usermodel.XWPFAbstractNum;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
@@ -22,15 +25,12 @@ import org.apache.xmlbeans.XmlException;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTAbstractNum;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTHyperlink;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTNumbering;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSdtRun;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.NumberingDocument;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STFldCharType;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
 
+import reglet.drafting.Addresses.Step;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
@@ -46,22 +46,31 @@ import reglet.model.SectionDocument.Strong;
  * requirements are content controls tagged with their slot. The same bytes for the same section.
  */
 public final class Docx {
-    private static final int TWIPS_PER_INCH = 1440;
     private static final int LONGEST_BOOKMARK = 40;
+    /** Steps of an address whose marks end with a point, which fields leave out; "1)" keeps its bracket. */
+    private static final int DEEPEST_ADDRESS = 4;
 
     private final SectionDocument section;
+    private final Letterhead letterhead;
     private final Set<String> targets;
+    private final Map<String, List<Step>> addresses;
     private final XWPFDocument document = new XWPFDocument();
     private long bookmarks;
 
-    private Docx(SectionDocument section) {
+    private Docx(SectionDocument section, Letterhead letterhead) {
         this.section = section;
+        this.letterhead = letterhead;
         this.targets = Papers.targets(section);
+        this.addresses = Addresses.of(section);
     }
 
     public static byte[] of(SectionDocument section) {
+        return of(section, Letterhead.plain(section));
+    }
+
+    public static byte[] of(SectionDocument section, Letterhead letterhead) {
         try {
-            Docx docx = new Docx(section);
+            Docx docx = new Docx(section, letterhead);
             docx.write();
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             docx.document.write(out);
@@ -69,16 +78,19 @@ public final class Docx {
             return SameBytes.archive(out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (XmlException e) {
+        } catch (XmlException | InvalidFormatException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private void write() throws XmlException {
-        document.createStyles().setStyles(StylesDocument.Factory.parse(DocxParts.styles()).getStyles());
+    private void write() throws XmlException, InvalidFormatException, IOException {
+        DocxLetterhead around = new DocxLetterhead(document, letterhead);
+        document.createStyles().setStyles(StylesDocument.Factory.parse(DocxParts.styles(letterhead.office(), around.textWidth()))
+            .getStyles());
         numbering();
         properties();
-        edges();
+        around.edges();
+        around.write();
         paragraph("SectionNumber").createRun().setText("SECTION " + section.number());
         paragraph("SectionTitle").createRun().setText(section.title());
         if (!section.note().isEmpty()) {
@@ -112,44 +124,6 @@ public final class Docx {
         core.setCreator("Reglet");
         SameBytes.dated(core);
         document.getProperties().getExtendedProperties().setApplication("Reglet");
-    }
-
-    private void edges() {
-        CTSectPr page = document.getDocument().getBody().addNewSectPr();
-        CTPageSz size = page.addNewPgSz();
-        size.setW(BigInteger.valueOf(TWIPS_PER_INCH * 17 / 2));
-        size.setH(BigInteger.valueOf(TWIPS_PER_INCH * 11));
-        CTPageMar margins = page.addNewPgMar();
-        BigInteger inch = BigInteger.valueOf(TWIPS_PER_INCH);
-        BigInteger half = BigInteger.valueOf(TWIPS_PER_INCH / 2);
-        margins.setLeft(inch);
-        margins.setRight(inch);
-        margins.setTop(inch);
-        margins.setBottom(inch);
-        margins.setHeader(half);
-        margins.setFooter(half);
-        margins.setGutter(BigInteger.ZERO);
-        XWPFParagraph head = document.createHeader(HeaderFooterType.DEFAULT).createParagraph();
-        head.setStyle("Header");
-        tabbed(head, section.job(), Papers.issue(section));
-        XWPFParagraph foot = document.createFooter(HeaderFooterType.DEFAULT).createParagraph();
-        foot.setStyle("Footer");
-        tabbed(foot, section.number() + "  " + section.title(), "page ");
-        field(foot, "PAGE");
-        foot.createRun().setText(" of ");
-        field(foot, "NUMPAGES");
-    }
-
-    private static void tabbed(XWPFParagraph paragraph, String left, String right) {
-        paragraph.createRun().setText(left);
-        paragraph.createRun().addTab();
-        paragraph.createRun().setText(right);
-    }
-
-    private static void field(XWPFParagraph paragraph, String name) {
-        CTSimpleField field = paragraph.getCTP().addNewFldSimple();
-        field.setInstr(name);
-        field.addNewR().addNewT().setStringValue("1");
     }
 
     private void part(Part part) {
@@ -189,22 +163,32 @@ public final class Docx {
         }
     }
 
-    /** An article's number is a field that follows the list; a paragraph's full address is a link, as no field prints it. */
+    /** An address as fields that follow the list, one for each step: no single field prints "2.1.A.1" without the part's words. */
     private void reference(XWPFParagraph paragraph, CrossReference reference) {
-        int space = reference.text().lastIndexOf(' ') + 1;
-        String number = reference.text().substring(space);
-        if (reference.text().startsWith("Article")) {
-            paragraph.createRun().setText(reference.text().substring(0, space));
-            paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.BEGIN);
-            paragraph.createRun().getCTR().addNewInstrText().setStringValue(" REF " + bookmark(reference.target()) + " \\r \\h ");
-            paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.SEPARATE);
-            paragraph.createRun().setText(number);
-            paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.END);
+        List<Step> address = addresses.get(reference.target());
+        String path = address.stream().map(Step::number).collect(Collectors.joining("."));
+        if (address.size() <= DEEPEST_ADDRESS && reference.text().endsWith(" " + path)) {
+            paragraph.createRun().setText(reference.text().substring(0, reference.text().length() - path.length()));
+            for (int i = 0; i < address.size(); i++) {
+                if (i > 0) {
+                    paragraph.createRun().setText(".");
+                }
+                number(paragraph, address.get(i));
+            }
         } else {
             CTHyperlink link = paragraph.getCTP().addNewHyperlink();
             link.setAnchor(bookmark(reference.target()));
             link.addNewR().addNewT().setStringValue(reference.text());
         }
+    }
+
+    /** The mark of a step without the point behind it and without what stands above it. */
+    private static void number(XWPFParagraph paragraph, Step step) {
+        paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.BEGIN);
+        paragraph.createRun().getCTR().addNewInstrText().setStringValue(" REF " + bookmark(step.id()) + " \\n \\h ");
+        paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.SEPARATE);
+        paragraph.createRun().setText(step.number());
+        paragraph.createRun().getCTR().addNewFldChar().setFldCharType(STFldCharType.END);
     }
 
     private void bookmark(XWPFParagraph paragraph, String id, Runnable text) {

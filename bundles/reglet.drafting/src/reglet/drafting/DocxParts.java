@@ -1,8 +1,10 @@
 package reglet.drafting;
 
+import reglet.model.Office;
+
 /** The fixed parts of a word processor's file (WordprocessingML, ECMA-376): styles, and the lists that number a section. */
 final class DocxParts {
-    private static final String NAMESPACE = "xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"";
+    static final String NAMESPACE = "xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"";
 
     /** List levels of the section's numbering: the parts, the articles, then the paragraphs from A. on. */
     static final int PART = 0;
@@ -10,6 +12,10 @@ final class DocxParts {
     /** Ids of the two lists. */
     static final long SECTION_LIST = 1;
     static final long CAUTION_LIST = 2;
+
+    /** Faces of the widths that the PDF is set in; free, and word processors know what to take where they are missing. */
+    private static final String SERIF = "Liberation Serif";
+    private static final String SANS = "Liberation Sans";
 
     /** Distances in twentieths of a point. */
     private static final int FIRST_TEXT = 800;
@@ -41,9 +47,19 @@ final class DocxParts {
             + "<w:ind w:left=\"" + left + "\" w:hanging=\"" + hanging + "\"/></w:pPr></w:lvl>";
     }
 
-    static String styles() {
+    /**
+     * @param width room for text, in twentieths of a point
+     */
+    static String styles(Office office, int width) {
+        Office.Font own = office.fonts().get(Office.Face.REGULAR);
+        String styles = styles(width);
+        return own == null ? styles : styles.replace("\"" + SERIF + "\"", "\"" + Html.text(own.family()) + "\"")
+            .replace("\"" + SANS + "\"", "\"" + Html.text(own.family()) + "\"");
+    }
+
+    static String styles(int width) {
         StringBuilder styles = new StringBuilder("<w:styles " + NAMESPACE + "><w:docDefaults><w:rPrDefault><w:rPr>"
-            + font("Times New Roman")
+            + font(SERIF)
             + "<w:sz w:val=\"21\"/><w:lang w:val=\"en-US\"/></w:rPr></w:rPrDefault><w:pPrDefault><w:pPr>"
             + "<w:spacing w:before=\"0\" w:after=\"0\" w:line=\"264\" w:lineRule=\"auto\"/></w:pPr></w:pPrDefault></w:docDefaults>");
         styles.append(style("Normal", "Normal", "<w:widowControl/>", ""));
@@ -63,8 +79,14 @@ final class DocxParts {
         styles.append(style("CautionTitle", "Caution Title", "<w:keepNext/>" + spacing(240, 40), sans(17, true)));
         styles.append(style("Caution", "Caution", "<w:numPr><w:numId w:val=\"" + CAUTION_LIST + "\"/></w:numPr>" + spacing(40, 0),
             sans(17, false)));
-        styles.append(style("Header", "header", tabs(), sans(17, false)));
-        styles.append(style("Footer", "footer", tabs(), sans(17, false)));
+        styles.append(style("Header", "header", tabs(width), sans(17, false)));
+        styles.append(style("Footer", "footer", tabs(width), sans(17, false)));
+        styles.append(style("Sender", "Sender", spacing(80, 0), sans(19, true)));
+        styles.append(style("SenderLine", "Sender Line", "", sans(17, false)));
+        styles.append(style("CoverTitle", "Cover Title", spacing(2400, 120), sans(40, true)));
+        styles.append(style("CoverHeading", "Cover Heading", "<w:keepNext/>" + spacing(320, 60), sans(24, true)));
+        styles.append(style("CoverText", "Cover Text", spacing(120, 0), ""));
+        styles.append(style("CoverItem", "Cover Item", spacing(60, 0), ""));
         return styles.append("</w:styles>").toString();
     }
 
@@ -83,8 +105,8 @@ final class DocxParts {
         return "<w:spacing w:before=\"" + before + "\" w:after=\"" + after + "\"/>";
     }
 
-    private static String tabs() {
-        return "<w:tabs><w:tab w:val=\"right\" w:pos=\"9360\"/></w:tabs>";
+    private static String tabs(int width) {
+        return "<w:tabs><w:tab w:val=\"right\" w:pos=\"" + width + "\"/></w:tabs>";
     }
 
     private static String font(String name) {
@@ -92,6 +114,6 @@ final class DocxParts {
     }
 
     private static String sans(int halfPoints, boolean bold) {
-        return font("Arial") + (bold ? "<w:b/>" : "") + "<w:sz w:val=\"" + halfPoints + "\"/>";
+        return font(SANS) + (bold ? "<w:b/>" : "") + "<w:sz w:val=\"" + halfPoints + "\"/>";
     }
 }

@@ -54,20 +54,56 @@ public final class Drafter {
                 Nearest.of(section, numbers).map(number -> "did you mean " + number + "?")
                 .orElse("it plans " + String.join(", ", numbers))));
         }
-        return new Drafter(assembly, plan.get()).draft(issue);
+        Drafter drafter = new Drafter(assembly, plan.get());
+        List<TextChange> lost = drafter.place(List.of());
+        if (!lost.isEmpty()) {
+            // What is kept may cite standards too, so that all is placed anew.
+            drafter = new Drafter(assembly, plan.get());
+            drafter.place(lost);
+        }
+        return drafter.document(issue);
     }
 
-    private SectionDocument draft(String issue) throws UnusableInput {
+    /** What a person asks of a section and can't be done, as its paragraph isn't drafted. */
+    static List<TextChange> lost(Assembly assembly, String section) {
+        return assembly.pack().plan(section).map(plan -> new Drafter(assembly, plan).place(List.of())).orElse(List.of());
+    }
+
+    /**
+     * Puts everything in its place.
+     *
+     * @param lost what has no place; its text is kept at an article's end
+     * @return what has no place
+     */
+    private List<TextChange> place(List<TextChange> lost) {
         clauses();
         submittals();
+        Alternates alternates = new Alternates(assembly, plan.number());
+        for (Map.Entry<Integer, Assembly> other : assembly.alternates().entrySet()) {
+            Drafter taken = new Drafter(other.getValue(), plan);
+            taken.clauses();
+            taken.submittals();
+            problems.addAll(taken.problems);
+            alternates.compare(other.getKey(), articles, taken.articles);
+        }
         TextChanges changes = new TextChanges(assembly.pack(), slots, problems);
         List<TextChange> asked = assembly.job().changes().stream().filter(change -> change.section().equals(plan.number())).toList();
         List<TextChange> left = changes.apply(articles, asked);
+        lost.forEach(change -> changes.keep(articles, home(change.paragraph()), change));
+        alternates.insert(articles);
+        for (Made made : List.of(Made.ALTERNATES, Made.ALLOWANCES, Made.UNIT_PRICES)) {
+            make(made, alternates.listed(made));
+        }
         // Only now is it known what the paragraphs cite and speak of.
         List<Draft> drafts = paragraphs();
         make(Made.RELATED_SECTIONS, Related.of(assembly, plan.number(), drafts));
         make(Made.REFERENCES, References.of(assembly, drafts));
-        changes.apply(articles, left).forEach(this::unknown);
+        left.stream().filter(Alternates::isOfAlternate).forEach(change -> problems.add(new Problem(change.at(), "paragraph '"
+            + change.paragraph() + "' is an alternate's, which follows its choice", "change the alternate's choice in the wall's file")));
+        return changes.apply(articles, left.stream().filter(change -> !Alternates.isOfAlternate(change)).toList());
+    }
+
+    private SectionDocument document(String issue) throws UnusableInput {
         if (!problems.isEmpty()) {
             throw new UnusableInput(problems);
         }
@@ -81,10 +117,17 @@ public final class Drafter {
         return articles.values().stream().flatMap(List::stream).flatMap(draft -> draft.all().stream()).toList();
     }
 
-    private void unknown(TextChange change) {
-        String hint = Nearest.hint(change.paragraph(), paragraphs().stream().map(Draft::id).toList());
-        problems.add(new Problem(change.at(), "section " + plan.number() + " has no paragraph '" + change.paragraph() + "'",
-            hint.isEmpty() ? "expected the id of a paragraph of the drafted section; the library or the job may have changed" : hint));
+    /** The article that comes nearest to where a paragraph stood: that of its clause or entry, or of what else is said of its component. */
+    private String home(String paragraph) {
+        String id = paragraph.replaceFirst("[@~/+].*", "");
+        List<Clause> clauses = assembly.pack().clauses().stream().filter(clause -> clause.section().equals(plan.number())).toList();
+        return clauses.stream().filter(clause -> clause.id().equals(id)).findFirst()
+            .or(() -> clauses.stream().filter(clause -> OwnText.head(clause.id()).equals(OwnText.head(id))).findFirst())
+            .map(Clause::article).filter(articles::containsKey)
+            .or(() -> assembly.pack().entries().stream().filter(entry -> entry.section().equals(plan.number()) && entry.id().equals(id))
+                .findFirst().flatMap(entry -> article(entry.kind())))
+            .or(() -> plan.articles().stream().map(SectionPlan.Article::id).filter(OwnText.head(id)::equals).findFirst())
+            .orElseGet(() -> plan.articles().get(plan.articles().size() - 1).id());
     }
 
     private void clauses() {

@@ -24,7 +24,7 @@ import reglet.model.Drawing.Stroke;
  */
 public final class DrawingSvg {
     /** Faces of the widths that the layout was measured with come first. */
-    private static final String FACES = "'Liberation Sans', Arial, Helvetica, sans-serif";
+    private static final String FACES = "'Liberation Sans', sans-serif";
 
     private final DrawingSheet sheet;
     private final StringBuilder out = new StringBuilder();

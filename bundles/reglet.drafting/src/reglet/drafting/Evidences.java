@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -80,7 +81,8 @@ final class Evidences {
     /** An entry without component is about what its text starts with: "Mock-up: …". */
     private static String subject(RegisterEntry entry) {
         int colon = entry.text().indexOf(':');
-        return colon > 0 && !entry.text().substring(0, colon).contains("$") ? entry.text().substring(0, colon).strip() : entry.sends();
+        return colon > 0 && !entry.text().substring(0, colon).contains("$") ? entry.text().substring(0, colon).strip()
+            : entry.sends().substring(0, 1).toUpperCase(Locale.ROOT) + entry.sends().substring(1);
     }
 
     /** Product data, samples and drawings wait for the designer's answer; reports and statements are for information. */

@@ -1,5 +1,7 @@
 package reglet.drafting;
 
+import reglet.model.Office;
+
 /**
  * What stands around a drawing on its sheet.
  *
@@ -32,6 +34,11 @@ public record Frame(String job, String note, String issue, Paper paper, Notes no
     /** Texts at the leaders, sheets counted from 1. */
     public static Frame of(String job, String note, String issue, Paper paper, String caution) {
         return new Frame(job, note, issue, paper, Notes.TEXTS, caution, 1, 0);
+    }
+
+    /** The same frame on an office's paper. */
+    public Frame on(Office.Paper office) {
+        return new Frame(job, note, issue, office == Office.Paper.A4 ? Paper.A4 : paper, notes, caution, page, of);
     }
 
     /** The same frame for one of several drawings, counted from 0. */

@@ -70,7 +70,7 @@ public final class Markdown {
     }
 
     /** Spaces stand outside the stars, or Markdown doesn't see them. */
-    private static String strong(String text) {
+    static String strong(String text) {
         String bare = text.strip();
         int start = text.indexOf(bare);
         return bare.isEmpty() ? text

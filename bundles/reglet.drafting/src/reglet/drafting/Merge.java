@@ -172,7 +172,7 @@ final class Merge {
     }
 
     /** One of several equal texts, whose slots carry the requirements of all. */
-    private static Draft merge(List<Draft> equal) {
+    static Draft merge(List<Draft> equal) {
         Draft first = equal.get(0);
         List<Span> text = new ArrayList<>();
         for (int i = 0; i < first.text().size(); i++) {

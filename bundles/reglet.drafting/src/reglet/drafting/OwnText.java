@@ -61,9 +61,10 @@ record OwnText(String section, int part, String article, Paragraph paragraph, St
     }
 
     /** Several blocks may stand after one paragraph; the one is meant that holds the words. */
-    private static Optional<TextChange> change(Assembly assembly, String section, Paragraph paragraph) {
+    static Optional<TextChange> change(Assembly assembly, String section, Paragraph paragraph) {
         List<TextChange> made = assembly.job().changes().stream().filter(change -> change.section().equals(section)
-            && change.kind() != TextChange.Kind.STRIKE && (paragraph.id().equals(change.paragraph())
+            && (change.kind() == TextChange.Kind.CHANGE || change.kind() == TextChange.Kind.ADD)
+            && (paragraph.id().equals(change.paragraph())
                 || paragraph.id().startsWith(change.paragraph() + "/") || paragraph.id().startsWith(change.paragraph() + "+"))).toList();
         String words = paragraph.text().stream().filter(span -> span instanceof Plain).map(span -> span.text().strip())
             .filter(text -> !text.isEmpty()).findFirst().orElse("");
@@ -82,7 +83,8 @@ record OwnText(String section, int part, String article, Paragraph paragraph, St
 
     /** Whether it is a paragraph of its own that names what it is about: "Joint reinforcement: …". */
     boolean names() {
-        return paragraph.level() == 1 && paragraph.id().contains("+") && text.indexOf(':') > 0;
+        return paragraph.level() == 1 && paragraph.id().contains("+") && !paragraph.id().contains(TextChanges.KEPT)
+            && text.indexOf(':') > 0;
     }
 
     /** What it is about, before the colon. */

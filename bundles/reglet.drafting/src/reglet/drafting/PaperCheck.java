@@ -17,6 +17,7 @@ import reglet.model.Assembly;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Finding;
+import reglet.model.Nearest;
 import reglet.model.PaperRule;
 import reglet.model.Place;
 import reglet.model.Scope;
@@ -108,6 +109,10 @@ public final class PaperCheck {
         submittals(section, own, struck);
         references(section, own, struck);
         own.forEach(this::wording);
+        assembly.job().changes().stream().filter(change -> change.section().equals(section.number())).forEach(this::library);
+        if (assembly.job().changes().stream().anyMatch(change -> change.section().equals(section.number()))) {
+            Drafter.lost(assembly, section.number()).forEach(change -> lost(section, change));
+        }
         own.forEach(text -> OwnValues.of(assembly, text).forEach(wrong -> found(wrong.rule(), wrong.at(), wrong.component(), wrong.says(),
             wrong.fix())));
     }
@@ -318,6 +323,35 @@ public final class PaperCheck {
 
     private static String clause(String paragraph) {
         return paragraph.replaceFirst("[@~/+].*", "");
+    }
+
+    // ---- the library's moves
+
+    private void library(TextChange change) {
+        LibraryMove.of(assembly.pack(), change).ifPresent(move -> {
+            String says = "The library's text of \"" + change.paragraph() + "\" in Section " + change.section() + " was \"" + move.madeOn()
+                + "\" when it was " + (change.kind() == TextChange.Kind.STRIKE ? "struck" : "changed") + " and is \"" + move.now() + "\" now";
+            String prints = change.kind() == TextChange.Kind.STRIKE ? "it stays struck" : "your text prints as it is: \"" + move.text() + "\"";
+            found(PaperRule.LIBRARY, change.at(), OwnText.head(change.paragraph()).equals(change.paragraph()) ? ""
+                : assembly.pack().component(OwnText.head(change.paragraph())).map(Component::id).orElse(""), switch (move.kind()) {
+                    case TAKEN_IN -> says + "; what is new prints in yours: \"" + move.text() + "\".";
+                    case LEFT_OUT -> says + "; " + prints + ".";
+                    case SLOTS -> says + ", with other slots; " + prints + ".";
+                }, "Decide what to take over, then quote the library's text of today behind \">\" in the block.");
+        });
+    }
+
+    private void lost(SectionDocument section, TextChange change) {
+        List<String> ids = section.paragraphs().stream().map(Paragraph::id).toList();
+        String missing = change.kind() == TextChange.Kind.MOVE && ids.contains(change.paragraph()) ? change.after() : change.paragraph();
+        String hint = Nearest.hint(missing, ids);
+        String kept = section.paragraphs().stream().filter(paragraph -> paragraph.id().startsWith(change.paragraph() + TextChanges.KEPT))
+            .findFirst().map(paragraph -> "your text is kept as " + paragraph.path()).orElse("nothing is done");
+        boolean within = change.kind() == TextChange.Kind.MOVE && ids.contains(change.paragraph()) && ids.contains(change.after());
+        String wrong = within ? "\"" + change.after() + "\" stands below \"" + change.paragraph() + "\" or goes along with it, so that this can't be moved behind it"
+            : "Section " + section.number() + " has no paragraph \"" + missing + "\"";
+        found(PaperRule.TEXT, change.at(), "", wrong + "; " + kept + ".", hint.isEmpty() || within
+            ? "Name a paragraph of the drafted section; the library or the job may have changed." : sentence(hint));
     }
 
     // ---- words

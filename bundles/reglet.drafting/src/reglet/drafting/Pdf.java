@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-
 import com.lowagie.text.Chunk;
 import com.lowagie.text.Phrase;
 
 import reglet.drafting.PdfFonts.Face;
 import reglet.drafting.PdfSheets.Block;
 import reglet.drafting.PdfSheets.Edges;
+import reglet.drafting.Letterhead.Line;
 import reglet.model.Drawing;
+import reglet.model.Office;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
@@ -25,37 +26,56 @@ public final class Pdf {
     private static final float SIZE = 10.5f;
     private static final float LEADING = 13.5f;
     private static final float END = 9.5f;
+    /** Height of a letterhead's picture at most, and the room that a cover leaves above its first line. */
+    private static final float PICTURE = 54;
+    private static final float COVER_DROP = 120;
     private static final float ARTICLE_TEXT = 40;
     private static final float FIRST_MARK = 18;
     private static final float STEP = 22;
 
     private final SectionDocument section;
+    private final Letterhead letterhead;
     private final Set<String> targets;
     private final PdfSheets sheets;
 
-    private Pdf(SectionDocument section, int of) {
+    private Pdf(SectionDocument section, Letterhead letterhead, int of) {
         this.section = section;
+        this.letterhead = letterhead;
         this.targets = Papers.targets(section);
-        this.sheets = new PdfSheets("Section " + section.number() + ", " + section.title(), PdfSheets.UPRIGHT,
-            new Edges(section.job(), Papers.issue(section), section.number() + "  " + section.title(),
-            sheet -> "page " + sheet + " of " + of));
+        String last = String.valueOf(of);
+        String footRight = letterhead.foot().right().replace(Letterhead.PAGES, last);
+        this.sheets = new PdfSheets("Section " + section.number() + ", " + section.title(),
+            letterhead.office().paper() == Office.Paper.A4 ? PdfSheets.UPRIGHT_A4 : PdfSheets.UPRIGHT,
+            new Edges(letterhead.head().left().replace(Letterhead.PAGES, last), letterhead.head().right().replace(Letterhead.PAGES, last),
+            letterhead.foot().left().replace(Letterhead.PAGES, last), sheet -> footRight), section.job(),
+            new PdfFonts(letterhead.office()));
     }
 
     public static byte[] of(SectionDocument section) {
+        return of(section, Letterhead.plain(section));
+    }
+
+    public static byte[] of(SectionDocument section, Letterhead letterhead) {
         // The first layout counts the sheets, the second prints their number.
-        Pdf trial = new Pdf(section, 0);
+        Pdf trial = new Pdf(section, letterhead, 0);
         trial.write();
-        Pdf pdf = new Pdf(section, trial.sheets.sheet());
+        Pdf pdf = new Pdf(section, letterhead, trial.sheets.sheet());
         pdf.write();
         return pdf.sheets.bytes();
     }
 
     /** The section with drawings as its appendix, on sheets of their own after its end. */
-    public static byte[] of(SectionDocument section, List<Drawing> appendix, Frame frame) {
-        return appendix.isEmpty() ? of(section) : SameBytes.joined(of(section), DrawingPdf.of(appendix, frame));
+    public static byte[] of(SectionDocument section, Letterhead letterhead, List<Drawing> appendix, Frame frame) {
+        byte[] alone = of(section, letterhead);
+        return appendix.isEmpty() ? alone : SameBytes.joined(alone, DrawingPdf.of(appendix, frame));
     }
 
     private void write() {
+        if (letterhead.cover().isEmpty()) {
+            sender();
+        } else {
+            cover();
+        }
         head();
         List<Block> blocks = new ArrayList<>();
         section.parts().forEach(part -> part(part, blocks));
@@ -65,6 +85,38 @@ public final class Pdf {
         blocks.add(Block.of(new Phrase(run(Papers.end(section), Face.SANS_BOLD, END)), middle, LEADING, 24));
         sheets.flow(blocks);
         PdfText.cautions(sheets, section.cautions());
+    }
+
+    /** Whose paper it is: picture, name and address. */
+    private void sender() {
+        if (letterhead.office().name().isEmpty()) {
+            return;
+        }
+        if (letterhead.picture().length > 0) {
+            sheets.image(letterhead.picture(), PICTURE);
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.of(new Phrase(run(letterhead.office().name(), Face.SANS_BOLD, 9.5f)), 0, 13, 4));
+        letterhead.office().address().forEach(line -> blocks.add(Block.of(new Phrase(run(line, Face.SANS, 8.5f)), 0, 11, 0)));
+        sheets.flow(blocks);
+        sheets.space(20);
+    }
+
+    private void cover() {
+        sender();
+        sheets.space(COVER_DROP);
+        List<Block> blocks = new ArrayList<>();
+        for (Line line : letterhead.cover()) {
+            blocks.add(switch (line.kind()) {
+                case TITLE -> Block.of(new Phrase(run(line.text(), Face.SANS_BOLD, 20)), 0, 25, 12);
+                case HEADING -> Block.of(new Phrase(run(line.text(), Face.SANS_BOLD, 12)), 0, 16, 16).keeping(true);
+                case TEXT -> Block.of(new Phrase(run(line.text(), Face.TEXT, SIZE)), 0, LEADING, 6);
+                case ITEM -> Block.of(new Phrase(run(line.text(), Face.TEXT, SIZE)), 16, LEADING, 3)
+                    .hanging(run("•", Face.TEXT, SIZE), 4);
+            });
+        }
+        sheets.flow(blocks);
+        sheets.next();
     }
 
     private void head() {

@@ -5,8 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -15,6 +16,10 @@ import org.librepdf.openpdf.fonts.Liberation;
 import com.lowagie.text.Chunk;
 import com.lowagie.text.Font;
 import com.lowagie.text.pdf.BaseFont;
+
+import reglet.model.Office;
+import reglet.model.Problem;
+import reglet.model.SectionDocument;
 
 /** The embedded fonts of one document. Files are read once; each document gets fonts of its own, since it embeds what it uses. */
 final class PdfFonts {
@@ -25,17 +30,52 @@ final class PdfFonts {
 
     /** The faces in use. */
     enum Face {
-        TEXT("LiberationSerif-Regular"), TEXT_BOLD("LiberationSerif-Bold"), TEXT_ITALIC("LiberationSerif-Italic"),
-        SANS("LiberationSans-Regular"), SANS_BOLD("LiberationSans-Bold");
+        TEXT("LiberationSerif-Regular", Office.Face.REGULAR), TEXT_BOLD("LiberationSerif-Bold", Office.Face.BOLD),
+        TEXT_ITALIC("LiberationSerif-Italic", Office.Face.ITALIC), SANS("LiberationSans-Regular", Office.Face.REGULAR),
+        SANS_BOLD("LiberationSans-Bold", Office.Face.BOLD);
 
         private final String file;
+        private final Office.Face place;
 
-        Face(String file) {
+        Face(String file, Office.Face place) {
             this.file = file + ".ttf";
+            this.place = place;
         }
     }
 
-    private final Map<Face, BaseFont> fonts = new EnumMap<>(Face.class);
+    private final Map<String, BaseFont> fonts = new LinkedHashMap<>();
+    private final Office office;
+
+    PdfFonts() {
+        this(Office.none());
+    }
+
+    /** An office's fonts where it has some, with the regular one for faces that it lacks. */
+    PdfFonts(Office office) {
+        this.office = office;
+    }
+
+    private Optional<Office.Font> own(Face face) {
+        return Optional.ofNullable(office.fonts().getOrDefault(face.place, office.fonts().get(Office.Face.REGULAR)));
+    }
+
+    /** What an office's fonts can't print of a section though the usual fonts can. */
+    Optional<Problem> lacking(SectionDocument section) {
+        PdfFonts usual = new PdfFonts();
+        for (Face face : Face.values()) {
+            Optional<Office.Font> own = own(face);
+            if (own.isPresent()) {
+                Optional<String> sign = section.paragraphs().stream().flatMapToInt(paragraph -> paragraph.plain().codePoints())
+                    .filter(sought -> !base(face).charExists(sought) && usual.base(face).charExists(sought)).mapToObj(Character::toString)
+                    .findFirst();
+                if (sign.isPresent()) {
+                    return Optional.of(new Problem(office.place(own.get().file()), "has no \"" + sign.get() + "\", which section "
+                        + section.number() + " prints", "expected a font with all signs of the section"));
+                }
+            }
+        }
+        return Optional.empty();
+    }
 
     /** A run of text in a face, with characters that the face lacks made visible. Numbers stay with their units. */
     Chunk run(String text, Face face, float size, Color color) {
@@ -76,9 +116,15 @@ final class PdfFonts {
     }
 
     private BaseFont base(Face face) {
-        return fonts.computeIfAbsent(face, wanted -> {
+        Optional<Office.Font> own = own(face);
+        // By file: a document embeds each once, whatever faces it stands for.
+        return fonts.computeIfAbsent(own.map(Office.Font::file).orElse(face.file), wanted -> {
             try {
-                return BaseFont.createFont(wanted.file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, file(wanted), null);
+                BaseFont font = BaseFont.createFont(own.isPresent() ? "own.ttf" : face.file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false,
+                    own.map(Office.Font::bytes).orElseGet(() -> file(face)), null);
+                // It would list what is used, where PDF/A wants all that the font program holds.
+                font.setIncludeCidSet(false);
+                return font;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

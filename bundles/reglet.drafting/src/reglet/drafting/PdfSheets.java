@@ -3,6 +3,8 @@ package reglet.drafting;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
@@ -10,6 +12,7 @@ import java.util.function.IntFunction;
 import com.lowagie.text.Chunk;
 import com.lowagie.text.Document;
 import com.lowagie.text.Element;
+import com.lowagie.text.Image;
 import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.ColumnText;
@@ -31,6 +34,7 @@ import reglet.model.Drawing;
  */
 final class PdfSheets {
     static final Rectangle UPRIGHT = new Rectangle(612, 792);
+    static final Rectangle UPRIGHT_A4 = new Rectangle(595, 842);
     static final Rectangle WIDE = new Rectangle(792, 612);
     static final Color INK = Color.BLACK;
     static final Color SOFT = new Color(0x55, 0x55, 0x55);
@@ -43,6 +47,8 @@ final class PdfSheets {
     /** Paragraphs up to this many lines aren't divided. */
     private static final int WHOLE = 3;
     private static final float HAIR = 0.01f;
+    private static final float BAR = 1.5f;
+    private static final float BAR_AT = 12;
 
     /**
      * What stands at the edges of every sheet.
@@ -64,32 +70,37 @@ final class PdfSheets {
      * @param name     name that links lead to; "" for none
      * @param bookmark title of its bookmark; "" for none
      * @param depth    depth of the bookmark, 0 for the outermost
+     * @param bar      whether a bar stands beside it in the margin
      */
     record Block(Phrase text, Chunk mark, float markAt, float left, float leading, float before, boolean keep, String name, String bookmark,
-            int depth) {
+            int depth, boolean bar) {
 
         static Block of(Phrase text, float left, float leading, float before) {
-            return new Block(text, null, 0, left, leading, before, false, "", "", 0);
+            return new Block(text, null, 0, left, leading, before, false, "", "", 0, false);
         }
 
         Block hanging(Chunk hung, float at) {
-            return new Block(text, hung, at, left, leading, before, keep, name, bookmark, depth);
+            return new Block(text, hung, at, left, leading, before, keep, name, bookmark, depth, bar);
         }
 
         Block keeping(boolean kept) {
-            return new Block(text, mark, markAt, left, leading, before, kept, name, bookmark, depth);
+            return new Block(text, mark, markAt, left, leading, before, kept, name, bookmark, depth, bar);
         }
 
         Block named(String destination) {
-            return new Block(text, mark, markAt, left, leading, before, keep, destination, bookmark, depth);
+            return new Block(text, mark, markAt, left, leading, before, keep, destination, bookmark, depth, bar);
         }
 
         Block bookmarked(String title, int at) {
-            return new Block(text, mark, markAt, left, leading, before, keep, name, title, at);
+            return new Block(text, mark, markAt, left, leading, before, keep, name, title, at, bar);
+        }
+
+        Block barred(boolean barred) {
+            return new Block(text, mark, markAt, left, leading, before, keep, name, bookmark, depth, barred);
         }
     }
 
-    final PdfFonts fonts = new PdfFonts();
+    final PdfFonts fonts;
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final Document document;
     private final PdfWriter writer;
@@ -101,13 +112,21 @@ final class PdfSheets {
     private int sheet;
 
     PdfSheets(String title, Rectangle size, Edges edges) {
+        this(title, size, edges, edges.headLeft(), new PdfFonts());
+    }
+
+    /**
+     * @param subject what the file says that it is about
+     */
+    PdfSheets(String title, Rectangle size, Edges edges, String subject, PdfFonts fonts) {
         this.edges = edges;
+        this.fonts = fonts;
         this.side = size == WIDE ? NARROW_SIDE : SIDE;
         document = new Document(size);
         writer = PdfWriter.getInstance(document, out);
         writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
         document.addTitle(title);
-        document.addSubject(edges.headLeft());
+        document.addSubject(subject);
         document.open();
         writer.getExtraCatalog().put(PdfName.LANG, new PdfString("en-US"));
         canvas = writer.getDirectContent();
@@ -184,6 +203,23 @@ final class PdfSheets {
         y -= height;
     }
 
+    /** An opaque PNG picture at the left edge, as large as it fits into the width and a height, but never larger than 150 dpi. */
+    void image(byte[] png, float height) {
+        try {
+            Image image = Image.getInstance(png);
+            image.scalePercent(72 * 100 / 150f);
+            if (image.getScaledWidth() > width() || image.getScaledHeight() > height) {
+                image.scaleToFit(width(), height);
+            }
+            room(image.getScaledHeight());
+            y -= image.getScaledHeight();
+            image.setAbsolutePosition(side, y);
+            canvas.addImage(image);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** A drawing to scale, as large as it fits into the width and a height; it stays whole. */
     void drawing(Drawing drawing, float height) {
         room(height);
@@ -224,6 +260,9 @@ final class PdfSheets {
             int now = fit >= left ? left : left - fit == 1 && fit > 2 ? fit - 1 : fit;
             column.setSimpleColumn(side + block.left(), y - now * block.leading() - HAIR, side + width(), y);
             boolean more = ColumnText.hasMoreText(column.go());
+            if (block.bar()) {
+                bar(y - 2, now * block.leading());
+            }
             y -= now * block.leading();
             left = Math.max(1, left - now);
             if (!more) {
@@ -264,11 +303,15 @@ final class PdfSheets {
         sheet++;
         writer.setPageEmpty(false);
         float top = height() - 48;
-        edge(edges.headLeft(), edges.headRight(), top);
+        edge(paged(edges.headLeft()), paged(edges.headRight()), top);
         line(top - 6, 0.5f);
         line(48 + 10, 0.5f);
-        edge(edges.footLeft(), edges.foot().apply(sheet), 48);
+        edge(paged(edges.footLeft()), paged(edges.foot().apply(sheet)), 48);
         y = height() - HEAD;
+    }
+
+    private String paged(String text) {
+        return text.replace(Letterhead.PAGE, String.valueOf(sheet));
     }
 
     private void edge(String left, String right, float at) {
@@ -285,6 +328,17 @@ final class PdfSheets {
             fitting = fitting.substring(0, fitting.length() - 2).stripTrailing() + "…";
         }
         return fitting;
+    }
+
+    /** An upright bar in the left margin, from a height downwards. */
+    private void bar(float from, float length) {
+        canvas.saveState();
+        canvas.setLineWidth(BAR);
+        canvas.setColorStroke(INK);
+        canvas.moveTo(side - BAR_AT, from);
+        canvas.lineTo(side - BAR_AT, from - length);
+        canvas.stroke();
+        canvas.restoreState();
     }
 
     private void line(float at, float thickness) {

@@ -24,8 +24,8 @@ final class PdfText {
     static void heading(PdfSheets sheets, String text) {
         // room for a line that follows, which may be a table's
         sheets.room(HEADING_ROOM);
-        sheets.flow(List.of(Block.of(phrase(sheets, text, Face.SANS_BOLD, 10.5f), 0, 14, 14).keeping(true),
-            Block.of(new Phrase(" "), 0, 3, 0)));
+        sheets.flow(List.of(Block.of(phrase(sheets, text, Face.SANS_BOLD, 10.5f), 0, 14, 14).keeping(true)));
+        sheets.space(3);
     }
 
     static void text(PdfSheets sheets, String text) {

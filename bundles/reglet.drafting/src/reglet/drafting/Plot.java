@@ -5,8 +5,10 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -37,6 +39,8 @@ import reglet.model.Chart;
 public final class Plot {
     private static final int WIDTH = 468;
     private static final int HEIGHT = 260;
+    /** Points of a screen, of which an inch has 96, for a point of print, of which it has 72. */
+    private static final double SCREEN_POINTS = 96.0 / 72;
     private static final BasicStroke[] DASHES = {new BasicStroke(1.4f), dashed(7, 3), dashed(1.5f, 2), dashed(9, 2, 2, 2)};
 
     static {
@@ -73,8 +77,31 @@ public final class Plot {
         return out.toString(StandardCharsets.UTF_8);
     }
 
+    /**
+     * The chart in dots, for a screen.
+     *
+     * @param scale dots for a point of the screen; a point of text is 4/3 of these
+     * @return red, green and blue of each dot, as 0xRRGGBB, row after row
+     */
+    public static int[] dots(Chart chart, int width, int height, double scale) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        double points = scale * SCREEN_POINTS;
+        graphics.scale(points, points);
+        paint(chart, graphics, width / points, height / points);
+        graphics.dispose();
+        return image.getRGB(0, 0, width, height, null, 0, width);
+    }
+
     /** Draws a chart into the rectangle from 0, 0 to {@link #width}, {@link #height}, y downwards. */
     static void paint(Chart chart, Graphics2D graphics) {
+        paint(chart, graphics, WIDTH, HEIGHT);
+    }
+
+    private static void paint(Chart chart, Graphics2D graphics, double width, double height) {
         XYSeriesCollection curves = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         // else the dashes start anew at every point
@@ -91,7 +118,7 @@ public final class Plot {
             notes(plot, chart, curve);
         }
         style(drawn, plot);
-        drawn.draw(graphics, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        drawn.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     }
 
     private static XYSeries series(Chart chart, Chart.Curve curve) {

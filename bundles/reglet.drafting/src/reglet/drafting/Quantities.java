@@ -27,20 +27,12 @@ public final class Quantities {
 
     /** The results of worksheets as CSV (RFC 4180, lines end CR LF). */
     public static String csv(List<Worksheet> worksheets) {
-        StringBuilder csv = new StringBuilder(line(TITLES));
+        StringBuilder csv = new StringBuilder(Csv.line(TITLES));
         for (Worksheet worksheet : worksheets) {
-            worksheet.results().values().forEach(amount -> csv.append(line(List.of(worksheet.wall(), amount.label(),
+            worksheet.results().values().forEach(amount -> csv.append(Csv.line(List.of(worksheet.wall(), amount.label(),
                 Numbers.significant(number(amount), FIGURES, Numbers.Side.NEAREST), unit(amount)))));
         }
         return csv.toString();
-    }
-
-    private static String line(List<String> cells) {
-        return String.join(",", cells.stream().map(Quantities::cell).toList()) + "\r\n";
-    }
-
-    private static String cell(String text) {
-        return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 
     private static double number(Worksheet.Amount amount) {

@@ -14,6 +14,7 @@ import reglet.model.Component;
 import reglet.model.Numbers;
 import reglet.model.Option;
 import reglet.model.ProductData;
+import reglet.model.Property;
 import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.Requirement;
@@ -75,6 +76,12 @@ final class Results {
             .filter(accepted -> accepted.size() > 1).isPresent();
         return component.title() + ": " + requirement.property().label() + (alternative
             ? " (alternative: " + component.option(requirement.option()).map(Option::title).orElse(requirement.option()) + ")" : "");
+    }
+
+    /** "Lath: weight" for "lath.weight". */
+    static String label(Assembly assembly, String path) {
+        return assembly.pack().component(path.substring(0, path.indexOf('.'))).map(Component::title).orElse("") + ": "
+            + assembly.pack().property(path).map(Property::label).orElse(path);
     }
 
     static String product(Assembly assembly, String id) {

@@ -35,7 +35,7 @@ import org.apache.poi.ooxml.POIXMLProperties;
 
 /**
  * Takes out of files that this program made what differs from run to run: dates, and in a PDF the random prefixes of embedded fonts
- * and the file's identifier, which is made from the content instead.
+ * and the file's identifier, which is made from the content instead. PDFs are marked to be kept for long on the same pass.
  */
 final class SameBytes {
     private static final Pattern SUBSET = Pattern.compile("[A-Z]{6}\\+(.+)");
@@ -66,6 +66,7 @@ final class SameBytes {
                     rename(dictionary, COSName.FONT_NAME);
                 }
             }
+            PdfA.mark(document);
             COSDictionary trailer = document.getDocument().getTrailer();
             trailer.setItem(COSName.ID, identifier(new byte[16]));
             trailer.setItem(COSName.ID, identifier(digest(saved(document))));

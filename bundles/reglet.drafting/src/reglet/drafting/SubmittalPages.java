@@ -1,87 +1,105 @@
 package reglet.drafting;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
-import reglet.drafting.PdfSheets.Edges;
+import reglet.drafting.EvidencePages.Missing;
+import reglet.drafting.Volumes.Run;
 import reglet.model.Assembly;
 import reglet.model.Box;
 import reglet.model.Calculated;
 import reglet.model.Comparison;
-import reglet.model.Comparison.Result;
-import reglet.model.Comparison.Row;
 import reglet.model.Drawing;
-import reglet.model.Pack;
+import reglet.model.Enclosures.Paper;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
-import reglet.model.SectionPlan;
-import reglet.model.SheetValue;
+import reglet.model.Resubmittal;
 import reglet.model.Submittal;
 
 /**
- * The pages of a submittal package that are ours: transmittal with the statement of review, contents, extract of the
- * register, compliance table, a divider for each sheet, worksheets, and what is missing. Everything that has to be known of the sheets is
- * how many pages they have; page numbers are those of the whole package. Bookmarks and links are added by whoever puts the
- * package together, from the parts and boxes returned.
+ * The pages of a submittal package that are ours: transmittal with the statement of review, contents, what changed since, extract
+ * of the register, compliance table, substitution forms, what is missing, a divider for each sheet, criteria, worksheets, details.
+ * Everything that has to be known of the sheets is how many pages they have; page numbers are those of the package, or of its parts
+ * when it is divided into several files. Bookmarks, links and marks are added by whoever puts the package together, from the parts,
+ * boxes and spots returned.
  */
 public final class SubmittalPages {
-    private static final String TRANSMITTAL = "transmittal";
-    private static final String CONTENTS = "contents";
-    private static final String REGISTER = "register";
-    private static final String COMPLIANCE = "compliance";
-    private static final String WORKSHEETS = "worksheets";
-    private static final String DETAILS = "details";
     private static final float DETAIL_HEIGHT = 560;
-    private static final String MISSING = "missing";
     private static final String DIVIDER = "divider/";
-    private static final Map<String, String> TITLES = Map.of(TRANSMITTAL, "Transmittal", CONTENTS, "Contents", REGISTER,
-        "Register items covered",
-        COMPLIANCE, "Compliance table", WORKSHEETS, "Worksheets", DETAILS, "Details", MISSING, "Missing evidence");
+    private static final String CONTENTS = "contents";
+    /** Bytes that every file has before its pages: the fonts of our pages. */
+    private static final long FONTS = 120_000;
 
     /**
      * A sheet to be bound in.
      *
-     * @param id      path of the sheet as product data name it: "sheets/lath-a.pdf"
+     * @param id      path of the sheet as product data or the submittal name it: "sheets/lath-a.pdf"
      * @param title   words for contents and divider
      * @param pages   number of its pages; 0 when it can't be bound in
      * @param problem why it can't; "" when it can
+     * @param group   data sheet, or certificate and report
+     * @param bytes   size of its file
      */
-    public record Sheet(String id, String title, int pages, String problem) {
+    public record Sheet(String id, String title, int pages, String problem, PackageGroup group, long bytes) {
+
+        /** A data sheet of no known size. */
+        public Sheet(String id, String title, int pages, String problem) {
+            this(id, title, pages, problem, PackageGroup.DATA, 0);
+        }
+    }
+
+    /** Words found on a page of a sheet, counted from 1; the box is on the page as it is shown. */
+    public record Found(String sheet, String words, int page, Box box) {
     }
 
     /**
      * What a package is made from.
      *
-     * @param items  register items that the submittal covers
-     * @param sheets in the order in which they are bound
+     * @param items      register items that the submittal covers
+     * @param sheets     data sheets in the order in which they are bound, then certificates and reports
      * @param worksheets that show the submittal's products to be enough for the walls; only those that go in by choice
      * @param details    drawings that go in by choice
+     * @param criteria   worksheets that tell what a delegated design has to satisfy
+     * @param last       the submittal that this one is handed in again for
+     * @param since      what changed since
+     * @param found      where {@link #wanted} words stand
      */
     public record Contents(Assembly assembly, Submittal submittal, List<RegisterItem> items, Comparison comparison, List<Sheet> sheets,
-            List<Calculated> worksheets, List<Drawing> details) {
+            List<Calculated> worksheets, List<Drawing> details, List<Calculated> criteria, Optional<Submittal> last,
+            Optional<Resubmittal> since, List<Found> found) {
         public Contents {
             items = List.copyOf(items);
             sheets = List.copyOf(sheets);
             worksheets = List.copyOf(worksheets);
             details = List.copyOf(details);
+            criteria = List.copyOf(criteria);
+            found = List.copyOf(found);
+        }
+
+        /** A first submittal without delegated design, on whose sheets nothing was looked for. */
+        public Contents(Assembly assembly, Submittal submittal, List<RegisterItem> items, Comparison comparison, List<Sheet> sheets,
+                List<Calculated> worksheets, List<Drawing> details) {
+            this(assembly, submittal, items, comparison, sheets, worksheets, details, List.of(), Optional.empty(), Optional.empty(),
+                List.of());
         }
     }
 
     /**
-     * A part of the package. The package is the parts in order.
+     * A part of the package: some pages in a row. The package is the parts in order.
      *
      * @param id          "transmittal", "divider/sheets/lath-a.pdf"; for a sheet the sheet's id
      * @param title       title of its bookmark
-     * @param level       1, or 2 for a sheet below its divider
-     * @param firstPage   first page in our own file, counted from 1; 0 for a sheet
+     * @param level       of its bookmark, 1 or 2; 0 for none
+     * @param own         whether its pages are ours
+     * @param firstPage   first page in our own file, or in the sheet, counted from 1
      * @param pages       number of pages
-     * @param packagePage first page in the whole package, counted from 1
+     * @param volume      file that it is in, counted from 1
+     * @param packagePage first page in that file, counted from 1
      */
-    public record Part(String id, String title, int level, int firstPage, int pages, int packagePage) {
+    public record Part(String id, String title, int level, PackageGroup group, boolean own, int firstPage, int pages, int volume,
+            int packagePage) {
     }
 
     /**
@@ -89,256 +107,279 @@ public final class SubmittalPages {
      *
      * @param page       page in our own file, counted from 1
      * @param target     id of the part that it leads to
-     * @param targetPage page within that part, counted from 1
+     * @param targetPage page within that part of ours, or within the sheet, counted from 1
+     * @param at         the place there
      */
-    public record LinkBox(int page, Box box, String target, int targetPage) {
+    public record LinkBox(int page, Box box, String target, int targetPage, Optional<Box> at) {
     }
 
-    /** Our own file, the parts of the whole package, and the links on our pages. */
-    public record Pages(byte[] pdf, List<Part> parts, List<LinkBox> links) {
+    /** A place to be marked on a sheet; {@code number} stands in the margin, "" for none. */
+    public record Spot(String sheet, int page, Box box, String number) {
+    }
+
+    /** Our own file, the parts of the whole package, and the links on our pages and the marks on the sheets. */
+    public record Pages(byte[] pdf, List<Part> parts, List<LinkBox> links, List<Spot> spots) {
         public Pages {
             parts = List.copyOf(parts);
             links = List.copyOf(links);
+            spots = List.copyOf(spots);
         }
 
-        /** Number of pages of the whole package. */
-        public int total() {
-            return parts.stream().mapToInt(Part::pages).sum();
+        /** Number of files. */
+        public int volumes() {
+            return parts.get(parts.size() - 1).volume();
+        }
+
+        public List<Part> volume(int number) {
+            return parts.stream().filter(part -> part.volume() == number).toList();
+        }
+
+        /** Number of pages of a file. */
+        public int total(int volume) {
+            return volume(volume).stream().mapToInt(Part::pages).sum();
+        }
+
+        /** The part that holds a page of a part of ours, or of a sheet. */
+        public Part holding(String id, int page) {
+            return parts.stream().filter(part -> part.id().equals(id) && page >= (part.own() ? 1 : part.firstPage())
+                && page < (part.own() ? 1 : part.firstPage()) + part.pages()).findFirst().orElseThrow();
         }
     }
 
-    private final Contents contents;
-    private final Assembly assembly;
-    private final Submittal submittal;
-    /** Parts as an earlier layout found them; empty for the first. */
-    private final Map<String, Part> known;
-    private final PdfSheets sheets;
-    private final List<LinkBox> links = new ArrayList<>();
-    /** Id, title and first own page of our parts, in order. */
-    private final List<Part> own = new ArrayList<>();
+    /** Something of ours to be written, and the sheet that follows it. */
+    private record Block(String id, String title, int level, PackageGroup group, Runnable writes, Optional<Sheet> sheet) {
+    }
 
-    private SubmittalPages(Contents contents, List<Part> parts) {
-        this.contents = contents;
-        this.assembly = contents.assembly();
-        this.submittal = contents.submittal();
-        this.known = new LinkedHashMap<>();
-        parts.forEach(part -> known.put(part.id(), part));
-        int total = parts.stream().mapToInt(Part::pages).sum();
-        this.sheets = new PdfSheets("Submittal " + submittal.id(), PdfSheets.UPRIGHT, new Edges(assembly.job().title(),
-            "Submittal " + submittal.id(), "Section " + submittal.section() + title(", "),
-            sheet -> "page " + packagePage(sheet) + " of " + total));
+    private final PackageBook book;
+    private final List<Block> blocks = new ArrayList<>();
+    private final List<Run> runs;
+
+    private SubmittalPages(Contents contents, List<Part> known, List<Run> runs) {
+        this.book = new PackageBook(contents, known, runs.isEmpty() ? 1 : runs.get(runs.size() - 1).volume());
+        front();
+        sheets(PackageGroup.DATA);
+        sheets(PackageGroup.REPORTS);
+        work();
+        this.runs = runs.isEmpty() ? whole() : runs;
+        write();
+    }
+
+    /** Words to be looked for on the sheet of a product, so that they can be marked: its model, its colour, values without a place. */
+    public static List<String> wanted(ProductData product, Submittal submittal) {
+        return Markings.wanted(product, submittal.encloses().colours());
+    }
+
+    /** Lays out our pages of a package in one file. */
+    public static Pages of(Contents contents) {
+        return of(contents, Volumes.ONE);
     }
 
     /** Lays out our pages of a package. */
-    public static Pages of(Contents contents) {
-        // The first layout counts pages, the second prints their numbers; a number takes no line more than a missing one.
-        SubmittalPages trial = new SubmittalPages(contents, List.of());
-        trial.write();
+    public static Pages of(Contents contents, Volumes volumes) {
+        // The first layout counts pages, the last prints their numbers; a number takes no line more than a missing one.
+        SubmittalPages trial = new SubmittalPages(contents, List.of(), List.of());
+        if (!volumes.equals(Volumes.ONE)) {
+            List<Run> runs = trial.divided(volumes);
+            trial = new SubmittalPages(contents, List.of(), runs);
+        }
         List<Part> parts = trial.parts();
-        SubmittalPages pages = new SubmittalPages(contents, parts);
-        pages.write();
+        SubmittalPages pages = new SubmittalPages(contents, parts, trial.runs);
         if (!pages.parts().equals(parts)) {
             throw new IllegalStateException("the second layout of submittal " + contents.submittal().id()
                 + " has other pages than the first");
         }
-        return new Pages(pages.sheets.bytes(), parts, pages.links);
+        List<Spot> spots = contents.sheets().stream().flatMap(sheet -> pages.book.marks.on(sheet.id()).stream())
+            .map(mark -> new Spot(mark.sheet(), mark.page(), mark.box(), mark.number())).toList();
+        return new Pages(pages.book.sheets.bytes(), parts, pages.book.links, spots);
+    }
+
+    private List<Run> whole() {
+        List<Run> all = new ArrayList<>();
+        for (int i = 0; i < blocks.size(); i++) {
+            all.add(new Run(i, 1, true, 1, blocks.get(i).sheet().map(Sheet::pages).orElse(0)));
+        }
+        return all;
+    }
+
+    private List<Run> divided(Volumes volumes) {
+        List<Part> own = parts().stream().filter(Part::own).toList();
+        long perPage = Math.max(1, (book.sheets.bytes().length - FONTS) / Math.max(1, own.stream().mapToInt(Part::pages).sum()));
+        List<Volumes.Block> sizes = new ArrayList<>();
+        for (int i = 0; i < blocks.size(); i++) {
+            Optional<Sheet> sheet = blocks.get(i).sheet();
+            sizes.add(new Volumes.Block(blocks.get(i).group(), own.get(i).pages(), sheet.map(Sheet::pages).orElse(0),
+                sheet.filter(found -> found.pages() > 0).map(Sheet::bytes).orElse(0L)));
+        }
+        int contents = own.stream().filter(part -> part.id().equals(CONTENTS)).mapToInt(Part::pages).sum() + 1;
+        return volumes.divide(sizes, perPage, FONTS + contents * perPage);
+    }
+
+    private void add(String id, String title, PackageGroup group, Runnable writes) {
+        blocks.add(new Block(id, title, 1, group, writes, Optional.empty()));
+    }
+
+    private void front() {
+        add("transmittal", "Transmittal", PackageGroup.FRONT, () -> FrontPages.transmittal(book));
+        book.contents.since().ifPresent(since -> add("since", "What changed since " + since.last(), PackageGroup.FRONT,
+            () -> FrontPages.since(book, since)));
+        add(CONTENTS, "Contents", PackageGroup.FRONT, this::contents);
+        add("register", "Register items covered", PackageGroup.FRONT, () -> FrontPages.register(book));
+        add("compliance", "Compliance table", PackageGroup.FRONT, () -> CompliancePages.write(book));
+        for (SubstitutionPages.Form form : SubstitutionPages.of(book)) {
+            add(form.id(), form.title(), PackageGroup.FRONT, () -> SubstitutionPages.write(book, form));
+        }
+        List<Missing> missing = EvidencePages.missing(book);
+        if (!missing.isEmpty()) {
+            add("missing", "Missing evidence", PackageGroup.FRONT, () -> EvidencePages.write(book, missing));
+        }
+    }
+
+    private void sheets(PackageGroup group) {
+        List<Sheet> all = book.contents.sheets().stream().filter(sheet -> sheet.group() == group).toList();
+        if (!all.isEmpty()) {
+            add("group/" + group.name().toLowerCase(Locale.ROOT), group.text(), group, () -> PdfText.bullets(book.sheets,
+                all.stream().map(Sheet::title).toList()));
+        }
+        all.forEach(sheet -> blocks.add(new Block(DIVIDER + sheet.id(), sheet.title(), 2, group, () -> divider(sheet), Optional.of(sheet))));
+    }
+
+    private void work() {
+        for (RegisterItem item : EvidencePages.delegated(book)) {
+            add("criteria/" + item.id(), "Criteria: " + item.item() + ", " + item.sends(), PackageGroup.WORK,
+                () -> EvidencePages.criteria(book, item));
+        }
+        if (!book.contents.worksheets().isEmpty()) {
+            add("worksheets", "Worksheets", PackageGroup.WORK, () -> {
+                PdfText.strong(book.sheets, "Not sealed. Where calculations by a licensed professional are asked for, these don't "
+                    + "replace them.");
+                WorksheetPages.write(book.sheets, book.assembly, book.contents.worksheets(), false);
+            });
+        }
+        if (!book.contents.details().isEmpty()) {
+            add("details", "Details", PackageGroup.WORK, () -> {
+                PdfText.strong(book.sheets, "Details of the design, made from the wall's choices; not shop drawings.");
+                book.contents.details().forEach(drawing -> book.sheets.drawing(drawing, DETAIL_HEIGHT));
+            });
+        }
     }
 
     private void write() {
-        transmittal();
-        begin(CONTENTS, TITLES.get(CONTENTS));
-        contents();
-        begin(REGISTER, TITLES.get(REGISTER));
-        register();
-        begin(COMPLIANCE, TITLES.get(COMPLIANCE));
-        compliance();
-        contents.sheets().forEach(this::divider);
-        if (!contents.worksheets().isEmpty()) {
-            begin(WORKSHEETS, TITLES.get(WORKSHEETS));
-            PdfText.strong(sheets, "Not sealed. Where calculations by a licensed professional are asked for, these don't replace them.");
-            WorksheetPages.write(sheets, assembly, contents.worksheets(), false);
+        int volume = 1;
+        for (Run run : runs) {
+            Block block = blocks.get(run.block());
+            if (run.volume() > volume) {
+                volume = run.volume();
+                int number = volume;
+                book.volume(volume);
+                book.begin("volume/" + volume, "Submittal " + book.submittal.id() + ", part " + volume + " of " + book.volumes(), 1,
+                    block.group());
+                FrontPages.cover(book, number);
+                contents();
+            }
+            if (run.divider()) {
+                book.begin(block.id(), block.id().equals("transmittal") ? "Submittal " + book.submittal.id() : block.title(), block.level(),
+                    block.group());
+                block.writes().run();
+            }
         }
-        if (!contents.details().isEmpty()) {
-            begin(DETAILS, TITLES.get(DETAILS));
-            PdfText.strong(sheets, "Details of the design, made from the wall's choices; not shop drawings.");
-            contents.details().forEach(drawing -> sheets.drawing(drawing, DETAIL_HEIGHT));
-        }
-        if (!missing().isEmpty()) {
-            begin(MISSING, TITLES.get(MISSING));
-            PdfText.text(sheets, "The following was asked for and is not in this package.");
-            PdfText.bullets(sheets, missing());
-        }
-    }
-
-    private void begin(String id, String title) {
-        sheets.next();
-        part(id, title);
-        PdfText.title(sheets, title, "");
-    }
-
-    private void part(String id, String title) {
-        own.add(new Part(id, title, 1, sheets.sheet(), 1, 0));
     }
 
     /** The package's parts from our pages and the sheets between them. */
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
+        List<Part> own = book.own();
+        int next = 0;
+        int volume = 1;
         int page = 1;
-        for (int i = 0; i < own.size(); i++) {
-            Part part = own.get(i);
-            int end = i + 1 < own.size() ? own.get(i + 1).firstPage() : sheets.sheet() + 1;
-            parts.add(new Part(part.id(), part.title(), 1, part.firstPage(), end - part.firstPage(), page));
-            page += end - part.firstPage();
-            Optional<Sheet> sheet = contents.sheets().stream()
-                .filter(found -> (DIVIDER + found.id()).equals(part.id()) && found.pages() > 0)
-                .findFirst();
-            if (sheet.isPresent()) {
-                parts.add(new Part(sheet.get().id(), sheet.get().title(), 2, 0, sheet.get().pages(), page));
-                page += sheet.get().pages();
+        for (Run run : runs) {
+            Block block = blocks.get(run.block());
+            if (run.volume() > volume) {
+                volume = run.volume();
+                page = 1;
+                page += take(parts, own, next++, page);
+            }
+            if (run.divider()) {
+                page += take(parts, own, next++, page);
+            }
+            if (run.pages() > 0) {
+                Sheet sheet = block.sheet().orElseThrow();
+                parts.add(new Part(sheet.id(), sheet.title(), 0, block.group(), false, run.firstPage(), run.pages(), volume, page));
+                page += run.pages();
             }
         }
         return parts;
     }
 
-    /** Page of the package that one of our sheets becomes. */
-    private int packagePage(int sheet) {
-        return known.values().stream().filter(part -> part.firstPage() > 0 && sheet >= part.firstPage()
-            && sheet < part.firstPage() + part.pages()).mapToInt(part -> part.packagePage() + sheet - part.firstPage())
-            .findFirst().orElse(0);
-    }
-
-    private String title(String before) {
-        return assembly.pack().plan(submittal.section()).map(SectionPlan::title).map(title -> before + title).orElse("");
-    }
-
-    private boolean ready() {
-        return !submittal.statement().isBlank();
-    }
-
-    private void transmittal() {
-        part(TRANSMITTAL, TITLES.get(TRANSMITTAL));
-        PdfText.title(sheets, "Submittal " + submittal.id(), "");
-        if (!ready()) {
-            PdfText.strong(sheets, "■ NOT READY: the contractor's statement of review is missing.");
-        }
-        sheets.space(8);
-        PdfTable facts = new PdfTable(sheets, false, 20, 80);
-        Stream.of(List.of("Job", assembly.job().title()), List.of("Section", submittal.section() + title(", ")),
-            List.of("From", submittal.from()),
-            List.of("Date", submittal.date()), List.of("Products", String.join("; ", products().stream().map(Results::name).toList())),
-            List.of("Notes", submittal.notes()), List.of("Job note", assembly.job().note()))
-            .filter(fact -> !fact.get(1).isEmpty()).forEach(fact -> facts.strong(fact.get(0)).add(fact.get(1)));
-        facts.write();
-        PdfText.heading(sheets, "Statement of review");
-        PdfText.text(sheets, ready() ? submittal.statement()
-            : "Not made. The package cannot be sent before the contractor has reviewed it and says so.");
-        PdfText.heading(sheets, "Deviations");
-        if (submittal.deviations().isEmpty()) {
-            PdfText.text(sheets, ready() ? "No deviations are listed." : "None listed; without a statement of review that says nothing.");
-        } else {
-            PdfText.bullets(sheets, submittal.deviations());
-        }
-        long fallsShort = Results.counts(contents.comparison()).get(Result.FALLS_SHORT);
-        if (fallsShort > 0) {
-            PdfText.strong(sheets, "▼ The compliance table has " + fallsShort
-                + (fallsShort == 1 ? " value that falls short." : " values that fall short."));
-        }
-        PdfText.cautions(sheets, assembly.cautions().stream().map(Pack.Caution::text).toList());
-    }
-
-    private List<ProductData> products() {
-        return assembly.job().products().stream().filter(product -> submittal.products().contains(product.id())).toList();
+    private int take(List<Part> parts, List<Part> own, int index, int page) {
+        Part part = own.get(index);
+        int end = index + 1 < own.size() ? own.get(index + 1).firstPage() : book.sheets.sheet() + 1;
+        String title = part.id().equals("transmittal") ? "Transmittal" : part.title();
+        parts.add(new Part(part.id(), title, part.level(), part.group(), true, part.firstPage(), end - part.firstPage(), part.volume(), page));
+        return end - part.firstPage();
     }
 
     private void contents() {
-        PdfTable table = new PdfTable(sheets, true, 88, 12).head("Part", "Page");
-        Map<String, String> lines = new LinkedHashMap<>();
-        lines.put(TRANSMITTAL, TITLES.get(TRANSMITTAL));
-        lines.put(CONTENTS, TITLES.get(CONTENTS));
-        lines.put(REGISTER, TITLES.get(REGISTER));
-        lines.put(COMPLIANCE, TITLES.get(COMPLIANCE));
-        contents.sheets().forEach(sheet -> lines.put(DIVIDER + sheet.id(), sheet.title()
-            + (sheet.problem().isEmpty() ? "" : " (not bound in)")));
-        if (!contents.worksheets().isEmpty()) {
-            lines.put(WORKSHEETS, TITLES.get(WORKSHEETS));
+        PdfTable table = book.volumes() == 1 ? new PdfTable(book.sheets, true, 88, 12) : new PdfTable(book.sheets, true, 78, 22);
+        table.head("Part", "Page");
+        for (Run run : runs) {
+            Block block = blocks.get(run.block());
+            String title = (block.level() > 1 ? "    " : "") + block.title()
+                + block.sheet().filter(sheet -> !sheet.problem().isEmpty()).map(sheet -> " (not bound in)").orElse("")
+                + (isCut(run) ? ", pages " + run.firstPage() + " to " + (run.firstPage() + run.pages() - 1) : "");
+            String id = run.divider() ? block.id() : block.sheet().orElseThrow().id();
+            int page = run.divider() ? 1 : run.firstPage();
+            table.placed(title, book.link(id, page)).placed(book.page(id, page), book.link(id, page));
         }
-        if (!contents.details().isEmpty()) {
-            lines.put(DETAILS, TITLES.get(DETAILS));
-        }
-        if (!missing().isEmpty()) {
-            lines.put(MISSING, TITLES.get(MISSING));
-        }
-        lines.forEach((id, title) -> table.placed(title, link(id, 1)).placed(page(id, 1), link(id, 1)));
         table.write();
     }
 
-    private PdfTable.Placed link(String target, int page) {
-        return (sheet, box) -> links.add(new LinkBox(sheet, box, target, page));
-    }
-
-    private String page(String part, int page) {
-        return Optional.ofNullable(known.get(part)).map(found -> String.valueOf(found.packagePage() + page - 1)).orElse("0");
-    }
-
-    private void register() {
-        PdfTable table = new PdfTable(sheets, true, 54, 120, 80, 90, 124).head("Paragraph", "Item", "Kind", "Sends", "Id");
-        contents.items().forEach(item -> table.row(Papers.paragraph(item.paragraph()), item.item(), item.kind().text(), item.sends(),
-            item.id()));
-        table.write();
-        if (contents.items().isEmpty()) {
-            PdfText.text(sheets, "The submittal names no item of the register.");
-        }
-    }
-
-    private void compliance() {
-        PdfText.text(sheets, "The contractor sets what the sheets state against what the section requires. The reviewer decides.");
-        sheets.space(8);
-        PdfTable table = new PdfTable(sheets, true, 54, 86, 102, 102, 80, 44)
-            .head("Paragraph", "Property", "Required", "Submitted", "Result", "Sheet page");
-        contents.comparison().rows().forEach(row -> row(table, row));
-        table.write();
-    }
-
-    private void row(PdfTable table, Row row) {
-        table.row(Papers.paragraph(row.paragraph()), row.requirement().wall() + ", "
-            + Results.property(assembly, row.requirement()), Phrases.of(row.requirement()),
-            Results.submitted(row)).strong(Results.result(row));
-        Optional<Sheet> sheet = assembly.job().products().stream().filter(product -> product.id().equals(row.product()))
-            .map(ProductData::sheet)
-            .flatMap(path -> contents.sheets().stream().filter(found -> found.id().equals(path) && found.pages() > 0)).findFirst();
-        Optional<Integer> page = row.submitted().map(SheetValue::page).filter(number -> sheet.isPresent() && number <= sheet.get().pages());
-        if (page.isPresent()) {
-            table.placed(page(sheet.get().id(), page.get()), link(sheet.get().id(), page.get()));
-        } else {
-            table.add("none");
-        }
+    private boolean isCut(Run run) {
+        return blocks.get(run.block()).sheet().filter(sheet -> sheet.pages() > run.pages()).isPresent();
     }
 
     private void divider(Sheet sheet) {
-        begin(DIVIDER + sheet.id(), sheet.title());
-        PdfText.text(sheets, "Sheet: " + sheet.id());
-        if (sheet.problem().isEmpty()) {
-            PdfText.text(sheets, sheet.pages() == 1 ? "One page follows." : sheet.pages() + " pages follow.");
+        PdfText.text(book.sheets, "Sheet: " + sheet.id());
+        List<Run> pieces = runs.stream().filter(run -> run.pages() > 0 && blocks.get(run.block()).sheet().filter(sheet::equals).isPresent())
+            .toList();
+        if (!sheet.problem().isEmpty()) {
+            PdfText.strong(book.sheets, "■ Not bound in: " + sheet.problem());
+        } else if (pieces.size() > 1) {
+            PdfText.strong(book.sheets, "This sheet alone is larger than a part may be, so that its pages are divided: "
+                + String.join("; ", pieces.stream().map(run -> "pages " + run.firstPage() + " to " + (run.firstPage() + run.pages() - 1)
+                + " in part " + run.volume()).toList()) + ".");
         } else {
-            PdfText.strong(sheets, "■ Not bound in: " + sheet.problem());
+            PdfText.text(book.sheets, sheet.pages() == 1 ? "One page follows." : sheet.pages() + " pages follow.");
         }
-        List<String> products = products().stream().filter(product -> product.sheet().equals(sheet.id())).map(Results::name).toList();
+        List<ProductData> products = book.products().stream().filter(product -> product.sheet().equals(sheet.id())).toList();
         if (!products.isEmpty()) {
-            PdfText.heading(sheets, "Products on this sheet");
-            PdfText.bullets(sheets, products);
+            PdfText.heading(book.sheets, "Products on this sheet");
+            PdfText.bullets(book.sheets, products.stream().map(product -> chosen(sheet, product)).toList());
+        }
+        List<Paper> papers = book.submittal.encloses().papers().stream().filter(paper -> paper.file().equals(sheet.id())).toList();
+        if (!papers.isEmpty()) {
+            PdfText.heading(book.sheets, "What it is");
+            PdfText.bullets(book.sheets, papers.stream().map(paper -> paper.kind().text()
+                + book.assembly.pack().component(paper.component()).map(component -> " for " + component.title()).orElse("")).toList());
+        }
+        if (!book.marks.on(sheet.id()).isEmpty()) {
+            PdfText.text(book.sheets, "Marked on the sheet by the contractor: the model and colour chosen, and each value that the compliance "
+                + "table cites, with its number in the margin.");
         }
     }
 
-    private List<String> missing() {
-        List<String> missing = new ArrayList<>();
-        contents.sheets().stream().filter(sheet -> !sheet.problem().isEmpty())
-            .forEach(sheet -> missing.add("Sheet " + sheet.id() + " (" + sheet.title() + "): " + sheet.problem()));
-        products().stream().filter(product -> product.sheet().isEmpty())
-            .forEach(product -> missing.add(Results.name(product) + ": no sheet is named for this product."));
-        contents.comparison().rows().stream().filter(row -> row.result() == Result.NOT_SHOWN)
-            .map(row -> Results.product(assembly, row.product()) + ": no value for " + Results.property(assembly, row.requirement())
-                + " (" + Phrases.of(row.requirement()) + (row.paragraph().isEmpty() ? "" : ", paragraph " + row.paragraph()) + ").")
-            .distinct().forEach(missing::add);
-        return missing;
+    /** A product with where its model and colour are marked, or that they were not found. */
+    private String chosen(Sheet sheet, ProductData product) {
+        StringBuilder line = new StringBuilder(Results.name(product));
+        String colour = book.submittal.encloses().colours().getOrDefault(product.id(), "");
+        if (!colour.isEmpty()) {
+            line.append(", ").append(colour);
+        }
+        for (String word : sheet.pages() > 0 ? List.of(product.model(), colour) : List.<String>of()) {
+            if (!word.isEmpty() && book.contents.found().stream().noneMatch(found -> found.sheet().equals(sheet.id())
+                && found.words().equals(word))) {
+                line.append("; \"").append(word).append("\" was not found on the sheet");
+            }
+        }
+        return line.toString();
     }
 }

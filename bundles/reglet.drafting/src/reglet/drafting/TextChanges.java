@@ -9,10 +9,14 @@ import reglet.model.Clause;
 import reglet.model.Pack;
 import reglet.model.Problem;
 import reglet.model.Scope;
+import reglet.model.SectionDocument.Plain;
+import reglet.model.SectionDocument.Span;
+import reglet.model.SectionDocument.Strong;
 import reglet.model.TextChange;
 
 /** Puts a person's changes into the drafted paragraphs. The person's wording stands as it is; its slots are filled as everywhere. */
 final class TextChanges {
+    static final String KEPT = "+kept";
     private final Pack pack;
     private final Slots slots;
     private final List<Problem> problems;
@@ -23,13 +27,27 @@ final class TextChanges {
         this.problems = problems;
     }
 
-    /** Applies, in order, the changes whose paragraph exists and returns the others. */
+    /**
+     * Applies the changes whose paragraphs exist and returns the others. Texts change first, then paragraphs are added (and these changed
+     * in turn), then moved, then struck, so that in whatever order blocks stand, none takes away what another needs; blocks of one kind
+     * go in the order written.
+     */
     List<TextChange> apply(Map<String, List<Draft>> articles, List<TextChange> changes) {
+        List<TextChange> left = changes;
+        int before;
+        do {
+            before = left.size();
+            left = texts(articles, texts(articles, left, TextChange.Kind.CHANGE), TextChange.Kind.ADD);
+        } while (left.size() < before);
+        return texts(articles, Moves.apply(articles, left), TextChange.Kind.STRIKE);
+    }
+
+    private List<TextChange> texts(Map<String, List<Draft>> articles, List<TextChange> changes, TextChange.Kind kind) {
         List<TextChange> left = new ArrayList<>();
         for (TextChange change : changes) {
             Optional<Draft> target = articles.values().stream().flatMap(List::stream).flatMap(draft -> draft.all().stream())
                 .filter(draft -> draft.id().equals(change.paragraph())).findFirst();
-            if (target.isEmpty()) {
+            if (change.kind() != kind || target.isEmpty()) {
                 left.add(change);
                 continue;
             }
@@ -50,11 +68,34 @@ final class TextChanges {
         return 1 + draft.children().stream().mapToInt(TextChanges::depth).max().orElse(0);
     }
 
+    /**
+     * What a person wrote for a paragraph that isn't drafted, to be printed all the same; nothing for a block without a text. It says
+     * what it is, so that it can't be taken for a paragraph in its place.
+     *
+     * @param article in which it is put, at the end
+     */
+    void keep(Map<String, List<Draft>> articles, String article, TextChange change) {
+        if (change.text().isEmpty()) {
+            return;
+        }
+        Draft nowhere = Draft.of(change.paragraph(), List.of());
+        int more = (int) articles.get(article).stream().filter(draft -> draft.id().startsWith(change.paragraph() + KEPT)).count();
+        List<Draft> kept = new ArrayList<>(articles.get(article));
+        for (Draft draft : own(change, nowhere)) {
+            List<Span> text = new ArrayList<>(List.of(new Strong("Kept text, its paragraph " + change.paragraph() + " is not drafted:"),
+                new Plain(" ")));
+            text.addAll(draft.text());
+            kept.add(draft.with(text).named(change.paragraph() + KEPT + ++more, true, List.of()));
+        }
+        articles.put(article, kept);
+    }
+
     private List<Draft> own(TextChange change, Draft target) {
         Optional<Clause> clause = pack.clauses().stream().filter(found -> found.id().equals(target.id().replaceFirst("[@~/+].*", "")))
             .findFirst();
         Optional<Body> body = Body.check(pack, change.section(), clause.map(Clause::each).orElse(Scope.JOB),
-            clause.map(Clause::subject).orElse(""), "your text for '" + change.paragraph() + "'", change.text(), change.at(), problems);
+            clause.map(Clause::subject).orElse(""), "your text for '" + change.paragraph() + "'",
+            LibraryMove.of(pack, change).map(LibraryMove::text).orElse(change.text()), change.at(), problems);
         if (body.isEmpty()) {
             return List.of();
         }
@@ -73,7 +114,8 @@ final class TextChanges {
         List<Draft> named = new ArrayList<>();
         for (Draft text : texts) {
             if (change.kind() == TextChange.Kind.ADD || !named.isEmpty()) {
-                named.add(text.named(target.id() + "+" + (named.size() + 1), true, target.settings()));
+                named.add(text.named(target.id() + "+" + (named.size() + (change.kind() == TextChange.Kind.ADD ? 1 : 0)), true,
+                    target.settings()));
             } else if (text.children().isEmpty()) {
                 // A changed text without a list of its own keeps what stands below it.
                 named.add(new Draft(target.id(), true, text.text(), target.children(), target.settings()));

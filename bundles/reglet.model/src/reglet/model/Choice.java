@@ -12,12 +12,31 @@ import java.util.Map;
  * @param values    values that a person set over those of the options, by property name
  * @param by        who or what fixed it: "specifier", "RFI 12"; may be ""
  * @param because   the reason given; may be ""
+ * @param specified how the product paragraph specifies it
+ * @param alternates what is accepted instead when an alternate of the job is taken up, by its number
  * @param at        place in the wall's file
  */
-public record Choice(String component, List<String> accept, Map<String, Stated> values, String by, String because, Place at) {
+public record Choice(String component, List<String> accept, Map<String, Stated> values, String by, String because, Specifying specified,
+        Map<Integer, Choice> alternates, Place at) {
 
     public Choice {
         accept = List.copyOf(accept);
         values = Ordered.copy(values);
+        alternates = Ordered.copy(alternates);
+    }
+
+    /** A choice specified by performance, without alternates. */
+    public Choice(String component, List<String> accept, Map<String, Stated> values, String by, String because, Place at) {
+        this(component, accept, values, by, because, Specifying.PERFORMANCE, Map.of(), at);
+    }
+
+    /** The same choice with other options. */
+    public Choice accepting(List<String> others) {
+        return new Choice(component, others, values, by, because, specified, alternates, at);
+    }
+
+    /** The same choice with other values set by a person. */
+    public Choice setting(Map<String, Stated> others) {
+        return new Choice(component, accept, others, by, because, specified, alternates, at);
     }
 }

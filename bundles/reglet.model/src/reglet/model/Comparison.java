@@ -42,6 +42,16 @@ public record Comparison(String submittal, List<Row> rows) {
      */
     public record Row(String product, String paragraph, Requirement requirement, Optional<SheetValue> submitted, Result result,
             Optional<ShortBy> shortBy, String note) {
+
+        /** "W1.lath.weight". */
+        public String place() {
+            return requirement.wall() + "." + requirement.path();
+        }
+
+        /** "W1.lath.weight of lath-metal": the place, and the product where there is one. */
+        public String id() {
+            return product.isEmpty() ? place() : place() + " of " + product;
+        }
     }
 
     /** How far a quantity falls short: in SI, and as a share of what is required. */

@@ -22,8 +22,9 @@ public record Component(String id, String title, String section, int order, Stri
         options = List.copyOf(options);
     }
 
+    /** A property of its own, or one that every component has by the way it is specified. */
     public Optional<Property> property(String name) {
-        return properties.stream().filter(property -> property.name().equals(name)).findFirst();
+        return properties.stream().filter(property -> property.name().equals(name)).findFirst().or(() -> Specifying.property(name));
     }
 
     public Optional<Option> option(String id) {

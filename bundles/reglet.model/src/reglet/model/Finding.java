@@ -19,9 +19,10 @@ import java.util.Map;
  * @param facts     the values read, by expression name
  * @param missing   names of the facts that are missing
  * @param basis     where the rule comes from
+ * @param alternate number of the alternate that it comes with; 0 when it stands in the base
  */
 public record Finding(String rule, Kind kind, Scope scope, String wall, String meeting, String component, Map<String, String> options,
-        Place at, String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis) {
+        Place at, String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis, int alternate) {
 
     public enum Kind {
         CONFLICT("conflict"), GAP("gap"), CAUTION("caution");
@@ -44,8 +45,20 @@ public record Finding(String rule, Kind kind, Scope scope, String wall, String m
         basis = List.copyOf(basis);
     }
 
-    /** What stays the same while a job is edited: rule, wall and meeting. */
+    /** A finding in the base. */
+    public Finding(String rule, Kind kind, Scope scope, String wall, String meeting, String component, Map<String, String> options, Place at,
+            String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis) {
+        this(rule, kind, scope, wall, meeting, component, options, at, says, fix, facts, missing, basis, 0);
+    }
+
+    /** The same finding as one that comes with an alternate, and says so. */
+    public Finding with(int number) {
+        return new Finding(rule, kind, scope, wall, meeting, component, options, at, "Alternate " + number + ": " + says, fix, facts, missing,
+            basis, number);
+    }
+
+    /** What stays the same while a job is edited: rule, wall, meeting and alternate. */
     public String key() {
-        return rule + " " + wall + (meeting.isEmpty() ? "" : "/" + meeting);
+        return rule + " " + wall + (meeting.isEmpty() ? "" : "/" + meeting) + (alternate == 0 ? "" : " alternate " + alternate);
     }
 }

@@ -8,11 +8,15 @@ import java.util.Optional;
  *
  * @param name    "adheredveneer"
  * @param version of the pack
+ * @param holdPoints points at which work stops until somebody has looked, in the order of the work
+ * @param touching components that touch each other
+ * @param stock    material that is left with the owner
  * @param cautions what every section, package and worksheet says of its limits and of dangers on site, in order
  */
 public record Pack(String name, String version, String title, List<Caution> cautions, List<Subject> subjects, List<Component> components,
         List<Rule> rules, List<Calculation> calculations, List<Table> tables, List<Standard> standards, List<SectionPlan> plans, List<Clause> clauses,
-        List<RegisterEntry> entries, List<Synonym> synonyms) {
+        List<RegisterEntry> entries, List<Synonym> synonyms, List<HoldPoint> holdPoints, List<Touching> touching,
+        List<ExtraStock> stock) {
 
     public Pack {
         cautions = List.copyOf(cautions);
@@ -26,6 +30,9 @@ public record Pack(String name, String version, String title, List<Caution> caut
         clauses = List.copyOf(clauses);
         entries = List.copyOf(entries);
         synonyms = List.copyOf(synonyms);
+        holdPoints = List.copyOf(holdPoints);
+        touching = List.copyOf(touching);
+        stock = List.copyOf(stock);
     }
 
     /**
@@ -44,7 +51,7 @@ public record Pack(String name, String version, String title, List<Caution> caut
     /** The same pack with other subjects, components, rules and tables. */
     public Pack with(List<Subject> otherSubjects, List<Component> otherComponents, List<Rule> otherRules, List<Table> otherTables) {
         return new Pack(name, version, title, cautions, otherSubjects, otherComponents, otherRules, calculations, otherTables, standards,
-            plans, clauses, entries, synonyms);
+            plans, clauses, entries, synonyms, holdPoints, touching, stock);
     }
 
     public Optional<Component> component(String id) {

@@ -21,6 +21,12 @@ public enum PaperRule {
     REFERENCE("paper.reference", Finding.Kind.CONFLICT, "articles, paragraphs and sections that the text refers to are there",
         "cross references"),
     TEXT("paper.text", Finding.Kind.CONFLICT, "the text can be printed: its paragraph and its slots are there", "slots"),
+    LIBRARY("paper.library", Finding.Kind.CAUTION, "a text that a person changed or struck is still the library's text of today",
+        "changed text"),
+    REGISTER("paper.register", Finding.Kind.CONFLICT,
+        "what the register file and the submittals say of an item is said of one that the sections ask for", "register"),
+    QUESTION("paper.question", Finding.Kind.GAP, "a question that a choice cites stands among the job's questions, and is answered",
+        "requests for information"),
     WORDING("paper.wording", Finding.Kind.CAUTION, "the text says what can be measured, or who decides by what",
         "enforceable wording");
 

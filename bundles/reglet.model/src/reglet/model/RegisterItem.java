@@ -1,5 +1,10 @@
 package reglet.model;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * One line of the register.
  *
@@ -9,11 +14,49 @@ package reglet.model;
  * @param item      what it is about: "Lath"
  * @param component component id; ""
  * @param kind      action, informational or closeout
+ * @param sort      what else it is
+ * @param code      its code in the scheme that the job chose; ""
  * @param sends     what is to be sent
+ * @param sender    who sends it; "" where the job doesn't say
  * @param status    "open", or what the submittals say of it
+ * @param from      ids of the items that a person made it of; empty for an item as it was derived
+ * @param note      what a person changed, with reason and name; ""
+ * @param timing    when it is needed, where the job says
  */
-public record RegisterItem(String id, String section, String paragraph, String item, String component, Kind kind, String sends,
-        String status) {
+public record RegisterItem(String id, String section, String paragraph, String item, String component, Kind kind, Sort sort, String code,
+        String sends, String sender, String status, List<String> from, String note, Optional<Timing> timing) {
+
+    public RegisterItem {
+        from = List.copyOf(from);
+    }
+
+    /** An item as it is derived: open, without dates. */
+    public static RegisterItem of(String id, String section, String paragraph, String item, String component, Kind kind, Sort sort,
+        String sends) {
+        return new RegisterItem(id, section, paragraph, item, component, kind, sort, "", sends, "", "open", List.of(), "",
+            Optional.empty());
+    }
+
+    /** The same item with another status. */
+    public RegisterItem standing(String newStatus) {
+        return new RegisterItem(id, section, paragraph, item, component, kind, sort, code, sends, sender, newStatus, from, note, timing);
+    }
+
+    /** The same item with code, sender and dates. */
+    public RegisterItem planned(String newCode, String newSender, Optional<Timing> newTiming) {
+        return new RegisterItem(id, section, paragraph, item, component, kind, sort, newCode, sends, newSender, status, from,
+            note, newTiming);
+    }
+
+    /** Its id and those of the items that it was made of: what a submittal may call it. */
+    public List<String> names() {
+        return Stream.concat(Stream.of(id), from.stream()).toList();
+    }
+
+    /** Whether a submittal covers it, by its id or by that of an item that it was made of. */
+    public boolean isIn(Submittal submittal) {
+        return section.equals(submittal.section()) && names().stream().anyMatch(submittal.items()::contains);
+    }
 
     public enum Kind {
         ACTION("action"), INFORMATIONAL("informational"), CLOSEOUT("closeout");
@@ -26,6 +69,38 @@ public record RegisterItem(String id, String section, String paragraph, String i
 
         public String text() {
             return text;
+        }
+    }
+
+    /** What an item is besides its kind. */
+    public enum Sort {
+        NONE(""), PRECONSTRUCTION("preconstruction"), SELECTION("sample for selection"), VERIFICATION("sample for verification"),
+        DELEGATED("delegated design"), CLOSEOUT("closeout"), MAINTENANCE("maintenance material"), SUSTAINABILITY("sustainability");
+
+        private final String text;
+
+        Sort(String text) {
+            this.text = text;
+        }
+
+        public String text() {
+            return text;
+        }
+    }
+
+    /**
+     * When an item is needed.
+     *
+     * @param onSite   day on which it has to be on site
+     * @param lead     days from the answer to that day
+     * @param review   days that the review takes
+     * @param days     how both are counted
+     * @param submitBy last day to hand it in: the day on site, less lead, less review
+     */
+    public record Timing(LocalDate onSite, int lead, int review, DayCount.Kind days, LocalDate submitBy) {
+
+        public static Timing of(LocalDate onSite, int lead, int review, DayCount days) {
+            return new Timing(onSite, lead, review, days.kind(), days.back(onSite, lead + review));
         }
     }
 }

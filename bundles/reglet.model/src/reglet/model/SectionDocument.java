@@ -3,6 +3,8 @@ package reglet.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * A drafted section: one tree that feeds every format.
@@ -101,9 +103,29 @@ public record SectionDocument(String number, String title, String job, String no
         paragraph.children().forEach(child -> collect(child, all));
     }
 
-    /** Address of the first paragraph of Part 2 or 3 that prints a requirement of this wall, component, option and property. */
+    /**
+     * Address of the first paragraph that prints a requirement of this wall, component, option and property; for one that no paragraph
+     * prints, such as a kind that the option's title says, of the first of Part 2 or 3 that names the option for this wall.
+     */
     public Optional<String> pathOf(Requirement requirement) {
-        return paragraphs().stream().filter(paragraph -> paragraph.text().stream().anyMatch(span -> span instanceof Slot slot
-            && slot.requirements().contains(requirement))).map(Paragraph::path).findFirst();
+        return first(paragraph -> true, slot -> slot.requirements().contains(requirement))
+            .or(() -> first(paragraph -> !paragraph.path().startsWith("1.") && isFor(paragraph.id(), requirement),
+                slot -> slot.ref().equals(requirement.component())));
+    }
+
+    private Optional<String> first(Predicate<Paragraph> which, Predicate<Slot> prints) {
+        return paragraphs().stream().filter(which).filter(paragraph -> paragraph.text().stream()
+            .anyMatch(span -> span instanceof Slot slot && prints.test(slot))).map(Paragraph::path).findFirst();
+    }
+
+    /** Ids name the walls, and the options that are alternatives, where a paragraph isn't for all: "lath.metal@W1,W2~metal-3.4". */
+    private static boolean isFor(String id, Requirement requirement) {
+        return names(id, '@', requirement.wall()) && names(id, '~', requirement.option());
+    }
+
+    private static boolean names(String id, char mark, String name) {
+        int start = id.indexOf(mark);
+        return start < 0 || Stream.of(id.substring(start + 1).split("[@~,&/]"))
+            .anyMatch(found -> found.equals(name) || found.startsWith(name + "."));
     }
 }

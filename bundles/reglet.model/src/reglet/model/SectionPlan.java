@@ -25,6 +25,7 @@ public record SectionPlan(String number, String title, List<Article> articles, P
     public record Article(String id, int part, String title, Made made) {
     }
 
-    /** What stands in an article besides clauses: nothing, the references, or the submittals of one kind. */
-    public enum Made { NOTHING, REFERENCES, ACTION_SUBMITTALS, INFORMATIONAL_SUBMITTALS, CLOSEOUT_SUBMITTALS, RELATED_SECTIONS }
+    /** What stands in an article besides clauses: nothing, the references, the submittals of one kind, what is priced apart. */
+    public enum Made { NOTHING, REFERENCES, ACTION_SUBMITTALS, INFORMATIONAL_SUBMITTALS, CLOSEOUT_SUBMITTALS, RELATED_SECTIONS,
+        ALTERNATES, ALLOWANCES, UNIT_PRICES }
 }

@@ -1,6 +1,7 @@
 package reglet.model;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What was handed in for register items, and what was answered.
@@ -15,9 +16,13 @@ import java.util.List;
  * @param deviations deviations that the contractor lists; empty for none
  * @param notes     notes
  * @param with      what of our own making goes in by choice: "worksheets", "details"
+ * @param replaces  id of the submittal that this one is handed in again for; ""
+ * @param encloses papers, colours and substitutions
+ * @param review    the reviewer's answer, once there is something of it
  */
 public record Submittal(String id, String section, List<String> items, List<String> products, String from, String date, String statement,
-        List<String> deviations, String notes, List<String> with, Place at) {
+        List<String> deviations, String notes, List<String> with,
+        String replaces, Enclosures encloses, Optional<Review> review, Place at) {
 
     /** What may go in by choice. */
     public static final List<String> BY_CHOICE = List.of("worksheets", "details");

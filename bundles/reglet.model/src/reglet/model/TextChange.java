@@ -4,15 +4,17 @@ package reglet.model;
  * What a person did to a drafted paragraph. The person's wording wins and stays.
  *
  * @param section   section number
- * @param paragraph id of the paragraph that is changed or struck, or after which one is added
- * @param kind      change, strike or add
- * @param text      Markdown of the person's text; "" when struck
- * @param madeOn    the library's text that the change was made on; "" for an added paragraph
+ * @param paragraph id of the paragraph that is changed, struck or moved, or after which one is added
+ * @param kind      change, strike, add or move
+ * @param text      Markdown of the person's text; "" when struck or moved
+ * @param madeOn    the library's text that the change was made on; "" for an added or moved paragraph
+ * @param after     id of the paragraph behind which it is moved; "" unless moved
  * @param at        place of the block's heading
- * @param textAt    place at which the person's text begins; the heading's when struck
+ * @param textAt    place at which the person's text begins; the heading's when struck or moved
  */
-public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, Place at, Place textAt) {
-    public enum Kind { CHANGE, STRIKE, ADD }
+public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, String after, Place at,
+        Place textAt) {
+    public enum Kind { CHANGE, STRIKE, ADD, MOVE }
 
     /** The place of a phrase in the person's text; where the text begins when it doesn't hold the phrase. */
     public Place placeOf(String phrase) {

@@ -1,5 +1,6 @@
 package reglet.model;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -17,10 +18,11 @@ public final class UnusableInput extends Exception {
         this(List.of(problem));
     }
 
-    /** The same problems with their files below a folder, for a person who stands outside it. */
+    /** The same problems with their files below a folder, for a person who stands outside it; a whole path stays what it is. */
     public UnusableInput below(String folder) {
-        return new UnusableInput(problems.stream().map(problem -> new Problem(new Place(folder + "/" + problem.at().file(),
-            problem.at().line(), problem.at().column()), problem.what(), problem.expected())).toList());
+        return new UnusableInput(problems.stream().map(problem -> Path.of(problem.at().file()).isAbsolute() ? problem
+            : new Problem(new Place(folder + "/" + problem.at().file(), problem.at().line(), problem.at().column()), problem.what(),
+                problem.expected())).toList());
     }
 
     public List<Problem> problems() {

@@ -25,6 +25,14 @@ public record WallType(String id, String title, Map<String, Stated> facts, List<
         return Optional.ofNullable(choices.get(component));
     }
 
+    /** The wall as it is when these alternates are taken up: of several for one component the last listed. */
+    WallType taking(List<Integer> numbers) {
+        Map<String, Choice> taken = new java.util.LinkedHashMap<>();
+        choices.forEach((component, choice) -> taken.put(component, numbers.stream().filter(choice.alternates()::containsKey)
+            .reduce((one, other) -> other).map(choice.alternates()::get).orElse(choice)));
+        return new WallType(id, title, facts, meetings, taken, at);
+    }
+
     /** The same wall with another choice of one component. */
     public WallType with(Choice choice) {
         var changed = new java.util.LinkedHashMap<>(choices);

@@ -88,7 +88,7 @@ final class DrawnSheet {
                         rows.add(lines.get(++i));
                     }
                     sheet.table(line.split(" "), rows);
-                } else if (!line.isBlank() && !line.startsWith("#") && !line.startsWith("component ")) {
+                } else if (!line.isBlank() && !line.startsWith("#") && !line.startsWith("component ") && !line.startsWith("also ")) {
                     sheet.line(line);
                 }
             }

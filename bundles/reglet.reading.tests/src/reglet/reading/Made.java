@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -63,11 +62,11 @@ final class Made {
     }
 
     static PackagePlan.Part own(String title, int firstPage, int pages) {
-        return new PackagePlan.Part(title, 1, firstPage, pages, Optional.empty(), "");
+        return PackagePlan.Part.own(title, 1, firstPage, pages);
     }
 
     static PackagePlan.Part sheet(String title, int pages, Path file) {
-        return new PackagePlan.Part(title, 2, 0, pages, Optional.of(file),
+        return PackagePlan.Part.of(title, 2, new PackagePlan.Sheet(file, pages),
             title + ", page {page} of " + pages + " · Submittal 04-73-00-01 · Package page {package page}");
     }
 

@@ -1,11 +1,16 @@
 package reglet.reading;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+
+import com.google.gson.Gson;
 
 /** Processes that behave as a broken one would. Each first says that it opens the first sheet, as the real one does. */
 final class Misbehaving {
@@ -69,6 +74,28 @@ final class Misbehaving {
             while (true) {
                 new Frame(Frame.Kind.PACKAGE, new byte[Frame.LONGEST]).write(out);
             }
+        }
+    }
+
+    /** Stops at a bad sheet unless it is told to do without. */
+    static final class StopsOnce {
+        public static void main(String[] none) throws Exception {
+            DataInputStream in = new DataInputStream(System.in);
+            byte[] asked = in.readNBytes(in.readInt());
+            if (!new String(asked, StandardCharsets.UTF_8).contains("\"without\":{\"")) {
+                String bad = new Gson().fromJson(new String(asked, StandardCharsets.UTF_8), Request.class).parts().get(1).sheet();
+                Frame.of(Frame.Kind.OPENS, bad).write(new DataOutputStream(System.out));
+                System.exit(1);
+            }
+            byte[] pages = in.readNBytes(in.readInt());
+            ByteArrayOutputStream again = new ByteArrayOutputStream();
+            DataOutputStream out = new DataOutputStream(again);
+            out.writeInt(asked.length);
+            out.write(asked);
+            out.writeInt(pages.length);
+            out.write(pages);
+            System.setIn(new SequenceInputStream(new ByteArrayInputStream(again.toByteArray()), System.in));
+            ChildMain.main(none);
         }
     }
 

@@ -83,6 +83,39 @@ class PackageTest {
     }
 
     @Test
+    void aFlagStandsAtTheEdgeOfItsPageLevelWithItsPlaceAndLeavesTheRestAlone() throws IOException {
+        PackagePlan plain = plan();
+        PackagePlan flagged = new PackagePlan(plain.title(), plain.ownPages(), plain.parts(), plain.links(),
+            List.of(new PackagePlan.Flag(4, new Box(72, 200, 100, 20), "7: falls short")));
+        byte[] bytes = Child.usual().assemble(flagged);
+        assertArrayEquals(bytes, Child.usual().assemble(flagged));
+        try (PDDocument bound = Loader.loadPDF(bytes)) {
+            String[] place = Made.place(bound, 4, "7: falls short").split(" ");
+            assertTrue(Integer.parseInt(place[0]) > 500, place[0]);
+            assertEquals(213, Integer.parseInt(place[1]), 5);
+            assertEquals("", Made.place(bound, 3, "7: falls short"));
+            assertTrue(Made.text(bound, 4).startsWith("second of A"), Made.text(bound, 4));
+        }
+    }
+
+    @Test
+    void pagesThatStandForABrokenSheetBearNoFlag() throws IOException {
+        Path broken = Made.file(folder, "broken.pdf", new byte[] {1, 2, 3});
+        PackagePlan plan = new PackagePlan("Package", Made.pdf("Cover"), List.of(Made.own("Cover", 1, 1), Made.sheet("Sheet 1", 1, broken)),
+            List.of(), List.of(new PackagePlan.Flag(2, new Box(72, 200, 100, 20), "7: falls short")));
+        try (PDDocument bound = Loader.loadPDF(Child.usual().assemble(plan))) {
+            assertTrue(Made.text(bound, 2).contains("could not be bound in"));
+            assertEquals("", Made.place(bound, 2, "7: falls short"));
+        }
+    }
+
+    @Test
+    void aFlagOnNoPageIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> new PackagePlan("Package", new byte[0], List.of(), List.of(),
+            List.of(new PackagePlan.Flag(1, new Box(0, 0, 1, 1), "1"))));
+    }
+
+    @Test
     void bookmarksStandInTwoLevelsAndLeadToTheFirstPageOfTheirPart() throws IOException {
         try (PDDocument bound = Loader.loadPDF(Child.usual().assemble(plan()))) {
             List<String> bookmarks = new ArrayList<>();

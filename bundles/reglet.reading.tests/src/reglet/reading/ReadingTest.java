@@ -156,7 +156,7 @@ class ReadingTest {
         "mat | Roll weight | ''", "mat | Compressive resistance at 10% strain | compressive",
             "mat | Drainage efficiency, ASTM E2273 | drainage_efficiency",
         "mat | Thickness of pallet cap | ''", "mat | Surface burning: flame spread index | flame_spread",
-            "mat | Flame spread / smoke developed | ''",
+            "mat | Flame spread / smoke developed | flame_spread",
         "lath | Weight per bundle | ''", "lath | Shipping weight | ''", "lath | Weight, lb/sq. yd. | weight",
             "veneer | Weight (saturated) | weight",
         "veneer | Compressive strength, average of five units | strength", "veneer | Tensile strength | ''",

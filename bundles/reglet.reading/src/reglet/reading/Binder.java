@@ -1,14 +1,16 @@
 package reglet.reading;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.zip.CRC32;
-import java.util.zip.CheckedInputStream;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,11 +18,9 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDBorderStyleDictionary;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 
@@ -29,12 +29,16 @@ final class Binder implements AutoCloseable {
     private static final float MARGIN = 72;
     private static final float SIZE = 11;
     private static final float LEADING = 16;
+    private static final int ENDS = 1 << 16;
 
     private final PDDocument bound = new PDDocument(Sheets.STREAMS);
     /** Pages are taken over by reference, so their documents stay open until the end. */
     private final List<PDDocument> sources = new ArrayList<>();
+    /** Pages that stand for sheets which could not be bound in. */
+    private final Set<PDPage> standIns = new HashSet<>();
     private final Layers layers = new Layers();
     private final Lettering lettering;
+    private final Highlights highlights;
     private final Request request;
 
     /** Hears which file is opened next. */
@@ -45,6 +49,7 @@ final class Binder implements AutoCloseable {
     private Binder(Request request) throws IOException {
         this.request = request;
         this.lettering = new Lettering(bound);
+        this.highlights = new Highlights(bound, lettering);
     }
 
     /** Writes the package; the same request and files give the same bytes. */
@@ -53,6 +58,7 @@ final class Binder implements AutoCloseable {
             binder.parts(ownPages, opening);
             binder.bookmarks();
             binder.links();
+            binder.flags();
             binder.layers.putInto(binder.bound);
             binder.describe(ownPages);
             opening.opens("");
@@ -71,12 +77,25 @@ final class Binder implements AutoCloseable {
         content.update(ownPages);
         for (Request.Part part : request.parts()) {
             if (!part.own() && Files.isRegularFile(Path.of(part.sheet()))) {
-                try (InputStream in = new CheckedInputStream(Files.newInputStream(Path.of(part.sheet())), content)) {
-                    in.transferTo(OutputStream.nullOutputStream());
-                }
+                ends(Path.of(part.sheet()), content);
             }
         }
         bound.setDocumentId(content.getValue());
+    }
+
+    /** Adds a sheet's first and last bytes: its own identity and the places of its objects stand there, and all of it may be much. */
+    private static void ends(Path sheet, CRC32 content) throws IOException {
+        try (SeekableByteChannel in = Files.newByteChannel(sheet)) {
+            ByteBuffer bytes = ByteBuffer.allocate(ENDS);
+            for (long from : new long[] {0, Math.max(0, in.size() - ENDS)}) {
+                in.position(from);
+                while (bytes.hasRemaining() && in.read(bytes) >= 0) {
+                    // a channel may give less than there is room for
+                }
+                content.update(bytes.flip());
+                bytes.clear();
+            }
+        }
     }
 
     private void parts(byte[] ownPages, Opening opening) throws IOException {
@@ -99,20 +118,30 @@ final class Binder implements AutoCloseable {
     /** The pages of a sheet with their marks, or as many pages that say why they stand in their place. */
     private List<PDPage> sheet(Request.Part part) throws IOException {
         List<PDPage> pages;
+        String before = request.without().get(part.sheet());
         try {
+            if (before != null) {
+                throw new Sheets.Unusable(before);
+            }
             PDDocument sheet = Sheets.open(Path.of(part.sheet()));
             sources.add(sheet);
             pages = PlainPages.of(sheet);
-            if (pages.size() != part.pages()) {
-                throw new Sheets.Unusable("it has changed: it has " + count(pages.size()) + " now and had " + count(part.pages()));
+            if (pages.size() != part.of()) {
+                throw new Sheets.Unusable("it has changed: it has " + count(pages.size()) + " now and had " + count(part.of()));
+            }
+            pages = pages.subList(part.firstPage() - 1, part.firstPage() - 1 + part.pages());
+            for (int i = 0; i < pages.size(); i++) {
+                int page = part.firstPage() + i;
+                highlights.put(pages.get(i), part.spots().stream().filter(spot -> spot.page() == page).toList());
             }
             layers.add(sheet);
         } catch (IOException | RuntimeException | StackOverflowError broken) {
             pages = instead(part, Sheets.why(broken));
+            pages.forEach(standIns::add);
         }
         for (int i = 0; i < pages.size(); i++) {
             if (!part.mark().isEmpty()) {
-                PageMark.put(bound, pages.get(i), lettering, part.mark().replace("{page}", Integer.toString(i + 1))
+                PageMark.put(bound, pages.get(i), lettering, part.mark().replace("{page}", Integer.toString(part.firstPage() + i))
                     .replace("{package page}", Integer.toString(bound.getNumberOfPages() + i + 1)));
             }
         }
@@ -125,9 +154,9 @@ final class Binder implements AutoCloseable {
 
     private List<PDPage> instead(Request.Part part, String why) throws IOException {
         List<PDPage> pages = new ArrayList<>();
-        for (int i = 1; i <= part.pages(); i++) {
+        for (int i = 0; i < part.pages(); i++) {
             PDPage page = new PDPage(PDRectangle.LETTER);
-            String text = lettering.printable("This page stands for page " + i + " of " + part.pages() + " of the sheet "
+            String text = lettering.printable("This page stands for page " + (part.firstPage() + i) + " of " + part.of() + " of the sheet "
                 + Path.of(part.sheet()).getFileName() + " (" + part.title() + "), which could not be bound in: " + why + ".");
             try (PDPageContentStream out = new PDPageContentStream(bound, page)) {
                 float y = page.getMediaBox().getHeight() - 2 * MARGIN;
@@ -149,23 +178,17 @@ final class Binder implements AutoCloseable {
         for (Request.Part part : request.parts()) {
             PDOutlineItem item = new PDOutlineItem();
             item.setTitle(part.title());
-            item.setDestination(destination(page));
+            item.setDestination(Targets.page(bound.getPage(page)));
             if (part.level() > 1 && above != null) {
                 above.addLast(item);
                 above.openNode();
-            } else {
+            } else if (part.level() > 0) {
                 outline.addLast(item);
                 above = item;
             }
             page += part.pages();
         }
         outline.openNode();
-    }
-
-    private PDPageFitDestination destination(int page) {
-        PDPageFitDestination destination = new PDPageFitDestination();
-        destination.setPage(bound.getPage(page));
-        return destination;
     }
 
     private void links() throws IOException {
@@ -179,12 +202,20 @@ final class Binder implements AutoCloseable {
             PDBorderStyleDictionary none = new PDBorderStyleDictionary();
             none.setWidth(0);
             annotation.setBorderStyle(none);
-            PDActionGoTo action = new PDActionGoTo();
-            action.setDestination(destination(link.target() - 1));
-            annotation.setAction(action);
+            annotation.setAction(link.file().isEmpty() ? Targets.here(bound.getPage(link.target() - 1), link.at())
+                : Targets.beside(link.file(), link.target()));
             List<PDAnnotation> annotations = new ArrayList<>(page.getAnnotations());
             annotations.add(annotation);
             page.setAnnotations(annotations);
+        }
+    }
+
+    private void flags() throws IOException {
+        for (Request.Flag flag : request.flags()) {
+            PDPage page = bound.getPage(flag.page() - 1);
+            if (standIns.stream().noneMatch(other -> other.getCOSObject() == page.getCOSObject())) {
+                FlagMark.put(bound, page, lettering, flag.box(), flag.text());
+            }
         }
     }
 

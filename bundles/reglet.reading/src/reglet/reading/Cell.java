@@ -56,7 +56,7 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
     private static String plain(String text) {
         return text.replace("\u00a0", " ").replace("ﬁ", "fi").replace("ﬂ", "fl").replace("ﬀ", "ff").replace("ﬃ", "ffi").replace("ﬄ", "ffl")
             .replace('º', '°').replace('˚', '°').replace('μ', 'µ').replace('″', '"').replace('”', '"').replace('“', '"')
-            .replace('′', '\'').replace('’', '\'').replace('⁄', '/').replace('‑', '-').replace("®", "").replace("™", "");
+            .replace('′', '\'').replace('’', '\'').replace('⁄', '/').replace('‑', '-').replace('\u00ad', '-').replace("®", "").replace("™", "");
     }
 
     private static String clean(String text) {
@@ -107,7 +107,10 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
                 at.add(Math.max(0, starts.get(i) - from));
             }
         }
-        return within.isEmpty() ? this : new Cell(text.substring(from, to).strip(), within, at, y, size, low);
+        double tall = within.stream().mapToDouble(Piece::size).max().orElse(size);
+        double first = within.stream().filter(piece -> piece.size() > 0.8 * tall).mapToDouble(Piece::y).min().orElse(y);
+        double last = within.stream().filter(piece -> piece.size() > 0.8 * tall).mapToDouble(Piece::y).max().orElse(low);
+        return within.isEmpty() ? this : new Cell(text.substring(from, to).strip(), within, at, first, size, last);
     }
 
     /** The same place with other words. */

@@ -1,7 +1,8 @@
 package reglet.reading;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -26,6 +27,8 @@ import reglet.reading.Running.Stopped;
  */
 public final class Child {
     private static final Gson GSON = new Gson();
+    private static final int MOST_LEFT_OUT = 5;
+    private static final int LARGEST_PICTURE = 32 << 20;
 
     private final Class<?> main;
     private final Limits limits;
@@ -36,11 +39,11 @@ public final class Child {
      * @param memory megabytes of heap
      * @param sheet  time for a look at one sheet
      * @param whole  time for putting a package together
-     * @param output bytes of a package, which is handed over as a whole
+     * @param output bytes of a package
      */
-    public record Limits(int memory, Duration sheet, Duration whole, int output) {
+    public record Limits(int memory, Duration sheet, Duration whole, long output) {
         /** Enough for packages of some thousand pages, for sheets are mapped and not read into memory. */
-        public static final Limits USUAL = new Limits(256, Duration.ofSeconds(60), Duration.ofMinutes(5), 512 << 20);
+        public static final Limits USUAL = new Limits(256, Duration.ofSeconds(60), Duration.ofMinutes(5), 4L << 30);
     }
 
     private Child(Class<?> main, Limits limits) {
@@ -93,6 +96,33 @@ public final class Child {
     }
 
     /**
+     * Looks for words on sheets. A sheet that can't be read, or stops the process, is one on which nothing is found.
+     *
+     * @param words what is looked for on each of the sheets, without regard to capitals and blanks
+     * @return the places found on each of the sheets, in the order of the pages and at most {@value Finder#MOST}
+     * @throws IOException when the process doesn't start, or the call is cancelled
+     */
+    public List<List<Spotted>> find(List<Path> sheets, List<List<String>> words) throws IOException {
+        List<List<Spotted>> all = new ArrayList<>();
+        while (all.size() < sheets.size()) {
+            int done = all.size();
+            Request request = Request.find(sheets.subList(done, sheets.size()).stream().map(sheet -> sheet.toAbsolutePath().toString())
+                .toList(), words.subList(done, words.size()));
+            try (Running running = Running.start(main, limits.memory(), request, new byte[0])) {
+                while (all.size() < sheets.size()) {
+                    all.add(List.of(GSON.fromJson(running.next(Frame.Kind.FOUND, running.in(limits.sheet())).text(), Spotted[].class)));
+                }
+            } catch (Stopped stopped) {
+                if (stopped.opened().isEmpty()) {
+                    throw stopped;
+                }
+                all.add(List.of());
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /**
      * Takes words and lines off a sheet's pages.
      *
      * @return its pages in their order; pages beyond the first {@value Pages#MOST} are empty and have no size
@@ -140,32 +170,95 @@ public final class Child {
     }
 
     /**
-     * Binds a package. The same plan and files give the same bytes. A sheet that can't be bound in, or has other pages than the
-     * plan says, is replaced by as many pages that say so, so that page numbers stay.
+     * Draws a page of a sheet.
      *
+     * @param page from 1
+     * @param dpi  dots per inch, from {@value Pictures#LEAST_DPI} to {@value Pictures#MOST_DPI}; very large pages are drawn more coarsely
+     * @return a PNG
+     * @throws UnusableInput when the sheet can't be opened, has no such page, stops the process, or reaches a limit
+     * @throws IOException   when the process doesn't start, or the call is cancelled
+     */
+    public byte[] picture(Path sheet, int page, int dpi) throws UnusableInput, IOException {
+        ByteArrayOutputStream picture = new ByteArrayOutputStream();
+        try (Running running = Running.start(main, limits.memory(), Request.picture(sheet.toAbsolutePath().toString(), page, dpi),
+            new byte[0])) {
+            long deadline = running.in(limits.sheet());
+            for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
+                if (frame.kind() == Frame.Kind.UNREADABLE) {
+                    throw unreadable(sheet, frame.text());
+                }
+                if (frame.kind() == Frame.Kind.PACKAGE) {
+                    picture.write(frame.bytes());
+                }
+                if (picture.size() > LARGEST_PICTURE) {
+                    throw unreadable(sheet, "its picture is too large");
+                }
+            }
+        } catch (Stopped stopped) {
+            if (stopped.opened().isEmpty()) {
+                throw stopped;
+            }
+            throw unreadable(sheet, stopped.getMessage());
+        }
+        return picture.toByteArray();
+    }
+
+    /**
+     * Binds a package. The same plan and files give the same bytes. A sheet that can't be bound in, has other pages than the plan
+     * says, or stops the process, is replaced by as many pages that say so, so that page numbers stay.
+     *
+     * @param out gets the package piece by piece; what it got is worth nothing when the call fails
      * @throws IOException when the process doesn't start, reaches a limit or fails (the message names the sheet it was at), or the
      *                     call is cancelled
      */
-    public byte[] assemble(PackagePlan plan) throws IOException {
-        try (Running running = Running.start(main, limits.memory(), Request.assemble(plan), plan.ownPages())) {
-            List<byte[]> pieces = new ArrayList<>();
-            long size = 0;
-            long deadline = running.in(limits.whole());
-            for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
-                if (frame.kind() == Frame.Kind.PACKAGE) {
-                    pieces.add(frame.bytes());
-                    size += frame.bytes().length;
-                }
-                if (size > limits.output()) {
-                    throw new IOException("the package would be larger than " + (limits.output() >> 20) + " MB; send fewer sheets");
+    public void assemble(PackagePlan plan, OutputStream out) throws IOException {
+        Map<String, String> without = new TreeMap<>();
+        while (true) {
+            Counted counted = new Counted(out);
+            try (Running running = Running.start(main, limits.memory(), Request.assemble(plan, without), plan.ownPages())) {
+                receive(running, counted);
+                return;
+            } catch (Stopped stopped) {
+                // nothing of a package is handed over while sheets are opened, so that it can be begun again without this one
+                if (counted.bytes > 0 || stopped.opened().isEmpty() || without.size() == MOST_LEFT_OUT
+                    || without.put(stopped.opened(), stopped.getMessage()) != null) {
+                    throw new IOException("the package was not put together" + (stopped.opened().isEmpty() ? ""
+                        : " because of " + stopped.opened()) + ": " + stopped.getMessage(), stopped);
                 }
             }
-            ByteBuffer whole = ByteBuffer.allocate((int) size);
-            pieces.forEach(whole::put);
-            return whole.array();
-        } catch (Stopped stopped) {
-            throw new IOException("the package was not put together" + (stopped.opened().isEmpty() ? ""
-                : " because of " + stopped.opened()) + ": " + stopped.getMessage(), stopped);
+        }
+    }
+
+    /** As {@link #assemble(PackagePlan, OutputStream)}, for what is small enough to be held as a whole. */
+    public byte[] assemble(PackagePlan plan) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        assemble(plan, out);
+        return out.toByteArray();
+    }
+
+    private void receive(Running running, Counted out) throws IOException {
+        long deadline = running.in(limits.whole());
+        for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
+            if (frame.kind() == Frame.Kind.PACKAGE) {
+                out.write(frame.bytes());
+            }
+            if (out.bytes > limits.output()) {
+                throw new IOException("the package would be larger than " + (limits.output() >> 20) + " MB; send fewer sheets");
+            }
+        }
+    }
+
+    private static final class Counted {
+        private final OutputStream out;
+        private long bytes;
+
+        private Counted(OutputStream out) {
+            this.out = out;
+        }
+
+        private void write(byte[] piece) throws IOException {
+            out.write(piece);
+            bytes += piece.length;
         }
     }
 }

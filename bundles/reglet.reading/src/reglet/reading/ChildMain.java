@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 
 import com.google.gson.Gson;
 
@@ -35,6 +36,8 @@ public final class ChildMain {
         switch (request.verb()) {
             case "measure" -> measure(request, out);
             case "read" -> read(request.sheets().get(0), out);
+            case "find" -> find(request, out);
+            case "picture" -> picture(request, out);
             case "assemble" -> Binder.bind(request, ownPages, sheet -> opens(out, sheet), Frame.packageTo(out));
             default -> throw new IOException("unknown request " + request.verb());
         }
@@ -55,6 +58,30 @@ public final class ChildMain {
             Pages.read(Path.of(sheet), part -> Frame.of(Frame.Kind.PAGE, GSON.toJson(part)).write(out));
         } catch (IOException | RuntimeException | StackOverflowError broken) {
             Frame.of(Frame.Kind.UNREADABLE, Sheets.why(broken)).write(out);
+        }
+    }
+
+    private static void picture(Request request, DataOutputStream out) throws IOException {
+        String sheet = request.sheets().get(0);
+        opens(out, sheet);
+        List<String> asked = request.words().get(0);
+        try (OutputStream picture = Frame.packageTo(out)) {
+            Pictures.draw(Path.of(sheet), Integer.parseInt(asked.get(0)), Integer.parseInt(asked.get(1)), picture);
+        } catch (IOException | RuntimeException | StackOverflowError broken) {
+            Frame.of(Frame.Kind.UNREADABLE, Sheets.why(broken)).write(out);
+        }
+    }
+
+    private static void find(Request request, DataOutputStream out) throws IOException {
+        for (int i = 0; i < request.sheets().size(); i++) {
+            opens(out, request.sheets().get(i));
+            List<Spotted> found;
+            try {
+                found = Finder.find(Path.of(request.sheets().get(i)), request.words().get(i));
+            } catch (IOException | RuntimeException | StackOverflowError broken) {
+                found = List.of();
+            }
+            Frame.of(Frame.Kind.FOUND, GSON.toJson(found)).write(out);
         }
     }
 

@@ -24,7 +24,10 @@ final class Citations {
     private static final Pattern OTHER = Pattern.compile("\\b(AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|ICC-ES AC|AC)\\s?[-/]?"
         + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?)"
         + EDITION);
-    private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?\\b(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?" + EDITION);
+    private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);
+    /** "E96-A", "E96A", "E96 (B)". */
+    private static final Pattern LETTER = Pattern.compile("\\s?[-/,]?\\s?\\(?([A-Z])\\)?(?![\\p{L}\\d])");
+    private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?(?=[A-D]?\\b)(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?" + EDITION);
 
     private final Set<String> known;
     private final List<Synonym> parts;
@@ -69,6 +72,13 @@ final class Citations {
         found.sort((a, b) -> Integer.compare(a.from, b.from));
         return found.stream().map(citation -> {
             String whole = part(citation.name, beside);
+            Matcher letter = LETTER.matcher(text).region(citation.to, text.length());
+            if (whole.equals(citation.name) && letter.lookingAt()) {
+                String named = citation.name + " Procedure " + letter.group(1);
+                if (parts.stream().anyMatch(part -> part.property().equals(named))) {
+                    return new Citation(citation.from, letter.end(), named, citation.edition);
+                }
+            }
             return new Citation(citation.from, whole.equals(citation.name) ? citation.to : past(whole, text, citation.to), whole,
                 citation.edition);
         }).toList();
@@ -78,6 +88,12 @@ final class Citations {
         while (matcher.find()) {
             add(found, new Citation(matcher.start(), matcher.end(), body + matcher.group(1).toUpperCase(Locale.ROOT) + matcher.group(2),
                 edition(matcher, 3)));
+            // "ASTM C39, C192 and C140"
+            Matcher next = NEXT.matcher(text).region(matcher.end(), text.length());
+            while (next.lookingAt()) {
+                add(found, new Citation(next.start(1), next.end(), body + next.group(1) + next.group(2), edition(next, 3)));
+                next.region(next.end(), text.length());
+            }
         }
     }
 
@@ -128,6 +144,11 @@ final class Citations {
             }
         }
         return name;
+    }
+
+    /** Whether a text says nothing but the standards that it names. */
+    static boolean isAlone(String text, List<Citation> citations) {
+        return !citations.isEmpty() && without(text, citations).matches("[\\s,;.()]*");
     }
 
     /** A text with the standards in it blanked out. */

@@ -21,13 +21,18 @@ final class Columns {
     private static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
     private static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
         + "actual|certified|published|"
-        + "product|property|mean|our|declared) )*(?:value|result|performance|rating|reading|data|average|typical|typical value|typ)"
+        + "product|property|mean|our|declared) )*(?:value|result|performance|rating|reading|data|average|typical|typical value"
+        + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
+        + "tested|as measured|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical))*");
     private static final Pattern REQUIRED = Pattern.compile("(?:(?:astm|code|project|specified|minimum|maximum|standard|spec|"
         + "acceptance|ac\\d*) )*"
-        + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req|pass criteria)(?: value)?|"
+        + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req"
+        + "|pass criteria)(?: value)?|as specified|spec|"
             + "minimum|maximum|"
-        + "required value|condition of acceptance");
+        + "required value|condition of acceptance|asked for");
+    /** Asks for something where another column names the methods. */
+    private static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: (?:limit|value))?");
     private static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
     private static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
         + "customary|u s unit|inch pound|inch|customary|us customary)"
@@ -36,6 +41,12 @@ final class Columns {
         + "code|product no|code|"
         + "catalog no|cat no|catalog number|catalogue no|designation|sku|series|style|name|product name|version|model no|model number|"
         + "ref|type no");
+
+    /** "Requirement per ASTM C1670". */
+    private static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?"
+        + "\\s?\\d[\\d.]*\\S*$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
+
+    private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
 
     enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
 
@@ -80,8 +91,9 @@ final class Columns {
         List<Column> columns = new ArrayList<>();
         boolean label = cells.stream().anyMatch(cell -> LABEL.matcher(plain(cell)).matches());
         boolean method = cells.stream().anyMatch(cell -> METHOD.matcher(plain(cell)).matches());
+        boolean specified = cells.stream().filter(cell -> METHOD.matcher(plain(cell)).matches()).count() > 1;
         for (Cell cell : cells) {
-            columns.add(new Column(cell, role(plain(cell), label, method)));
+            columns.add(new Column(cell, role(plain(cell), label, method, specified)));
         }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
@@ -99,7 +111,28 @@ final class Columns {
         return byRows(columns, labels);
     }
 
-    private static Role role(String plain, boolean label, boolean method) {
+    /** Columns of models above rows whose labels have no heading: "| RN-1 | RN-2" above "Length | 1 in | 2 in". */
+    static Optional<Columns> unnamed(Line line, Line next, Labels labels) {
+        List<Cell> cells = next.cells();
+        boolean heads = line.cells().size() >= 2 && cells.size() == line.cells().size() + 1 && cells.get(0).right() < line.left()
+            && next.y() - line.y() < 4 * line.size() && labels.read(cells.get(0).text()).isPresent()
+            && line.cells().stream().allMatch(cell -> cell.text().length() <= 45 && labels.read(cell.text()).isEmpty()
+                && !AMOUNT.matcher(cell.text()).matches());
+        if (!heads) {
+            return Optional.empty();
+        }
+        List<Column> columns = new ArrayList<>(List.of(new Column(cells.get(0).named(""), Role.LABEL)));
+        for (Cell cell : line.cells()) {
+            Role role = role(plain(cell), true, true, false);
+            columns.add(new Column(cell, role == Role.OTHER || role == Role.LABEL ? Role.MODEL : role));
+        }
+        return Optional.of(new Columns(models(columns)));
+    }
+
+    private static Role role(String plain, boolean label, boolean method, boolean specified) {
+        if (specified && SPECIFIED.matcher(plain).matches()) {
+            return Role.REQUIRED;
+        }
         if (LABEL.matcher(plain).matches() || method && !label && LABEL_BESIDE_METHOD.matcher(plain).matches()) {
             return Role.LABEL;
         }
@@ -120,7 +153,7 @@ final class Columns {
 
     private static String plain(Cell cell) {
         // of a heading in two languages the first counts
-        return Labels.plain(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(" / .*", ""));
+        return Labels.plain(CITED.matcher(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(" / .*", "")).replaceFirst(""));
     }
 
     /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */

@@ -24,7 +24,9 @@ record Frame(Kind kind, byte[] bytes) {
         PAGE,
         /** Why a sheet can't be read, in words; comes instead of pages. */
         UNREADABLE,
-        /** Some bytes of the package. */
+        /** JSON: list of {@link Spotted}, all places found on one sheet. */
+        FOUND,
+        /** Some bytes of the package, or of a picture. */
         PACKAGE,
         END
     }
@@ -58,8 +60,9 @@ record Frame(Kind kind, byte[] bytes) {
         if (length < 0 || length > LONGEST) {
             return Optional.empty();
         }
-        byte[] bytes = in.readNBytes(length);
-        return bytes.length < length ? Optional.empty() : Optional.of(new Frame(Kind.values()[kind], bytes));
+        byte[] bytes = new byte[length];
+        in.readFully(bytes);
+        return Optional.of(new Frame(Kind.values()[kind], bytes));
     }
 
     /** A stream whose bytes become frames when it is flushed, so that a package never lies in the process's memory as a whole. */

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 
 import reglet.model.Compare;
 import reglet.model.Component;
+import reglet.model.Evidence;
 import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.Synonym;
@@ -31,12 +32,26 @@ final class Labels {
     private static final Pattern CONDITION = Pattern.compile("\\d+(?:\\.\\d+)?%?|%|day|d|h|hr|hour|hrs|at|after|when|average|avg|of|"
         + "five|three|ten|unit|specimen|"
         + "sample|mean|typical|nominal|min|minimum|max|maximum|pa|psf|f|c|°f|°c|degree|dry|cure|cured|initial|per|test|both|way|direction|"
-        + "rh|lb|ft2|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the");
+        + "rh|lb|ft2|load|granite|limestone|marble|brick|concrete|aluminum|wood|osb|plywood|cmu|masonry|substrate|porous|"
+        + "stone|veneer|"
+        + "msv|unit|quarry|tile|ceramic|porcelain|metal|anodized|mill|finish|painted|glass|gypsum|sheathing|block|prism|cube|mortar|cycle|"
+        + "strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the");
+    private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
+    private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b");
     private static final Pattern MARKS = Pattern.compile("[‐-―−/_,;:()\\[\\]\"“”'’+.\\s\\u00a0-]+");
-    private static final Map<String, String> SHORT = Map.of("max", "maximum", "min", "minimum", "temp", "temperature", "grey", "gray");
+    private static final Map<String, String> SHORT = Map.ofEntries(
+        Map.entry("max", "maximum"), Map.entry("min", "minimum"), Map.entry("comp", "compressive"), Map.entry("temp", "temperature"),
+        Map.entry("grey", "gray"), Map.entry("dia", "diameter"), Map.entry("wt", "weight"), Map.entry("thk", "thickness"),
+        Map.entry("galv", "galvanized"), Map.entry("ht", "height"));
     /** "Weight lb/yd²": a unit at the end that can be nothing else. */
     private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
         + "|inches|in\\.?|ft\\.?))\\s*");
+    /** "…, cfm/ft² at 75 Pa". */
+    private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
+    /** No minutes: "strength, min." */
+    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:min|max)\\.?\\s*");
+    /** "Max. length": a limit on lengths, and no name such as "maximum face dimension". */
+    private static final Pattern ABBREVIATED = Pattern.compile("(?i)(?:max|min)\\.\\s");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
 
     private final Component component;
@@ -66,6 +81,9 @@ final class Labels {
         this.component = component;
         this.citations = citations;
         for (Property property : component.properties()) {
+            if (isOfTheWork(property)) {
+                continue;
+            }
             name(property.label(), property);
             for (Synonym synonym : pack.synonyms()) {
                 if (synonym.property().equals(component.id() + "." + property.name())) {
@@ -83,6 +101,11 @@ final class Labels {
         names.forEach((name, properties) -> turned.merge(sorted(name), properties, (one, other) -> one.equals(other) ? one : List.of()));
         turned.remove("");
         turned.values().removeIf(List::isEmpty);
+    }
+
+    /** What whoever builds the wall decides, such as the width of a joint: a sheet says what its product suits, not what it is. */
+    static boolean isOfTheWork(Property property) {
+        return property.type().unit().isPresent() && property.compare() == Compare.EXACTLY && property.evidence() == Evidence.NONE;
     }
 
     private void name(String label, Property property) {
@@ -111,6 +134,7 @@ final class Labels {
         List<Citation> methods = citations.in(written);
         String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "").replaceAll("[:=\\s]+$", "");
         String unit = "";
+        Optional<Compare> stated = Optional.empty();
         StringBuilder bare = new StringBuilder();
         StringBuilder whole = new StringBuilder();
         Matcher inside = PARENTHESES.matcher(text);
@@ -120,7 +144,9 @@ final class Labels {
             whole.append(text, from, inside.start()).append(' ');
             from = inside.end();
             String content = inside.group(1).strip();
-            if (!content.isEmpty() && UnitSpelling.isUnit(content)) {
+            if (SENSE.matcher(content).matches()) {
+                stated = sense(plain(content));
+            } else if (!content.isEmpty() && UnitSpelling.isUnit(content)) {
                 unit = content;
             } else {
                 whole.append(content).append(' ');
@@ -129,8 +155,15 @@ final class Labels {
         bare.append(text.substring(from));
         whole.append(text.substring(from));
         int comma = bare.lastIndexOf(",");
-        if (unit.isEmpty() && comma > 0 && UnitSpelling.isUnit(bare.substring(comma + 1))) {
+        if (unit.isEmpty() && comma > 0 && !SENSE.matcher(bare.substring(comma + 1)).matches() && UnitSpelling.isUnit(bare.substring(comma + 1))) {
             unit = bare.substring(comma + 1).strip();
+            bare.setLength(comma);
+            whole = new StringBuilder(bare);
+        }
+        Matcher measured = comma < 0 || comma >= bare.length() ? null : MEASURED_AT.matcher(bare.substring(comma + 1));
+        if (unit.isEmpty() && measured != null && measured.matches() && UnitSpelling.isUnit(measured.group(1))
+            && isCondition(plain(measured.group(2)))) {
+            unit = measured.group(1).strip();
             bare.setLength(comma);
             whole = new StringBuilder(bare);
         }
@@ -140,13 +173,35 @@ final class Labels {
             bare = new StringBuilder(last.group(1));
             whole = new StringBuilder(bare);
         }
+        if (unit.isEmpty()) {
+            unit = wordsLast(bare, whole);
+        }
         String hint = unit;
+        Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? sense(plain(text)) : Optional.empty());
         String outside = bare.toString();
         return named(whole.toString(), 1).or(() -> named(outside, PARENTHESES.matcher(text).results()
             .allMatch(match -> isCondition(plain(match.group(1))) || UnitSpelling.isUnit(match.group(1).strip())
                 || names.containsKey(plain(match.group(1)))) ? 0.97 : 0))
             .filter(label -> label.quality() > 0)
-            .map(label -> new Label(label.properties, label.quality, hint, label.sense, methods));
+            .map(label -> new Label(label.properties, label.quality, hint, label.sense.or(() -> sense
+                .filter(one -> label.properties.stream().allMatch(property -> property.compare() == one))), methods));
+    }
+
+    /** Takes a unit of two or three words off the end: "Weight lbs / sq. yd."; "" when there is none. */
+    private String wordsLast(StringBuilder bare, StringBuilder whole) {
+        String text = bare.toString().strip();
+        int at = text.length();
+        for (int i = 0; i < 4 && (at = text.lastIndexOf(' ', at - 1)) > 0; i++) {
+            String unit = text.substring(at).strip();
+            if (unit.matches(".*[/²%°].*|(?i).*\\bper\\b.*") && UnitSpelling.isUnit(unit) && named(text.substring(0, at), 1).isPresent()) {
+                bare.setLength(0);
+                bare.append(text, 0, at);
+                whole.setLength(0);
+                whole.append(bare);
+                return unit;
+            }
+        }
+        return "";
     }
 
     private Optional<Label> named(String text, double quality) {
@@ -154,6 +209,10 @@ final class Labels {
         if (stroke > 0 && text.indexOf(" / ", stroke + 1) < 0) {
             // the same in another language, of which the pack knows no word
             String other = plain(text.substring(stroke + 3));
+            if (other.matches("(?:smoke|sd|sdi)(?: .*)?")) {
+                // "flame spread / smoke developed": the first of two figures
+                return exact(plain(text.substring(0, stroke)), quality * 0.95);
+            }
             boolean foreign = !other.isEmpty() && List.of(other.split(" ")).stream().noneMatch(words::contains);
             return foreign ? named(text.substring(0, stroke), quality * 0.95) : Optional.empty();
         }
@@ -166,7 +225,12 @@ final class Labels {
             return whole;
         }
         // "compressive strength, average of five units", "permeance after 7 days"
-        String[] parts = text.split("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
+        return measured(text, CONDITIONS, quality).or(() -> measured(text, FACES, quality));
+    }
+
+    /** A name with the conditions or faces that it was measured at. */
+    private Optional<Label> measured(String text, Pattern apart, double quality) {
+        String[] parts = apart.split(text);
         if (parts.length > 1) {
             Optional<Label> first = exact(plain(parts[0]), quality * 0.97);
             boolean conditions = true;
@@ -174,13 +238,15 @@ final class Labels {
                 conditions &= isCondition(plain(parts[i]));
             }
             if (first.isPresent() && conditions) {
-                return first;
+                Optional<Compare> sense = sense(plain(text));
+                return first.map(label -> label.sense.isPresent() ? label : new Label(label.properties, label.quality, label.unit, sense,
+                    label.methods));
             }
         }
         return Optional.empty();
     }
 
-    private static boolean isCondition(String plain) {
+    static boolean isCondition(String plain) {
         return plain.isEmpty() || List.of(plain.split(" ")).stream().allMatch(word -> CONDITION.matcher(word).matches());
     }
 
@@ -203,7 +269,7 @@ final class Labels {
         }
         // names of the pack may themselves hold words that change nothing, and makers turn words round: "unit weight, saturated"
         return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.get(sorted(others)))
-            .map(properties -> new Label(properties, quality * 0.92, "", sense, List.of()));
+            .map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
     }
 
     /** The words that say something, in the order of the alphabet. */

@@ -163,6 +163,9 @@ final class Layout {
             line.sort(Comparator.comparingDouble(Piece::x));
             lines.add(line(line));
         }
+        List<Line> apart = Gutter.apart(List.copyOf(lines));
+        lines.clear();
+        lines.addAll(apart);
     }
 
     /** The letters that a small piece is raised or lowered beside; null for a piece that stands on a line of its own. */
@@ -197,6 +200,9 @@ final class Layout {
         }
         if (!cell.isEmpty()) {
             cells.add(Cell.of(cell, y, size));
+        }
+        if (cells.size() > 1) {
+            cells.removeIf(one -> one.text().matches("[•▪■●◦‣]+"));
         }
         if (cells.isEmpty()) {
             // a line of dots alone

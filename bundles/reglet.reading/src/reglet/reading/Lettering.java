@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -23,7 +26,10 @@ final class Lettering {
             if (in == null) {
                 throw new IOException("the font " + FILE + " is missing from the PDF library");
             }
-            font = PDType0Font.load(document, in, true);
+            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            // ligatures are looked for by regular expressions at every line, and took most of the time of a package
+            letters.setEnableGsub(false);
+            font = PDType0Font.load(document, letters, true);
         }
     }
 

@@ -31,7 +31,7 @@ final class PageMark {
         float size = Math.min(SIZE, SIZE * (shown - 2 * SIDE) / lettering.width(text, SIZE));
         float width = lettering.width(text, size);
         float left = (shown - width) / 2;
-        try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
+        try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, false, true)) {
             out.transform(upright(box, turned));
             out.transform(Matrix.getScaleInstance(1 / unit, 1 / unit));
             out.setNonStrokingColor(1f);
@@ -43,7 +43,7 @@ final class PageMark {
     }
 
     /** From the page as shown, origin at its lower left, to the page's own coordinates. */
-    private static Matrix upright(PDRectangle box, int turned) {
+    static Matrix upright(PDRectangle box, int turned) {
         return switch (turned) {
             case 90 -> new Matrix(0, 1, -1, 0, box.getUpperRightX(), box.getLowerLeftY());
             case 180 -> new Matrix(-1, 0, 0, -1, box.getUpperRightX(), box.getUpperRightY());

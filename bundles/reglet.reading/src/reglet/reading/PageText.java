@@ -23,10 +23,13 @@ final class PageText extends PDFTextStripper {
     private static final double NEAR = 0.17;
     private static final double SAME = 0.12;
     private static final int DOTS = 3;
+    /** Side of a square in points: few letters begin in one, and most of their neighbours too. */
+    private static final double SIDE = 8;
 
     private final int rotation;
     private final List<Piece> pieces = new ArrayList<>();
-    private final Map<String, List<double[]>> drawn = new HashMap<>();
+    /** The letters drawn so far, by the square of the page in which they begin. */
+    private final Map<Square, List<Letter>> drawn = new HashMap<>();
     private final List<Letter> word = new ArrayList<>();
     private boolean spaced;
     private int letters;
@@ -34,6 +37,12 @@ final class PageText extends PDFTextStripper {
     private record Letter(String text, double x, double y, double width, double size, int turn, boolean bold, boolean hidden) {
         double end() {
             return x + width;
+        }
+    }
+
+    private record Square(long column, long row) {
+        static Square at(double x, double y) {
+            return new Square((long) Math.floor(x / SIDE), (long) Math.floor(y / SIDE));
         }
     }
 
@@ -54,7 +63,7 @@ final class PageText extends PDFTextStripper {
     @Override
     protected void processTextPosition(TextPosition position) {
         String unicode = position.getUnicode();
-        double size = position.getFontSizeInPt();
+        double size = Math.abs(position.getFontSizeInPt());
         if (unicode == null || unicode.isEmpty() || size <= 0 || slanted(position) || ++letters > MOST_LETTERS) {
             return;
         }
@@ -96,23 +105,20 @@ final class PageText extends PDFTextStripper {
 
     private boolean isShadow(Letter letter) {
         double near = SAME * letter.size;
-        long column = Math.round(letter.x / 4);
-        long row = Math.round(letter.y / 4);
-        for (long i = column - 1; i <= column + 1; i++) {
-            for (long j = row - 1; j <= row + 1; j++) {
-                for (double[] at : drawn.getOrDefault(key(letter, i, j), List.of())) {
-                    if (Math.abs(at[0] - letter.x) < near && Math.abs(at[1] - letter.y) < near) {
+        Square first = Square.at(letter.x - near, letter.y - near);
+        Square last = Square.at(letter.x + near, letter.y + near);
+        for (long column = first.column; column <= last.column; column++) {
+            for (long row = first.row; row <= last.row; row++) {
+                for (Letter other : drawn.getOrDefault(new Square(column, row), List.of())) {
+                    if (Math.abs(other.x - letter.x) < near && Math.abs(other.y - letter.y) < near && other.turn == letter.turn
+                        && other.text.equals(letter.text)) {
                         return true;
                     }
                 }
             }
         }
-        drawn.computeIfAbsent(key(letter, column, row), key -> new ArrayList<>()).add(new double[] {letter.x, letter.y});
+        drawn.computeIfAbsent(Square.at(letter.x, letter.y), fresh -> new ArrayList<>()).add(letter);
         return false;
-    }
-
-    private static String key(Letter letter, long column, long row) {
-        return letter.text + ' ' + letter.turn + ' ' + column + ' ' + row;
     }
 
     /** Ends a word; dots that lead from a label to a value are a word of their own. */

@@ -42,7 +42,7 @@ final class Pages {
     }
 
     static void read(Path sheet, Parts parts) throws IOException {
-        FontMappers.set(new OneFont());
+        useOwnFont();
         try (PDDocument document = Sheets.openToRead(sheet)) {
             if (document.isEncrypted() && !document.getCurrentAccessPermission().canExtractContent()) {
                 throw new Sheets.Unusable("its maker forbids taking text out of it");
@@ -55,6 +55,11 @@ final class Pages {
                 parts.part(new SheetPage(i + 1, 0, 0, false, List.of(), List.of()));
             }
         }
+    }
+
+    /** Reading text needs the widths of fonts, and nothing of the machine's own. */
+    static void useOwnFont() {
+        FontMappers.set(OneFont.ONLY);
     }
 
     /** @return how many of the words left were used up */
@@ -86,6 +91,9 @@ final class Pages {
      * come from the sheet. Otherwise the library would look through all fonts of the machine and write a list of them.
      */
     private static final class OneFont implements FontMapper {
+        /** Taking the font apart takes longer than most sheets. */
+        private static final OneFont ONLY = new OneFont();
+
         private TrueTypeFont font;
 
         private TrueTypeFont font() {

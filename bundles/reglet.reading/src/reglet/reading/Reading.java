@@ -29,18 +29,24 @@ import reglet.model.WordSet;
  */
 final class Reading {
     private static final String NUMBER = Numbers.pattern();
-    private static final String LEAST = "≥|>=|=>|>|at least|not less than|no less than|minimum|min\\.?|greater than|more than|over|exceeds";
-    private static final String MOST = "≤|<=|=<|<|at most|not more than|no more than|not greater than|maximum|max\\.?|less than|"
-        + "under|up to";
+    private static final String LEAST = "≥|>=|=>|>|at least|not less than|no less than|not below|no lower than|minimum of"
+        + "|minimum|min\\.?(?: of)?"
+        + "|greater than|more than|above|over|exceeds";
+    private static final String MOST = "≤|<=|=<|<|at most|not more than|no more than|not greater than|no greater than"
+        + "|maximum of|maximum|max\\.?(?: of)?"
+        + "|less than|below|under|up to|within|(?:do|does|shall|must|may|can)? ?not (?:to )?exceed(?:ing)?";
     private static final String ABOUT = "approximately|approx\\.?|about|nominal|nom\\.?|typical|average|avg\\.?|~|≈|±|level|=";
     private static final Pattern BEFORE = Pattern.compile("^(?:(" + LEAST + ")|(" + MOST + ")|(" + ABOUT + "))\\s*",
         Pattern.CASE_INSENSITIVE);
     private static final Pattern AFTER = Pattern.compile("[\\s,;]*(?:(?:\\(\\s*)?(minimum|min\\.?|or more|or greater|or better|and "
         + "above|and up)|"
-        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below)|(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
+        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below)|"
+        + "(?:\\(\\s*)?(and rising|or higher|nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
             + "long|high|dia\\.?|diameter))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern TO = Pattern.compile("^\\s*(?:to|through|[-–—−])\\s*(?=[-+−]?[\\d.])", Pattern.CASE_INSENSITIVE);
+    /** "1/4 in x 1/4 in" is as long as it is wide. */
+    private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)\\s*(?:x|×|by)\\s*\\1\\s*");
+    private static final Pattern TO = Pattern.compile("^\\s*(?:to|through|[-–—−])\\s*(?=[-+−–]?[\\d.])", Pattern.CASE_INSENSITIVE);
     private static final Pattern ONE = Pattern.compile("^(" + NUMBER + ")");
     private static final Pattern CONDITION = Pattern.compile("^\\s*(?:@|\\bat\\b|\\bafter\\b|,\\s*(?:average|mean)\\b|\\bwhen\\b|\\b"
         + "of\\b\\s+(?:five|three)).*$",
@@ -51,6 +57,10 @@ final class Reading {
     private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
         + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
         Pattern.DOTALL);
+    /** Flame spread and smoke in one: "15 / 280 (Class A)". */
+    private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
+    /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
+    private static final Pattern MEASURED_AT = Pattern.compile("(?<=\\))\\s*(?:@|at)\\s*[\\d.].*$");
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
         + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
@@ -90,11 +100,20 @@ final class Reading {
             return Optional.empty();
         }
         Kind kind = property.type().kind();
+        Matcher square = SQUARE.matcher(text);
+        if (square.matches()) {
+            text = square.group(1);
+        }
         return kind == Kind.QUANTITY || kind == Kind.RANGE ? amount(property, text, unit) : words(property, text);
     }
 
     private Optional<Read> amount(Property property, String text, String unit) {
         Dimension dimension = property.type().unit().orElseThrow().dimension();
+        Matcher indices = INDICES.matcher(text);
+        if (dimension == Dimension.COUNT && indices.matches()) {
+            text = indices.group(1);
+        }
+        text = MEASURED_AT.matcher(text).replaceFirst("");
         List<Read> all = new ArrayList<>();
         String doubt = "";
         // what follows a value in two systems of units is said of both
@@ -139,7 +158,7 @@ final class Reading {
         // parentheses within a unit, as in ng/(Pa·s·m²), are part of it
         if (inside.find() && !text.substring(0, inside.start()).strip().endsWith("/") && inside.start() > 0) {
             parts.addAll(parts(text.substring(0, inside.start()).strip()));
-            parts.add(inside.group(1).strip());
+            parts.addAll(parts(inside.group(1).strip()));
             return parts;
         }
         Matcher two = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$").matcher(text);
@@ -199,7 +218,8 @@ final class Reading {
         Matcher to = TO.matcher(rest);
         if (!to.find()) {
             // "1/2 in – 3/4 in", "-20 °F to 120 °F"
-            Matcher later = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|[-–—])\\s*(?=[-+−]?\\d)").matcher(rest);
+            Matcher later = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b" + (range ? "|\\band\\b" : "")
+                + "|[-–—])\\s*(?=[-+−–]?\\d)").matcher(rest);
             if (later.find() && UnitSpelling.of(later.group(1), dimension).isPresent()) {
                 lowUnit = later.group(1);
                 to = Pattern.compile("^").matcher(rest);
@@ -266,7 +286,7 @@ final class Reading {
         for (int i = 0; i < signs.length; i += 2) {
             plain = plain.replaceAll("(?<=\\d)\\s?" + signs[i], "-" + signs[i + 1]).replace(signs[i], signs[i + 1]);
         }
-        return plain.replaceAll("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)", "-").replaceAll("(?<=\\d)\\s*–\\s*(?=[1357]/(?:2|4|8|16)\\b)", "-")
+        return plain.replaceAll("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)", "-").replaceAll("(?<=\\d)\\s*[–−]\\s*(?=[1357]/(?:2|4|8|16)\\b)", "-")
             .strip();
     }
 

@@ -21,16 +21,27 @@ final class ReportReader {
     private static final Pattern CODE = Pattern.compile("((?:19|20)\\d\\d(?:\\s*(?:,|and|&)\\s*(?:19|20)\\d\\d)*)\\s+(?:edition\\s+o"
         + "f\\s+(?:the\\s+)?)?"
         + "((?:International|National|State|California|Florida)[\\w\\s]*?Code)\\b[^()]{0,6}(?:\\(([A-Z]{2,5})\\))?");
+    private static final Pattern SHORT_CODE = Pattern.compile("\\b((?:19|20)\\d\\d)\\s+(I[BREF]C|IECC|IEBC|CBC|CRC|FBC)\\b");
     private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:conditions? of use|conditions|"
         + "limitations|conditions and limitations)\\s*:?\\s*$");
     private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
-    private static final Pattern ITEM = Pattern.compile("^\\s*(?:(\\d+(?:\\.\\d+)+|\\d+\\.|[a-z]\\)|\\([a-z0-9]+\\))|[•▪-])\\s+(.*)$");
+    private static final Pattern ITEM = Pattern.compile("^\\s*(?:(\\d+(?:\\.\\d+)+|\\d+\\.|[a-z][.)]|\\([a-z0-9]+\\))|[•▪-])\\s+(.*)$");
 
     private ReportReader() {
     }
 
-    /** @param values reads limits out of conditions; empty when it isn't known what the report is about */
-    static Optional<Report> read(List<Layout> layouts, Optional<ValueReader> values) {
+    /** Whether a line heads the conditions under which a product may be used. */
+    static boolean isConditions(String line) {
+        return CONDITIONS.matcher(line).matches();
+    }
+
+    /** Whether a line is a numbered heading of a report. */
+    static boolean isHeading(String line) {
+        return HEADING.matcher(line).matches();
+    }
+
+    /** @param asks reads limits out of conditions */
+    static Optional<Report> read(List<Layout> layouts, Asks asks) {
         List<Placed> lines = new ArrayList<>();
         layouts.forEach(layout -> layout.lines().forEach(line -> lines.add(new Placed(layout, line))));
         boolean isReport = lines.stream().limit(12).anyMatch(line -> KIND.matcher(line.text()).find());
@@ -39,13 +50,20 @@ final class ReportReader {
         }
         List<String> codes = new ArrayList<>();
         String number = "";
-        for (Placed line : lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            Placed line = lines.get(i);
+            // the name of a code may go on in the next line
+            String two = line.text() + " " + (i + 1 < lines.size() ? lines.get(i + 1).text() : "");
             Matcher found = NUMBER.matcher(line.text());
             if (number.isEmpty() && found.find()) {
                 number = found.group(1);
             }
-            Matcher code = CODE.matcher(line.text());
-            while (code.find()) {
+            Matcher shortCode = SHORT_CODE.matcher(line.text());
+            while (shortCode.find()) {
+                codes.add(shortCode.group(2) + " " + shortCode.group(1));
+            }
+            Matcher code = CODE.matcher(two);
+            while (code.find() && code.start() < line.text().length()) {
                 String name = code.group(3) == null ? code.group(2).replaceAll("\\s+", " ") : code.group(3);
                 for (String year : code.group(1).split("\\D+")) {
                     if (!codes.contains(name + " " + year)) {
@@ -55,11 +73,12 @@ final class ReportReader {
             }
         }
         return Optional.of(new Report(number, stated(lines, "(?:report |certificate )?holder|issued to|applicant|client|granted to"),
-            stated(lines, "evaluation subject|subject|product|products covered"), codes,
-            stated(lines, "(?:date )?(?:of )?issued?|issue date|date of issue|effective(?: date)?|date"),
-            stated(lines, "renewal(?: due)?|expir(?:y|es|ation)(?: date)?|subject to renewal|valid (?:until|through|to)|renewal date"
+            stated(lines, "evaluation subject|subject|product|products covered"), codes.stream().distinct().toList(),
+            stated(lines, "(?:date )?(?:of )?(?:re)?issued?|issue date|date of issue|effective(?: date)?|date"),
+            stated(lines, "renewal(?: due)?|(?:this report is )?subject to renewal|expir(?:y|es|ation)(?: date)?"
+                + "|subject to renewal|valid (?:until|through|to)|renewal date"
                 + "|reexamination due"),
-            conditions(lines, values)));
+            conditions(lines, asks)));
     }
 
     private record Placed(Layout layout, Line line) {
@@ -81,9 +100,14 @@ final class ReportReader {
         Pattern beside = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*[:.]?\\s*[:\\s]\\s*(\\S.*)$");
         Pattern alone = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*:?\\s*$");
         for (int i = 0; i < lines.size(); i++) {
-            Matcher found = beside.matcher(lines.get(i).text());
-            if (found.matches() && found.group(1).length() < 120 && lines.get(i).text().matches(".*[:\\d].*")) {
-                return found.group(1).strip();
+            List<String> parts = new ArrayList<>(lines.get(i).line.cells().size() > 2 ? List.of() : lines.get(i).line.cells().stream()
+                .map(Cell::text).filter(text -> text.matches(".*[:\\d].*")).toList());
+            parts.add(lines.get(i).text());
+            for (String part : parts) {
+                Matcher found = beside.matcher(part);
+                if (found.matches() && found.group(1).length() < 120 && part.matches(".*[:\\d].*")) {
+                    return found.group(1).replaceAll("\\.$", "").strip();
+                }
             }
             if (alone.matcher(lines.get(i).text()).matches() && i + 1 < lines.size()) {
                 return lines.get(i + 1).text().strip();
@@ -92,7 +116,7 @@ final class ReportReader {
         return "";
     }
 
-    private static List<Condition> conditions(List<Placed> lines, Optional<ValueReader> values) {
+    private static List<Condition> conditions(List<Placed> lines, Asks asks) {
         List<Condition> conditions = new ArrayList<>();
         boolean within = false;
         String number = "";
@@ -112,25 +136,25 @@ final class ReportReader {
             }
             Matcher item = ITEM.matcher(line.text());
             if (item.matches() || cell == null || layout != line.layout) {
-                add(conditions, number, cell, layout, values);
-                number = item.matches() && item.group(1) != null ? item.group(1).replaceAll("\\.$", "") : "";
+                add(conditions, number, cell, layout, asks);
+                number = item.matches() && item.group(1) != null ? item.group(1).replaceAll("[.)]$", "") : "";
                 cell = line.whole();
                 layout = line.layout;
             } else {
                 cell = cell.with(line.whole());
             }
         }
-        add(conditions, number, cell, layout, values);
+        add(conditions, number, cell, layout, asks);
         return conditions;
     }
 
-    private static void add(List<Condition> conditions, String number, Cell cell, Layout layout, Optional<ValueReader> values) {
+    private static void add(List<Condition> conditions, String number, Cell cell, Layout layout, Asks asks) {
         if (cell == null) {
             return;
         }
         Matcher item = ITEM.matcher(cell.text());
         String text = item.matches() ? item.group(2) : cell.text();
-        List<SheetValue> limits = values.map(reader -> reader.limits(text, layout.page(), layout.shown(cell))).orElse(List.of());
+        List<SheetValue> limits = asks.in(text, layout.page(), layout.shown(cell));
         conditions.add(new Condition(number, text.replaceAll("\\s+", " "), layout.page(), layout.shown(cell), limits));
     }
 }

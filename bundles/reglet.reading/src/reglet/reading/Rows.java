@@ -13,6 +13,8 @@ final class Rows {
     /** Of the size of the letters: lines nearer than this may be one row. */
     private static final double TIGHT = 1.42;
     private static final int MOST_LINES = 5;
+    /** Of the gaps within a stretch of lines: a gap that sets it apart from others. */
+    private static final double APART = 1.3;
 
     private final Layout layout;
     private final List<Line> lines;
@@ -36,9 +38,18 @@ final class Rows {
 
     private Line from(int first) {
         Line row = lines.get(first);
+        int end = block(first);
+        if (end > first) {
+            for (int i = first + 1; i <= end; i++) {
+                used.add(i);
+                row = joined(row, lines.get(i));
+            }
+            return row;
+        }
         double last = row.y();
         int count = 1;
-        for (int i = first + 1; i < lines.size() && count < MOST_LINES && lines.get(i).y() - last <= TIGHT * row.size(); i++) {
+        for (int i = first + 1; i < lines.size() && count < MOST_LINES && lines.get(i).y() >= last
+            && lines.get(i).y() - last <= TIGHT * row.size(); i++) {
             Line next = lines.get(i);
             if (used.contains(i) || !boxed(row, next) && (next.right() < row.left() || next.left() > row.right() + 200)) {
                 continue;
@@ -54,9 +65,41 @@ final class Rows {
         return row;
     }
 
+    /**
+     * The last line of a row whose label stands beside the middle of several lines: a stretch set apart above and below, with words
+     * in its left column on one line alone. The line itself when there is no such stretch.
+     */
+    private int block(int first) {
+        double size = lines.get(first).size();
+        double within = 0;
+        int last = first;
+        while (last + 1 < lines.size() && last - first < MOST_LINES && gap(last + 1) <= TIGHT * size) {
+            within = Math.max(within, gap(++last));
+        }
+        if (last == first || gap(first) < APART * within || gap(last + 1) < APART * within) {
+            return first;
+        }
+        List<Line> stretch = lines.subList(first, last + 1);
+        Line labelled = stretch.stream().min(Comparator.comparingDouble(Line::left)).orElseThrow();
+        double end = labelled.cells().get(0).right();
+        boolean one = stretch.stream().allMatch(line -> line == labelled || line.left() > end);
+        boolean ruled = stretch.stream().skip(1).anyMatch(line -> line.cells().stream().anyMatch(cell -> layout.ruledBetween(
+            stretch.get(0).y() - 0.1 * size, line.y() - 0.5 * size, cell.middle())));
+        boolean taken = stretch.stream().anyMatch(line -> used.contains(lines.indexOf(line)) && line != stretch.get(0));
+        return one && !ruled && !taken && labelled.cells().get(0).text().matches("(?s).*\\p{L}.*") ? last : first;
+    }
+
+    /** How far a line is below the one above it. */
+    private double gap(int index) {
+        return index <= 0 || index >= lines.size() ? Double.POSITIVE_INFINITY
+            : lines.get(index).y() < lines.get(index - 1).y() ? Double.POSITIVE_INFINITY
+                : lines.get(index).y() - lines.get(index - 1).y();
+    }
+
     private boolean joins(Line row, Line next, double last, int first) {
         Cell start = next.cells().get(0);
-        if (row.cells().size() == 1 && next.cells().size() == 1 && layout.between(start.middle(), next.y()).length == 0) {
+        if (row.cells().size() == 1 && next.cells().size() == 1 && (layout.between(start.middle(), next.y())
+            .length == 0 || next.text().contains(": ") || row.text().matches(".*: .*|[^\\p{Ll}]*\\p{L}[^\\p{Ll}]*"))) {
             return false;
         }
         for (Cell cell : next.cells()) {

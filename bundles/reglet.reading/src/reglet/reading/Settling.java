@@ -43,10 +43,15 @@ final class Settling {
         boolean equalMethod = one.value().method().equals(other.value().method());
         Found kept = equalMethod ? one.confidence() >= other.confidence() ? one : other : first ? one : other;
         Found left = kept == one ? other : one;
+        if (Math.min(kept.confidence(), left.confidence()) < SheetReader.LEAST_CONFIDENCE) {
+            // what would not be shown disturbs nothing
+            return kept.confidence() >= left.confidence() ? kept : left;
+        }
         if (same(one.value().value(), other.value().value())) {
             return kept;
         }
-        return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), 0.6),
+        boolean others = !equalMethod && !asked.isEmpty() && kept.value().method().startsWith(asked);
+        return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), others ? 0.85 : 0.6),
             "The sheet also states " + left.value().text() + " on page " + left.value().page() + ".");
     }
 

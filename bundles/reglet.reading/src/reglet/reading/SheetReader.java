@@ -19,9 +19,12 @@ import reglet.model.Synonym;
 /** Reads a data sheet as a person would: by its tables, lists and lines of dots. Pure: the same pages and pack give the same reading. */
 final class SheetReader {
     /** A value less sure than this is not shown as one. */
-    private static final double LEAST_CONFIDENCE = 0.5;
-    private static final int IN_TITLE = 6;
+    static final double LEAST_CONFIDENCE = 0.5;
+    private static final int IN_NAME = 2;
+    private static final int IN_SUBJECT = 7;
+    private static final int IN_TITLE = 1;
     private static final int IN_TEXT = 1;
+    private static final int MOST_IN_TEXT = 3;
     private static final int PER_VALUE = 3;
     private static final int BY_METHOD = 2;
     private static final int MOST_UNREAD = 60;
@@ -47,26 +50,30 @@ final class SheetReader {
         Map<Component, ValueReader> readers = new LinkedHashMap<>();
         Map<Component, Integer> scores = new LinkedHashMap<>();
         String title = Labels.plain(Titles.head(layouts));
+        String name = Labels.plain(Titles.product(layouts));
+        String subject = Labels.plain(Titles.subject(layouts));
         String text = Labels.plain(text());
         for (Component component : pack.components()) {
             if (asked.isEmpty() || component.id().equals(asked)) {
                 ValueReader reader = new ValueReader(pack, component, citations);
                 layouts.forEach(reader::read);
                 readers.put(component, reader);
-                int values = (int) reader.found().stream().map(found -> found.value().property()).distinct().count();
+                int values = (int) reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
+                    .map(found -> found.value().property()).distinct().count();
                 int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
                     .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
                         .isPresent())
                     .map(found -> found.value().property()).distinct().count();
-                scores.put(component, PER_VALUE * values + BY_METHOD * shown + (values == 0 ? 0 : named(component, title) * IN_TITLE
-                    + named(component, text) * IN_TEXT));
+                scores.put(component, PER_VALUE * values + BY_METHOD * shown + named(component, subject) * IN_SUBJECT
+                    + named(component, name) * IN_NAME
+                    + (values == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component, text) * IN_TEXT)));
             }
         }
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
             .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue())).map(Map.Entry::getKey).toList();
         List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : likely;
-        List<Found> found = components.isEmpty() ? List.of() : Settling.settle(readers.get(components.get(0)).found(), pack);
+        List<Found> found = components.isEmpty() ? List.of() : Settling.settle(alone(readers.get(components.get(0)).found(), title), pack);
         List<Unread> unread = new ArrayList<>(pictures());
         if (!components.isEmpty()) {
             unread.addAll(readers.get(components.get(0)).unread());
@@ -76,8 +83,15 @@ final class SheetReader {
                 ? "not sure enough" : value.doubt())));
         return new SheetReading(Titles.product(layouts), Titles.maker(layouts), components.stream().map(Component::id).toList(),
             found.stream().filter(value -> value.confidence() >= LEAST_CONFIDENCE).toList(), unread.stream().limit(MOST_UNREAD).toList(),
-            components.isEmpty() ? ReportReader.read(layouts, Optional.empty())
-                : ReportReader.read(layouts, Optional.of(readers.get(components.get(0)))));
+            ReportReader.read(layouts, new Asks(pack, components.isEmpty() ? "" : components.get(0).id())));
+    }
+
+    /** The only model of a sheet, when it is what the sheet is about, is no model among others. */
+    private static List<Found> alone(List<Found> found, String title) {
+        Set<String> models = new LinkedHashSet<>();
+        found.stream().map(Found::model).filter(model -> !model.isEmpty()).forEach(models::add);
+        boolean only = models.size() == 1 && (" " + title + " ").contains(" " + Labels.plain(models.iterator().next()) + " ");
+        return !only ? found : found.stream().map(one -> new Found(one.value(), one.label(), "", one.confidence(), one.doubt())).toList();
     }
 
     private String text() {

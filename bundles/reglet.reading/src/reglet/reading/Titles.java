@@ -15,6 +15,9 @@ final class Titles {
         + "products|manufacturing|"
         + "chemical|sealants|boards|goods)\\b.*");
 
+    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|behind|under|beneath|over|with|against|to be used|used"
+        + "|on|in)\\s.*");
+
     private Titles() {
     }
 
@@ -22,6 +25,13 @@ final class Titles {
     static String head(List<Layout> layouts) {
         StringBuilder head = new StringBuilder(product(layouts));
         first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(line.text()));
+        return head.toString();
+    }
+
+    /** As {@link #head}, without what the product is for or goes with: "mortar for adhered veneer" is a mortar. */
+    static String subject(List<Layout> layouts) {
+        StringBuilder head = new StringBuilder(product(layouts));
+        first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(APART.matcher(line.text()).replaceFirst("")));
         return head.toString();
     }
 

@@ -74,7 +74,7 @@ class OrderTest {
 
     private static Job with(Job job, List<WallType> walls) {
         return new Job(job.title(), job.note(), job.pack(), job.facts(), walls, job.sections(), job.changes(), job.accepted(), job.products(),
-            job.submittals(), job.at());
+            job.submittals(), job.register(), job.questions(), job.at());
     }
 
     @ParameterizedTest

@@ -101,7 +101,7 @@ class ProposalsTest {
     void theOptimumIsWhatTryingEverythingFinds(String free) throws Exception {
         Job job = sample("harbour-clinic");
         Job one = new Job(job.title(), job.note(), job.pack(), job.facts(), List.of(job.walls().get(1)), job.sections(), job.changes(),
-            job.accepted(), job.products(), job.submittals(), job.at());
+            job.accepted(), job.products(), job.submittals(), job.register(), job.questions(), job.at());
         Set<String> components = new TreeSet<>(List.of(free.split(" ")));
         Set<String> kept = RealPack.PACK.components().stream().map(Component::id).filter(id -> !components.contains(id))
             .collect(Collectors.toSet());

@@ -82,7 +82,7 @@ class RealPackTest {
             return new WallType(wall.id(), wall.title(), shuffled(wall.facts(), random), meetings, shuffled(wall.choices(), random), wall.at());
         }).toList();
         return new Job(job.title(), job.note(), job.pack(), shuffled(job.facts(), random), walls, job.sections(), job.changes(),
-            job.accepted(), job.products(), job.submittals(), job.at());
+            job.accepted(), job.products(), job.submittals(), job.register(), job.questions(), job.at());
     }
 
     private static <T> Map<String, T> shuffled(Map<String, T> map, Random random) {
@@ -103,7 +103,7 @@ class RealPackTest {
         Map<String, Map<String, Stated>> facts = new LinkedHashMap<>();
         job.facts().forEach((subject, values) -> facts.put(subject, converted(values)));
         Job metric = new Job(job.title(), job.note(), job.pack(), facts, walls, job.sections(), job.changes(), job.accepted(), job.products(),
-            job.submittals(), job.at());
+            job.submittals(), job.register(), job.questions(), job.at());
         assertEquals(rules, engine.check(metric).findings().stream().map(Finding::key).toList());
     }
 

@@ -80,8 +80,7 @@ final class Changes {
         if (subject.isPresent() && parts.length == 2) {
             Map<String, Map<String, Stated>> facts = new LinkedHashMap<>(job.facts());
             facts.put(parts[0], stating(facts.getOrDefault(parts[0], Map.of()), subject.get().properties(), parts[1]));
-            return new Job(job.title(), job.note(), job.pack(), facts, job.walls(), job.sections(), job.changes(), job.accepted(),
-                job.products(), job.submittals(), job.at());
+            return job.with(facts);
         }
         List<String> known = new ArrayList<>(job.walls().stream().map(WallType::id).toList());
         pack.subjects().stream().filter(found -> found.scope() == Scope.JOB).forEach(found -> known.add(found.id()));
@@ -123,16 +122,14 @@ final class Changes {
                 throw wrong("there is no option \"" + option + "\"", option, component.options().stream().map(Option::id).toList());
             }
         }
-        Optional<Choice> before = wall.choice(component.id());
-        return wall.with(new Choice(component.id(), accept, before.map(Choice::values).orElse(Map.of()), before.map(Choice::by).orElse(""),
-            before.map(Choice::because).orElse(""), before.map(Choice::at).orElse(wall.at())));
+        return wall.with(wall.choice(component.id()).map(before -> before.accepting(accept))
+            .orElseGet(() -> new Choice(component.id(), accept, Map.of(), "", "", wall.at())));
     }
 
     private WallType setting(WallType wall, Component component, String property) throws UnusableInput {
         Choice before = wall.choice(component.id()).orElseThrow(() -> new UnusableInput(new Problem(at, component.title()
             + " is not decided", "choose an option before setting a value")));
-        return wall.with(new Choice(component.id(), before.accept(), stating(before.values(), component.properties(), property), before.by(),
-            before.because(), before.at()));
+        return wall.with(before.setting(stating(before.values(), component.properties(), property)));
     }
 
     private Map<String, Stated> stating(Map<String, Stated> before, List<Property> properties, String name) throws UnusableInput {

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
-import reglet.model.Accepted;
 import reglet.model.Change;
 import reglet.model.Checked;
 import reglet.model.Choice;
@@ -100,6 +100,9 @@ public final class Check {
 
     /** The smallest changes that clear a finding of this check and add none. */
     public Remedies remedies(Finding finding) {
+        if (finding.alternate() > 0) {
+            return new Remedies(List.of(), "It stands in the alternate's own choice; change that in the wall's file.");
+        }
         return RemedySearch.of(this, finding);
     }
 
@@ -204,7 +207,21 @@ public final class Check {
             part.gaps().forEach((at, rules) -> gaps.computeIfAbsent(at, key -> new TreeSet<>()).addAll(rules));
         }));
         gaps.forEach((at, rules) -> findings.add(Checker.missing(inquiry, at, rules)));
+        findings.addAll(ofAlternates(findings));
         return sorted(findings, instances);
+    }
+
+    /** What each alternate brings, looked at as a whole wall, that doesn't stand in the base. */
+    private List<Finding> ofAlternates(List<Finding> base) {
+        List<String> before = base.stream().map(finding -> finding.key() + " " + finding.says()).toList();
+        List<Finding> brought = new ArrayList<>();
+        for (int number : job().versions()) {
+            Checked taken = after(job().taking(List.of(number))).checked();
+            Stream.concat(taken.findings().stream(), taken.accepted().stream())
+                .filter(finding -> !before.contains(finding.key() + " " + finding.says()))
+                .forEach(finding -> brought.add(finding.with(number)));
+        }
+        return brought;
     }
 
     private Checked sorted(List<Finding> findings, Map<Result, Integer> instances) {
@@ -215,7 +232,7 @@ public final class Check {
         inquiry.book.pack.components().forEach(component -> order.put(component.id(), component.order()));
         Comparator<Finding> sorted = Comparator.<Finding>comparingInt(finding -> walls.getOrDefault(finding.wall(), 0))
             .thenComparing(finding -> order.getOrDefault(finding.component(), 0)).thenComparing(Finding::rule)
-            .thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
+            .thenComparingInt(Finding::alternate).thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
         Set<String> said = new LinkedHashSet<>();
         List<Finding> standing = new ArrayList<>();
         List<Finding> accepted = new ArrayList<>();
@@ -225,10 +242,6 @@ public final class Check {
     }
 
     private boolean isAccepted(Finding finding) {
-        return job().accepted().stream().anyMatch(accepted -> accepts(accepted, finding));
-    }
-
-    private static boolean accepts(Accepted accepted, Finding finding) {
-        return accepted.rule().equals(finding.rule()) && (accepted.wall().isEmpty() || accepted.wall().equals(finding.wall()));
+        return job().accepted().stream().anyMatch(accepted -> accepted.covers(finding));
     }
 }

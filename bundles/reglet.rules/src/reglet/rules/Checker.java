@@ -20,14 +20,16 @@ import reglet.model.Property;
 import reglet.model.Rule;
 import reglet.model.Rule.Result;
 import reglet.model.Scope;
+import reglet.model.Specifying;
 import reglet.model.WallType;
 import reglet.rules.Outcome.Missing;
 
 /** Looks at a rule in a wall type, or in the job as a whole, and says what it finds. */
 final class Checker {
-    /** What a gap's id ends with: a component to be decided, a fact to be stated. */
+    /** What a gap's id ends with: a component to be decided, a fact to be stated, a product to be named. */
     private static final String DECIDED = ".decided";
     private static final String STATED = ".stated";
+    private static final String SPECIFIED = ".specified";
 
     private final Inquiry inquiry;
     private final Rulebook book;
@@ -188,7 +190,9 @@ final class Checker {
     private void undecided(WallType wall) {
         Setting setting = inquiry.setting(wall, Map.of());
         for (Component component : book.pack.components()) {
-            if (wall.choice(component.id()).isPresent()) {
+            Optional<Choice> choice = wall.choice(component.id());
+            if (choice.isPresent()) {
+                unnamed(wall, component, choice.get()).ifPresent(findings::add);
                 continue;
             }
             Outcome needed = setting.of(Expression.needed(component.id()));
@@ -201,6 +205,33 @@ final class Checker {
                     .add(component.id() + DECIDED));
             }
         }
+    }
+
+    /** What the way of specifying needs and the choice doesn't give. */
+    private Optional<Finding> unnamed(WallType wall, Component component, Choice choice) {
+        Specifying specified = choice.specified();
+        List<String> missing = new ArrayList<>();
+        if (specified.namesProduct()) {
+            if (specified.product().isEmpty()) {
+                missing.add(Specifying.PRODUCT.name());
+            }
+            if (specified.maker().isEmpty()) {
+                missing.add(Specifying.MAKER.name());
+            }
+        } else if (specified.how() == Specifying.How.REFERENCE_STANDARD) {
+            choice.accept().stream().filter(option -> component.properties().stream().noneMatch(property -> !property.method().isNone()
+                && inquiry.setting(wall, Map.of(component.id(), option)).required(component, property).isPresent())).findFirst()
+                .ifPresent(option -> missing.add("standard"));
+        }
+        if (missing.isEmpty()) {
+            return Optional.empty();
+        }
+        String says = component.title() + " is specified by " + specified.how().text() + ", and no " + String.join(" and no ", missing)
+            + " is named.";
+        String fix = specified.namesProduct() ? "Name product and maker beside \"specify\", or specify by performance."
+            : "None of its requirements is shown by a standard; specify by performance.";
+        return Optional.of(new Finding(component.id() + SPECIFIED, Finding.Kind.GAP, Scope.WALL, wall.id(), "", component.id(), Map.of(),
+            choice.at(), says, fix, Map.of(), missing.stream().map(name -> component.id() + "." + name).toList(), List.of()));
     }
 
     private String scopeWall(String name, WallType wall) {

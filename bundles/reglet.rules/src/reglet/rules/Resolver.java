@@ -24,8 +24,11 @@ import reglet.model.RegisterEntry;
 import reglet.model.Requirement;
 import reglet.model.Scope;
 import reglet.model.SectionPlan;
+import reglet.model.Specifying;
 import reglet.model.Stated;
 import reglet.model.WallType;
+import reglet.model.Word;
+import reglet.model.WordSet;
 import reglet.rules.Outcome.Inapplicable;
 
 /** Works out which clauses, requirements, register entries and cautions apply to a job. */
@@ -44,7 +47,10 @@ final class Resolver {
 
     static Assembly resolve(Inquiry inquiry) {
         Resolver resolver = new Resolver(inquiry);
-        return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(), resolver.requirements(), resolver.entries(), resolver.cautions());
+        Map<Integer, Assembly> alternates = new LinkedHashMap<>();
+        inquiry.job.versions().forEach(number -> alternates.put(number, resolve(inquiry.of(inquiry.job.taking(List.of(number))))));
+        return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(), resolver.requirements(), resolver.entries(),
+            resolver.cautions(), alternates);
     }
 
     private List<Requirement> requirements() {
@@ -65,6 +71,26 @@ final class Resolver {
                 Place at = Optional.ofNullable(choice.values().get(property.name())).map(Stated::at).orElse(choice.at());
                 all.add(new Requirement(wall.id(), component.id(), option, property, value, at));
             });
+        }
+        named(wall, choice, option, all);
+    }
+
+    /** What the way of specifying asks besides the values. */
+    private static void named(WallType wall, Choice choice, String option, List<Requirement> all) {
+        Specifying specified = choice.specified();
+        if (specified.how() == Specifying.How.REFERENCE_STANDARD) {
+            List<String> standards = all.stream().filter(other -> other.wall().equals(wall.id())
+                && other.component().equals(choice.component()) && other.option().equals(option) && !other.property().method().isNone())
+                .map(other -> other.property().method().standard()).distinct().toList();
+            if (!standards.isEmpty()) {
+                all.add(new Requirement(wall.id(), choice.component(), option, Specifying.STANDARDS, new WordSet(standards), choice.at()));
+            }
+        }
+        if (specified.namesProduct() && !specified.product().isEmpty()) {
+            all.add(new Requirement(wall.id(), choice.component(), option, Specifying.PRODUCT, new Word(specified.product()), choice.at()));
+        }
+        if (specified.namesProduct() && !specified.maker().isEmpty()) {
+            all.add(new Requirement(wall.id(), choice.component(), option, Specifying.MAKER, new Word(specified.maker()), choice.at()));
         }
     }
 

@@ -14,6 +14,7 @@ import reglet.model.Component;
 import reglet.model.Meeting;
 import reglet.model.Property;
 import reglet.model.Quantity;
+import reglet.model.Specifying;
 import reglet.model.Stated;
 import reglet.model.Subject;
 import reglet.model.Unit;
@@ -31,6 +32,8 @@ import reglet.rules.Outcome.Missing;
 final class Setting implements Facts {
     /** Where a value comes from that nobody stated. */
     private static final String USUAL = "usual value";
+    /** Facts that are no property's value. */
+    private static final Set<String> ABOUT_CHOICE = Set.of("option", "chosen", Specifying.HOW, Specifying.COMPARABLE);
 
     private final Inquiry inquiry;
     private final Rulebook book;
@@ -155,7 +158,7 @@ final class Setting implements Facts {
             return Optional.empty();
         }
         String option = picks.getOrDefault(component.id(), choice.get().accept().get(0));
-        if (property.equals("option") || property.equals("chosen")) {
+        if (ABOUT_CHOICE.contains(property)) {
             return Optional.of(choice.get().at().file());
         }
         return Optional.of(Optional.ofNullable(choice.get().values().get(property)).map(stated -> stated.at().file())
@@ -186,6 +189,12 @@ final class Setting implements Facts {
         String option = picks.getOrDefault(component.id(), choice.get().accept().get(0));
         if (property.equals("option")) {
             return new Known(option);
+        }
+        if (property.equals(Specifying.HOW)) {
+            return new Known(choice.get().specified().how().text());
+        }
+        if (property.equals(Specifying.COMPARABLE)) {
+            return new Known(choice.get().specified().comparable());
         }
         Optional<Value> offered = component.option(option).flatMap(found -> found.value(property));
         return value(name, component.id(), component.property(property).orElseThrow(), choice.get().values(), offered);

@@ -39,6 +39,14 @@ class EditsTest {
     }
 
     @Test
+    void howAProductIsSpecifiedAndItsAlternatesStayWhenOptionsAndValuesChange() throws UnusableInput {
+        String rest = "specify: proprietary, product: A 1, maker: B, alternates: {1: {accept: [wire]}}}\n";
+        String chosen = Edits.choose("lath: {accept: [metal], " + rest, "lath", List.of("rib"));
+        assertEquals("lath: {accept: [rib], " + rest, chosen);
+        assertTrue(Edits.set(chosen, "lath", "weight", "3 lb/yd2").contains("alternates: {1: {accept: [wire]}}"));
+    }
+
+    @Test
     void aNewChoiceIsAddedAtTheEnd() throws UnusableInput {
         assertEquals("title: A\nlath: {accept: [rib, metal]}\n", Edits.choose("title: A", "lath", List.of("rib", "metal")));
     }
@@ -135,7 +143,8 @@ class EditsTest {
     private reglet.model.WallType wall(Pack pack, String text) throws Exception {
         Path job = Files.createDirectories(folder.resolve("job/walls")).getParent();
         Files.writeString(job.resolve("walls/W1.yaml"), text);
-        Files.writeString(job.resolve("job.yaml"), "format: 1\ntitle: T\npack: adheredveneer\nwalls: [W1]\n");
+        Files.writeString(job.resolve("job.yaml"), "format: 1\ntitle: T\npack: adheredveneer\nwalls: [W1]\n"
+            + "alternates: [{number: 1, kind: alternate, title: A}]\n");
         return Jobs.read(job, pack).walls().get(0);
     }
 

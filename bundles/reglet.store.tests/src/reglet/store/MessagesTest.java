@@ -77,6 +77,12 @@ class MessagesTest {
     }
 
     @Test
+    void aRegisterEntryNamedLikeAClauseIsFoundAsBothBecomeParagraphs() throws Exception {
+        assertEquals(List.of("register.yaml:2:3: the clause \"lath.metal\" is taken; it stands in clauses/04-73-00/lath.metal.md too"),
+            problems(new SmallPack().with("pack/register.yaml", "lath.metal:\n  {section: 04 73 00, kind: action, sends: sample, text: One.}\n")));
+    }
+
+    @Test
     void aListedWallWithoutItsFileIsFound() throws Exception {
         assertEquals(List.of("job.yaml:4:13: wall type W2 has no file walls/W2.yaml; add the file, or take the wall type from the list"),
             problems(new SmallPack().replacing("job/job.yaml", "[W1]", "[W1, W2]")));

@@ -1,5 +1,7 @@
 package reglet.store;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -96,6 +98,16 @@ final class Cursor {
         }
         wrong("found " + kind(), "expected a text");
         return "";
+    }
+
+    /** A date as ISO 8601 writes it; empty, with a problem, when the text is none. */
+    Optional<LocalDate> date() {
+        try {
+            return Optional.of(LocalDate.parse(text()));
+        } catch (DateTimeParseException noDate) {
+            wrong("\"" + text() + "\" is no date", "expected year, month and day, such as 2026-03-02");
+            return Optional.empty();
+        }
     }
 
     /** The members of a list; a single text counts as a list of one. */

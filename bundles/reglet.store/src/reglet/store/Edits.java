@@ -29,26 +29,35 @@ import reglet.model.UnusableInput;
 public final class Edits {
     private static final LoadSettings SETTINGS = LoadSettings.builder().setSchema(new FailsafeSchema()).setUseMarks(true).build();
 
-    private final String text;
-    private final MappingNode root;
-    private final String lineEnd;
+    final String text;
+    final MappingNode root;
+    final String lineEnd;
 
-    private Edits(String text) throws UnusableInput {
+    Edits(String text) throws UnusableInput {
+        this(text, root(text));
+    }
+
+    /** Changes to a text whose root is read already. */
+    Edits(String text, MappingNode root) {
         this.text = text;
         this.lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
-        this.root = root(text);
+        this.root = root;
     }
 
     private static MappingNode root(String text) throws UnusableInput {
-        try {
-            Optional<Node> node = new Compose(SETTINGS).composeString(text);
-            if (node.orElse(null) instanceof MappingNode map) {
-                return map;
-            }
-        } catch (YamlEngineException noYaml) {
-            // said below; reading the file says where
+        if (node(text).orElse(null) instanceof MappingNode map) {
+            return map;
         }
         throw new UnusableInput(new Problem(Place.of("the file"), "is no YAML with names and values", "mend it before changing a choice"));
+    }
+
+    /** The root of a text, whatever it is; empty for none, and for what is no YAML: reading the file says where. */
+    static Optional<Node> node(String text) {
+        try {
+            return new Compose(SETTINGS).composeString(text);
+        } catch (YamlEngineException noYaml) {
+            return Optional.empty();
+        }
     }
 
     /** The text of a wall file with these options accepted for a component. */
@@ -107,7 +116,7 @@ public final class Edits {
         return owner;
     }
 
-    private String without(MappingNode map, String name) {
+    String without(MappingNode map, String name) {
         List<NodeTuple> all = map.getValue();
         NodeTuple gone = member(map, name).orElse(null);
         if (gone == null) {
@@ -153,6 +162,12 @@ public final class Edits {
         for (SheetValue value : product.values()) {
             text = new Edits(text).value(value);
         }
+        if (product.report().isPresent()) {
+            Edits edits = new Edits(text);
+            // what a person wrote of the report stays
+            boolean there = member(edits.root, "report").isPresent() || member(edits.root, "conditions").isPresent();
+            text = there ? text : edits.append(ReportText.of(product.report().get()).stripTrailing().replace("\n", edits.lineEnd));
+        }
         return text;
     }
 
@@ -179,7 +194,7 @@ public final class Edits {
     }
 
     /** Gives a member of a component's map a value: replaces the one there, or adds one as the first. */
-    private String put(NodeTuple choice, String name, String value) throws UnusableInput {
+    String put(NodeTuple choice, String name, String value) throws UnusableInput {
         if (!(choice.getValueNode() instanceof MappingNode map)) {
             throw new UnusableInput(new Problem(Place.of("the file"), "the choice holds no names with values", "mend it first"));
         }
@@ -203,22 +218,22 @@ public final class Edits {
         return text.substring(0, first) + name + ": " + value + lineEnd + indent + text.substring(first);
     }
 
-    private String append(String line) {
+    String append(String line) {
         String before = text.isEmpty() || text.endsWith("\n") ? text : text + lineEnd;
         return before + line + lineEnd;
     }
 
-    private static Optional<NodeTuple> member(MappingNode map, String name) {
+    static Optional<NodeTuple> member(MappingNode map, String name) {
         return map.getValue().stream().filter(pair -> pair.getKeyNode() instanceof ScalarNode key && key.getValue().equals(name))
             .findFirst();
     }
 
-    private int start(Node node) {
+    int start(Node node) {
         return codeUnits(node.getStartMark().orElseThrow());
     }
 
     /** Index after the last character of a node; a block collection's own mark lies beyond the blanks and comments that follow it. */
-    private int end(Node node) {
+    int end(Node node) {
         if (node instanceof CollectionNode<?> collection && collection.getFlowStyle() == FlowStyle.BLOCK) {
             Node last = node;
             if (node instanceof MappingNode map && !map.getValue().isEmpty()) {
@@ -239,17 +254,17 @@ public final class Edits {
         return text.offsetByCodePoints(0, mark.getIndex());
     }
 
-    private int lineStart(int index) {
+    int lineStart(int index) {
         return text.lastIndexOf('\n', index - 1) + 1;
     }
 
-    private int lineAfter(int index) {
+    int lineAfter(int index) {
         int end = text.indexOf('\n', index);
         return end < 0 ? text.length() : end + 1;
     }
 
     /** A text as a YAML scalar: plain where it reads back the same in any style, else in double quotes. */
-    static String scalar(String value) {
+    public static String scalar(String value) {
         boolean plain = value.matches("[A-Za-z0-9./-][A-Za-z0-9 ./%²³°µ()+-]*[A-Za-z0-9./%²³°)]|[A-Za-z0-9]") && !value.startsWith("- ")
             && !value.equals("-") && !value.startsWith("---");
         return plain ? value : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t") + "\"";

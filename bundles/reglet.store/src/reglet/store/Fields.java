@@ -1,5 +1,6 @@
 package reglet.store;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +80,11 @@ final class Fields {
             value.get().wrong("\"" + value.get().text() + "\" is no whole number", "expected a number such as 10");
             return without;
         }
+    }
+
+    /** A date as ISO 8601 writes it. */
+    Optional<LocalDate> date(String name) {
+        return find(name).flatMap(Cursor::date);
     }
 
     /** One of some words. */

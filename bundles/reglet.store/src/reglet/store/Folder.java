@@ -75,6 +75,11 @@ final class Folder {
 
     /** A file's bytes; empty, with a problem, when it can't be used. */
     Optional<byte[]> bytes(String name) throws IOException {
+        return bytes(name, LARGEST, "expected a text file of a few kilobytes");
+    }
+
+    /** The same for files that may be larger than texts. */
+    Optional<byte[]> bytes(String name, long largest, String expected) throws IOException {
         Path path = root.resolve(name);
         if (!Files.isRegularFile(path)) {
             problems.add(Place.of(name), "there is no such file", "");
@@ -84,8 +89,9 @@ final class Folder {
             problems.add(Place.of(name), "leads out of the folder", "expected a file, not a link to a place outside");
             return Optional.empty();
         }
-        if (Files.size(path) > LARGEST) {
-            problems.add(Place.of(name), "is larger than a megabyte", "expected a text file of a few kilobytes");
+        if (Files.size(path) > largest) {
+            problems.add(Place.of(name), largest == LARGEST ? "is larger than a megabyte" : "is larger than " + (largest >> 20)
+                + " megabytes", expected);
             return Optional.empty();
         }
         return Optional.of(Files.readAllBytes(path));

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import reglet.model.Accepted;
+import reglet.model.Alternate;
 import reglet.model.Choice;
 import reglet.model.Component;
 import reglet.model.Job;
@@ -20,12 +21,13 @@ import reglet.model.PaperRule;
 import reglet.model.Place;
 import reglet.model.ProductData;
 import reglet.model.Property;
+import reglet.model.Question;
+import reglet.model.RegisterFile;
 import reglet.model.Rule;
 import reglet.model.Scope;
 import reglet.model.SectionPlan;
 import reglet.model.Stated;
 import reglet.model.Subject;
-import reglet.model.Submittal;
 import reglet.model.TextChange;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
@@ -35,7 +37,12 @@ public final class Jobs {
     /** The newest format that this program knows. */
     static final int FORMAT = 1;
     private static final String JOB = "job.yaml";
-    private static final List<String> HEAD = List.of("format", "title", "note", "pack", "walls", "sections");
+    private static final List<String> HEAD = List.of("format", "title", "note", "pack", "walls", "sections", "alternates");
+
+    /** What a choice says besides values of properties. */
+    private static final List<String> VERSION = List.of("accept", "by", "because", "specify", "product", "maker", "comparable");
+    private static final String ALTERNATES = "alternates";
+    private static final List<String> CHOICE = Stream.concat(VERSION.stream(), Stream.of(ALTERNATES)).toList();
 
     private final Problems problems = new Problems();
     private final Folder folder;
@@ -79,7 +86,8 @@ public final class Jobs {
             if (problems.isEmpty()) {
                 problems.add(Place.of(JOB), "is empty", "expected format, title, pack, walls and sections");
             }
-            return new Job("", "", "", Map.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Place.of(JOB));
+            return new Job("", "", "", Map.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                RegisterFile.NONE, List.of(), Place.of(JOB));
         }
         List<Subject> jobWide = pack.subjects().stream().filter(subject -> subject.scope() == Scope.JOB).toList();
         List<String> known = new ArrayList<>(HEAD);
@@ -90,15 +98,19 @@ public final class Jobs {
         for (Subject subject : jobWide) {
             fields.find(subject.id()).ifPresent(cursor -> facts.put(subject.id(), facts(cursor, subject.properties(), List.of())));
         }
-        List<WallType> walls = walls(fields);
+        List<Alternate> alternates = AlternateFiles.read(fields, pack);
+        List<WallType> walls = walls(fields, alternates);
         List<String> sections = sections(fields);
         ProductFiles products = new ProductFiles(pack, folder, problems);
         List<ProductData> data = products.products();
+        RegisterFile register = !folder.exists(RegisterFile.NAME) ? RegisterFile.NONE
+            : yaml(RegisterFile.NAME).map(page -> RegisterFiles.read(page, pack)).orElse(RegisterFile.NONE);
         return new Job(fields.text("title"), fields.text("note", ""), fields.text("pack"), facts, walls, sections, changes(), accepted(walls),
-            data, submittals(data), fields.at());
+            data, new SubmittalFiles(pack, folder, register, problems).submittals(data), register, questions(), alternates,
+            fields.at());
     }
 
-    private List<WallType> walls(Fields fields) throws IOException {
+    private List<WallType> walls(Fields fields, List<Alternate> alternates) throws IOException {
         List<WallType> walls = new ArrayList<>();
         List<String> listed = new ArrayList<>();
         if (fields.items("walls").isEmpty()) {
@@ -114,7 +126,7 @@ public final class Jobs {
             } else {
                 Optional<Cursor> wall = yaml(name);
                 if (wall.isPresent()) {
-                    walls.add(wall(id, wall.get()));
+                    walls.add(wall(id, wall.get(), alternates));
                 }
             }
             listed.add(id);
@@ -140,7 +152,7 @@ public final class Jobs {
         return sections;
     }
 
-    private WallType wall(String id, Cursor file) {
+    private WallType wall(String id, Cursor file, List<Alternate> alternates) {
         List<String> known = new ArrayList<>(List.of("title", "wall", "meets"));
         pack.components().forEach(component -> known.add(component.id()));
         Fields fields = file.fields(known);
@@ -151,7 +163,7 @@ public final class Jobs {
         fields.members("meets").forEach((name, cursor) -> meeting(name, cursor).ifPresent(meetings::add));
         Map<String, Choice> choices = new LinkedHashMap<>();
         file.members().forEach((name, cursor) -> pack.component(name)
-            .flatMap(component -> choice(component, cursor)).ifPresent(choice -> choices.put(name, choice)));
+            .flatMap(component -> choice(component, cursor, alternates)).ifPresent(choice -> choices.put(name, choice)));
         return new WallType(id, fields.text("title"), facts, meetings, choices, file.at());
     }
 
@@ -183,8 +195,13 @@ public final class Jobs {
         return facts;
     }
 
-    private Optional<Choice> choice(Component component, Cursor cursor) {
-        Map<String, Stated> values = facts(cursor, component.properties(), List.of("accept", "by", "because"));
+    /** A choice with its other versions; a version is read without alternates, and has none of its own. */
+    private Optional<Choice> choice(Component component, Cursor cursor, List<Alternate> alternates) {
+        return choice(component, cursor, alternates, CHOICE);
+    }
+
+    private Optional<Choice> choice(Component component, Cursor cursor, List<Alternate> alternates, List<String> names) {
+        Map<String, Stated> values = facts(cursor, component.properties(), names);
         Fields fields = new Fields(cursor, cursor.members());
         List<String> accept = new ArrayList<>();
         List<String> options = component.options().stream().map(Option::id).toList();
@@ -201,10 +218,16 @@ public final class Jobs {
             cursor.wrong("nothing is accepted for " + component.id(), "write \"accept: [OPTION]\", or leave " + component.id()
                 + " out while it is undecided");
         }
+        Map<Integer, Choice> versions = new LinkedHashMap<>();
+        if (names.contains(ALTERNATES)) {
+            fields.members(ALTERNATES).forEach((number, version) -> AlternateFiles.declared(number, version, alternates)
+                .ifPresent(known -> choice(component, version, alternates, VERSION).ifPresent(other -> versions.put(known, other))));
+        }
         if (accept.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Choice(component.id(), accept, values, fields.text("by", ""), fields.text("because", ""), cursor.at()));
+        return Optional.of(new Choice(component.id(), accept, values, fields.text("by", ""), fields.text("because", ""),
+            Choices.specified(fields, pack, component), versions, cursor.at()));
     }
 
     private List<TextChange> changes() throws IOException {
@@ -226,13 +249,13 @@ public final class Jobs {
 
     private List<Accepted> accepted(List<WallType> walls) throws IOException {
         List<Accepted> all = new ArrayList<>();
-        if (!folder.exists("accepted.yaml")) {
+        if (!folder.exists(Accepted.FILE)) {
             return all;
         }
         List<String> rules = new ArrayList<>(pack.rules().stream().map(Rule::id).toList());
-        pack.components().forEach(component -> rules.add(component.id() + ".decided"));
+        pack.components().forEach(component -> rules.addAll(List.of(component.id() + ".decided", component.id() + ".specified")));
         Stream.of(PaperRule.values()).map(PaperRule::id).forEach(rules::add);
-        for (Cursor item : yaml("accepted.yaml").map(Cursor::items).orElse(List.of())) {
+        for (Cursor item : yaml(Accepted.FILE).map(Cursor::items).orElse(List.of())) {
             Fields fields = item.fields("rule", "wall", "because", "by");
             String rule = fields.text("rule");
             String wall = fields.text("wall", "");
@@ -247,36 +270,8 @@ public final class Jobs {
         return all;
     }
 
-    private List<Submittal> submittals(List<ProductData> products) throws IOException {
-        List<Submittal> all = new ArrayList<>();
-        List<String> ids = products.stream().map(ProductData::id).toList();
-        for (String place : folder.folders("submittals")) {
-            String file = place + "/submittal.yaml";
-            Optional<Cursor> cursor = yaml(file);
-            if (cursor.isEmpty()) {
-                continue;
-            }
-            Fields fields = cursor.get().fields("section", "items", "products", "from", "date", "statement", "deviations", "notes", "with");
-            String section = fields.text("section");
-            if (pack.plan(section).isEmpty() && !section.isEmpty()) {
-                problems.unknown(fields.find("section").orElseThrow().at(), "the pack has no section", section,
-                    pack.plans().stream().map(SectionPlan::number).toList());
-            }
-            for (Cursor item : fields.items("with")) {
-                if (!Submittal.BY_CHOICE.contains(item.text())) {
-                    problems.unknown(item.at(), "this can't go in", item.text(), Submittal.BY_CHOICE);
-                }
-            }
-            for (Cursor item : fields.items("products")) {
-                if (!ids.contains(item.text())) {
-                    problems.unknown(item.at(), "there is no product data", item.text(), ids);
-                }
-            }
-            all.add(new Submittal(place.substring("submittals/".length()), section, fields.texts("items"), fields.texts("products"),
-                fields.text("from", ""), fields.text("date", ""), fields.text("statement", ""), fields.texts("deviations"),
-                fields.text("notes", ""), fields.texts("with"), fields.at()));
-        }
-        return all;
+    private List<Question> questions() throws IOException {
+        return folder.exists(Question.FILE) ? yaml(Question.FILE).map(QuestionFiles::read).orElse(List.of()) : List.of();
     }
 
     private Optional<Cursor> yaml(String file) throws IOException {

@@ -30,7 +30,8 @@ final class Knowledge {
     private static final List<String> PROPERTY = List.of("label", "unit", "range", "word", "grade", "set", "flag", "compare", "method",
         "evidence", "only", "usual", "help", "basis");
     /** Names that a job file or an option uses for other things. */
-    private static final Set<String> TAKEN = Set.of("title", "cost", "note", "accept", "by", "because", "option", "chosen");
+    private static final Set<String> TAKEN = Set.of("title", "cost", "note", "accept", "by", "because", "option", "chosen",
+        "specify", "product", "maker", "comparable", "standards", "alternates");
 
     private Knowledge() {
     }

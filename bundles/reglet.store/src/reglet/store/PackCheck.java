@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import reglet.model.Calculation;
 import reglet.model.Clause;
 import reglet.model.Component;
+import reglet.model.ExtraStock;
+import reglet.model.HoldPoint;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Property;
@@ -22,6 +24,7 @@ import reglet.model.SectionPlan.Article;
 import reglet.model.Standard;
 import reglet.model.Subject;
 import reglet.model.Synonym;
+import reglet.model.Touching;
 
 /** Whether the names that a pack's files use of each other are there. */
 final class PackCheck {
@@ -38,7 +41,9 @@ final class PackCheck {
         check.once("name", Stream.concat(pack.subjects().stream().map(subject -> Map.entry(subject.id(), subject.at())),
             Stream.concat(pack.components().stream().map(component -> Map.entry(component.id(), component.at())),
                 pack.calculations().stream().limit(1).map(calculation -> Map.entry(Calculation.OWNER, calculation.at())))));
-        check.once("clause", pack.clauses().stream().map(clause -> Map.entry(clause.id(), clause.at())));
+        // Both become paragraphs, which are known by these ids in every paper.
+        check.once("clause", Stream.concat(pack.clauses().stream().map(clause -> Map.entry(clause.id(), clause.at())),
+            pack.entries().stream().map(entry -> Map.entry(entry.id(), entry.at()))));
         pack.subjects().forEach(subject -> check.properties(subject.properties()));
         pack.components().forEach(check::component);
         pack.rules().forEach(check::rule);
@@ -46,6 +51,9 @@ final class PackCheck {
         pack.clauses().forEach(check::clause);
         pack.entries().forEach(check::entry);
         pack.synonyms().forEach(check::synonym);
+        pack.holdPoints().forEach(check::holdPoint);
+        pack.touching().forEach(check::touching);
+        pack.stock().forEach(check::stock);
     }
 
     private void once(String what, Stream<Map.Entry<String, Place>> names) {
@@ -56,6 +64,32 @@ final class PackCheck {
                 problems.add(name.getValue(), "the " + what + " \"" + name.getKey() + "\" is taken", "it stands in " + first.file() + " too");
             }
         });
+    }
+
+    private void holdPoint(HoldPoint point) {
+        if (!point.component().isEmpty()) {
+            known("unknown component", point.component(), components(), point.at());
+        }
+        List<String> properties = pack.components().stream().flatMap(component -> component.properties().stream()
+            .map(property -> component.id() + "." + property.name())).toList();
+        point.looks().forEach(look -> look.shows().forEach(name -> known("unknown property", name, properties, look.at())));
+    }
+
+    private void stock(ExtraStock stock) {
+        known("unknown worksheet", stock.worksheet(), pack.calculations().stream().map(Calculation::id).toList(), stock.at());
+        known("unknown component", stock.component(), components(), stock.at());
+        if (pack.property(stock.share()).isEmpty()) {
+            problems.add(stock.at(), "unknown property \"" + stock.share() + "\"", "expected one such as \"terms.extra_stock\"");
+        }
+    }
+
+    private void touching(Touching pair) {
+        known("unknown component", pair.first(), components(), pair.at());
+        known("unknown component", pair.second(), components(), pair.at());
+        if (!pair.between().isEmpty()) {
+            known("unknown component", pair.between(), components(), pair.at());
+        }
+        pair.rules().forEach(rule -> known("unknown rule", rule, pack.rules().stream().map(Rule::id).toList(), pair.at()));
     }
 
     private void component(Component component) {

@@ -125,10 +125,17 @@ public final class Packs {
         List<Table> tables = each("tables", RuleFiles::table, Table::id);
         List<Rule> rules = each("rules", file -> RuleFiles.rule(file, name -> Optional.ofNullable(types.get(name))), Rule::id);
         List<SectionPlan> plans = each("sections", PaperFiles::plan, plan -> plan.number().replace(' ', '-').replace('.', '-'));
+        List<Clause> clauses = clauses();
+        List<Clause> specifying = new ArrayList<>();
+        for (Cursor item : page(SpecifyingTexts.FILE, Cursor::items)) {
+            specifying.addAll(SpecifyingTexts.clauses(item, components, plans, clauses));
+        }
+        clauses.addAll(specifying);
         return new Pack(head.map(fields -> fields.text("name")).orElse(""), head.map(fields -> fields.text("version")).orElse(""),
             head.map(fields -> fields.text("title")).orElse(""), page("cautions.yaml", PaperFiles::cautions), subjects, components, rules,
-            calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses(), page("register.yaml", PaperFiles::register),
-            page("synonyms.yaml", PaperFiles::synonyms));
+            calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses, page("register.yaml", PaperFiles::register),
+            page("synonyms.yaml", PaperFiles::synonyms), page("holdpoints.yaml", SiteFiles::holdPoints),
+            page("touching.yaml", SiteFiles::touching), page("stock.yaml", SiteFiles::stock));
     }
 
     private static Map<String, PropertyType> types(List<Subject> subjects, List<Component> components, List<Calculation> calculations) {

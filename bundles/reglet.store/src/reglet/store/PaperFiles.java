@@ -66,9 +66,10 @@ final class PaperFiles {
     static List<RegisterEntry> register(Cursor file) {
         List<RegisterEntry> entries = new ArrayList<>();
         file.members().forEach((id, cursor) -> {
-            Fields fields = cursor.fields("section", "component", "kind", "sends", "when", "text");
+            Fields fields = cursor.fields("section", "component", "kind", "sort", "sends", "when", "text");
             entries.add(new RegisterEntry(id, fields.text("section"), fields.text("component", ""),
-                fields.oneOf("kind", Words.REGISTER, RegisterItem.Kind.ACTION), fields.text("sends"), fields.text("when", ""),
+                fields.oneOf("kind", Words.REGISTER, RegisterItem.Kind.ACTION),
+                fields.oneOf("sort", Words.SORT).orElse(RegisterItem.Sort.NONE), fields.text("sends"), fields.text("when", ""),
                 fields.text("text"), cursor.at()));
         });
         return entries;

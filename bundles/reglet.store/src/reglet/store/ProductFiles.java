@@ -39,7 +39,7 @@ final class ProductFiles {
     }
 
     private ProductData product(String id, Cursor file) {
-        Fields fields = file.fields("component", "name", "maker", "model", "sheet", "values");
+        Fields fields = file.fields("component", "name", "maker", "model", "sheet", "values", "report", "conditions");
         String component = fields.text("component");
         Optional<Component> known = pack.component(component);
         if (known.isEmpty() && !component.isEmpty()) {
@@ -62,7 +62,7 @@ final class ProductFiles {
             }
         }));
         return new ProductData(id, component, fields.text("name"), fields.text("maker", ""), fields.text("model", ""), sheet, values,
-            fields.at());
+            new ReportFiles(pack, problems).report(fields), fields.at());
     }
 
     private Optional<SheetValue> value(String component, Property property, Cursor cursor) {
@@ -82,7 +82,7 @@ final class ProductFiles {
             fields.text("text", value.text()), fields.number("page", 0), box(fields), confirmed));
     }
 
-    private Optional<Box> box(Fields fields) {
+    static Optional<Box> box(Fields fields) {
         List<Cursor> numbers = fields.items("box");
         if (numbers.isEmpty()) {
             return Optional.empty();

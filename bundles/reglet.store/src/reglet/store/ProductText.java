@@ -26,6 +26,7 @@ final class ProductText {
             text.append("values:\n");
             product.values().forEach(value -> text.append(value(value, "  ")));
         }
+        product.report().ifPresent(report -> text.append(ReportText.of(report)));
         return text.toString();
     }
 
@@ -55,12 +56,12 @@ final class ProductText {
             : Edits.scalar(value.text());
     }
 
-    private static String box(Box box) {
+    static String box(Box box) {
         return String.format(Locale.ROOT, "[%s, %s, %s, %s]", Numbers.plain(box.x()), Numbers.plain(box.y()), Numbers.plain(box.width()),
             Numbers.plain(box.height()));
     }
 
-    private static void line(StringBuilder text, String name, String value) {
+    static void line(StringBuilder text, String name, String value) {
         if (!value.isEmpty()) {
             text.append(name).append(": ").append(Edits.scalar(value)).append('\n');
         }

@@ -1,7 +1,9 @@
 package reglet.store;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -25,6 +27,7 @@ import java.nio.file.StandardOpenOption;
  */
 public final class SafeFile {
     private static final int RENAMES = 10;
+    private static final int BUFFER = 1 << 16;
     private static final long PAUSE_MILLISECONDS = 20;
 
     private SafeFile() {
@@ -36,19 +39,35 @@ public final class SafeFile {
      * @throws IOException when it can't be written; the old content, if any, is still there
      */
     public static void write(Path target, byte[] content) throws IOException {
+        write(target, out -> out.write(content));
+    }
+
+    /** What a file gets, piece by piece, so that it never has to be held as a whole. */
+    public interface Content {
+        void to(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Writes a file as it is made, and the folders above it where they are missing.
+     *
+     * @return bytes written
+     * @throws IOException when it can't be made or written; the old content, if any, is still there
+     */
+    public static long write(Path target, Content content) throws IOException {
         Path file = Files.isSymbolicLink(target) ? target.toRealPath() : target.toAbsolutePath();
         if (Files.isDirectory(file)) {
             throw new FileAlreadyExistsException(file.toString(), null, "is a folder");
         }
         Files.createDirectories(file.getParent());
         Path fresh = file.resolveSibling("." + file.getFileName() + ".new");
+        long size;
         try {
             try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
                 StandardOpenOption.TRUNCATE_EXISTING)) {
-                ByteBuffer rest = ByteBuffer.wrap(content);
-                while (rest.hasRemaining()) {
-                    channel.write(rest);
-                }
+                OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
+                content.to(out);
+                out.flush();
+                size = channel.position();
                 channel.force(true);
             }
             rename(fresh, file);
@@ -61,6 +80,18 @@ public final class SafeFile {
             throw failure;
         }
         force(file.getParent());
+        return size;
+    }
+
+    /**
+     * Removes a file; does nothing where there is none.
+     *
+     * @throws IOException when it can't be removed; it is still there then
+     */
+    public static void remove(Path target) throws IOException {
+        if (Files.deleteIfExists(target)) {
+            force(target.toAbsolutePath().getParent());
+        }
     }
 
     private static void rename(Path from, Path to) throws IOException {

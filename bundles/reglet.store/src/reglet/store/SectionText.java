@@ -9,10 +9,14 @@ import reglet.model.Place;
 import reglet.model.TextChange;
 import reglet.model.TextChange.Kind;
 
-/** Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID} or {@code ## add after ID}. */
+/**
+ * Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID}, {@code ## add after ID}
+ * or {@code ## move ID after ID}. {@link SectionEdits} writes them.
+ */
 final class SectionText {
-    private static final Pattern HEAD = Pattern.compile("##\\s+(change|strike|add after)\\s+(\\S+)\\s*");
-    private static final String EXPECTED = "expected \"## change PARAGRAPH\", \"## strike PARAGRAPH\" or \"## add after PARAGRAPH\"";
+    static final Pattern HEAD = Pattern.compile("##\\s+(?:(change|strike|add after)\\s+(\\S+)|(move)\\s+(\\S+)\\s+after\\s+(\\S+))\\s*");
+    private static final String EXPECTED = "expected \"## change PARAGRAPH\", \"## strike PARAGRAPH\", \"## add after PARAGRAPH\" or "
+        + "\"## move PARAGRAPH after PARAGRAPH\"";
 
     private SectionText() {
     }
@@ -33,7 +37,11 @@ final class SectionText {
                 end++;
             }
             if (head.matches()) {
-                changes.add(change(section, head, List.of(lines).subList(line + 1, end), at, problems));
+                TextChange change = change(section, head, List.of(lines).subList(line + 1, end), at, problems);
+                changes.stream().filter(before -> sameMatter(before, change)).findFirst().ifPresent(before -> problems.add(at,
+                    "\"" + change.paragraph() + "\" is " + (change.kind() == Kind.MOVE ? "moved" : "changed or struck") + " twice",
+                    "expected one block; the other stands in line " + before.at().line()));
+                changes.add(change);
             } else {
                 problems.add(at, "unknown heading \"" + lines[line] + "\"", EXPECTED);
             }
@@ -42,19 +50,27 @@ final class SectionText {
         return changes;
     }
 
+    /** Whether only one of two blocks could come to pass. */
+    private static boolean sameMatter(TextChange one, TextChange other) {
+        return one.paragraph().equals(other.paragraph()) && one.kind() != Kind.ADD && other.kind() != Kind.ADD
+            && (one.kind() == Kind.MOVE) == (other.kind() == Kind.MOVE);
+    }
+
     private static TextChange change(String section, Matcher head, List<String> lines, Place at, Problems problems) {
-        Kind kind = switch (head.group(1)) {
+        Kind kind = head.group(3) != null ? Kind.MOVE : switch (head.group(1)) {
             case "change" -> Kind.CHANGE;
             case "strike" -> Kind.STRIKE;
             default -> Kind.ADD;
         };
+        String paragraph = kind == Kind.MOVE ? head.group(4) : head.group(2);
         StringBuilder madeOn = new StringBuilder();
         StringBuilder text = new StringBuilder();
         Place textAt = at;
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             if (line.startsWith(">")) {
-                madeOn.append(line.substring(1).strip()).append('\n');
+                // A list below the library's text keeps its indents.
+                madeOn.append(line.substring(line.startsWith("> ") ? 2 : 1).stripTrailing()).append('\n');
             } else {
                 if (text.toString().isBlank() && !line.isBlank()) {
                     textAt = new Place(at.file(), at.line() + 1 + i, 1);
@@ -64,11 +80,18 @@ final class SectionText {
         }
         String own = text.toString().strip();
         if (kind == Kind.STRIKE && !own.isEmpty()) {
-            problems.add(at, "a struck paragraph has a text", "take the text away, or write \"## change " + head.group(2) + "\"");
+            problems.add(at, "a struck paragraph has a text", "take the text away, or write \"## change " + paragraph + "\"");
         }
-        if (kind != Kind.STRIKE && own.isEmpty()) {
-            problems.add(at, "the block has no text of its own", "write it below, or write \"## strike " + head.group(2) + "\"");
+        if (kind == Kind.MOVE && !(own.isEmpty() && madeOn.toString().isBlank())) {
+            problems.add(at, "a moved paragraph has a text", "write it in a block of its own: \"## change " + paragraph + "\"");
         }
-        return new TextChange(section, head.group(2), kind, own, madeOn.toString().strip(), at, textAt);
+        if (kind == Kind.MOVE && paragraph.equals(head.group(5))) {
+            problems.add(at, "\"" + paragraph + "\" is moved behind itself", "expected the id of another paragraph");
+        }
+        if ((kind == Kind.CHANGE || kind == Kind.ADD) && own.isEmpty()) {
+            problems.add(at, "the block has no text of its own", "write it below, or write \"## strike " + paragraph + "\"");
+        }
+        return new TextChange(section, paragraph, kind, own, madeOn.toString().strip(),
+            kind == Kind.MOVE ? head.group(5) : "", at, textAt);
     }
 }

@@ -24,7 +24,6 @@ import java.nio.file.Path;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Link;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -118,7 +117,7 @@ class DraftTest {
         picture("wrong-unit");
         type("4 lb/yd2");
         press(SWT.CR);
-        await("the value is taken over", () -> prose("Section").contains("4 lb/yd²"));
+        await("the value is taken over", () -> prose("Section").contains("at least 4 lb/yd²"));
         assertTrue(Files.readString(wall).contains("weight: 4 lb/yd2"), Files.readString(wall));
         assertFalse(isShown("weight, what is wrong"));
     }
@@ -170,7 +169,7 @@ class DraftTest {
         await("the job is closed", () -> isShown("Open a job folder"));
         assertEquals("Reglet", Hands.title());
         assertTrue(isShown("Open harbour-clinic"), "the job isn't among those opened before");
-        assertTrue(ui(() -> ((Link) Hands.control("Open a job folder")).getText()).contains("job.yaml"));
+        assertTrue(label("Open a job folder, what it does").contains("job.yaml"));
         picture("welcome");
     }
 }

@@ -42,6 +42,8 @@ final class Hands {
     /** Opens a copy of a job and waits until it stands there. */
     static void open(Path folder) {
         ui(() -> {
+            // without a window manager nothing else gives a window the keyboard
+            shell().forceActive();
             session().open(folder);
             return null;
         });
@@ -67,11 +69,16 @@ final class Hands {
 
     /** Waits for a condition, asked on the window's thread. */
     static void await(String what, Supplier<Boolean> condition) {
+        await(what, condition, () -> "");
+    }
+
+    /** @param otherwise what there is instead, asked when it was waited for in vain */
+    static void await(String what, Supplier<Boolean> condition, Supplier<?> otherwise) {
         long end = System.currentTimeMillis() + PATIENCE;
         while (!ui(condition)) {
             if (System.currentTimeMillis() > end) {
                 picture("failed-" + what.replaceAll("[^a-z]+", "-"));
-                fail("waited in vain until " + what);
+                fail("waited in vain until " + what + "; " + ui(otherwise::get));
             }
             pause();
         }
@@ -85,7 +92,7 @@ final class Hands {
         }
     }
 
-    private static Shell shell() {
+    static Shell shell() {
         return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
     }
 
@@ -95,11 +102,23 @@ final class Hands {
 
     /** The control of a name; call it on the window's thread. */
     static Control control(String name) {
-        Control found = find(shell(), name);
+        Control found = find(name);
         if (found == null) {
             throw new AssertionError("nothing here is called \"" + name + "\"");
         }
         return found;
+    }
+
+    /** In whichever shell it stands: the newest dialog first, the window last. */
+    private static Control find(String name) {
+        Shell[] shells = Workbench.display().getShells();
+        for (int i = shells.length - 1; i >= 0; i--) {
+            Control found = find(shells[i], name);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
     }
 
     private static Control find(Control control, String name) {
@@ -118,7 +137,7 @@ final class Hands {
     }
 
     static boolean isShown(String name) {
-        return ui(() -> find(shell(), name) != null);
+        return ui(() -> find(name) != null);
     }
 
     static String label(String name) {
@@ -189,23 +208,32 @@ final class Hands {
         pause();
     }
 
-    /** Takes the line of a tree whose text contains this, as a click on it does. */
+    /** Takes the line of a tree below another whose text contains this, as a click on it does. */
     static void clickLine(String tree, String part) {
         ui(() -> {
             Tree lines = (Tree) control(tree);
             for (TreeItem item : lines.getItems()) {
-                for (TreeItem child : item.getItems()) {
-                    if (child.getText().contains(part)) {
-                        lines.showItem(child);
-                        lines.setSelection(child);
-                        taken(lines, child);
-                        return null;
-                    }
+                TreeItem found = below(item, part);
+                if (found != null) {
+                    lines.showItem(found);
+                    lines.setSelection(found);
+                    taken(lines, found);
+                    return null;
                 }
             }
             throw new AssertionError("no line of " + tree + " contains \"" + part + "\"");
         });
         pause();
+    }
+
+    private static TreeItem below(TreeItem item, String part) {
+        for (TreeItem child : item.getItems()) {
+            TreeItem found = child.getText().contains(part) && child.getItemCount() == 0 ? child : below(child, part);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
     }
 
     private static void taken(Control control, org.eclipse.swt.widgets.Widget item) {
@@ -242,6 +270,13 @@ final class Hands {
 
     /** Presses a key, with keys held down meanwhile. */
     static void press(int key, int... held) {
+        // without a window manager nobody else puts the window in front, and keys would go nowhere
+        ui(() -> {
+            if (Workbench.display().getActiveShell() == null) {
+                shell().forceActive();
+            }
+            return null;
+        });
         for (int modifier : held) {
             post(SWT.KeyDown, event -> event.keyCode = modifier);
         }
@@ -254,7 +289,7 @@ final class Hands {
     }
 
     private static void key(Event event, int key) {
-        if ((key & SWT.KEYCODE_BIT) != 0 || key == SWT.CR) {
+        if ((key & SWT.KEYCODE_BIT) != 0 || key < ' ' || key == SWT.DEL) {
             event.keyCode = key;
         } else {
             event.character = (char) key;
@@ -273,6 +308,16 @@ final class Hands {
         event.type = type;
         fill.accept(event);
         display.syncExec(() -> display.post(event));
+        pause();
+    }
+
+    /** Presses a button or follows a link, as a click on it does. */
+    static void take(String name) {
+        Workbench.display().asyncExec(() -> {
+            Control control = control(name);
+            control.forceFocus();
+            control.notifyListeners(SWT.Selection, new Event());
+        });
         pause();
     }
 

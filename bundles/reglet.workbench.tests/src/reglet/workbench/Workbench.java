@@ -12,6 +12,8 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 /** Opens the window once for all tests, as the application does, on a thread of its own; tests stay on theirs. */
 final class Workbench implements BeforeAllCallback, ExtensionContext.Store.CloseableResource {
     private static Thread thread;
+    /** With -Dreglet.watch=true all that keeps the window from answering is printed at the end. */
+    private static Watch watch;
 
     @Override
     public void beforeAll(ExtensionContext context) throws Exception {
@@ -25,6 +27,9 @@ final class Workbench implements BeforeAllCallback, ExtensionContext.Store.Close
         if (!opened.await(120, TimeUnit.SECONDS)) {
             throw new IllegalStateException("the window did not open");
         }
+        if (Boolean.getBoolean("reglet.watch")) {
+            watch = new Watch();
+        }
         context.getRoot().getStore(ExtensionContext.Namespace.GLOBAL).put(Workbench.class, this);
     }
 
@@ -34,6 +39,10 @@ final class Workbench implements BeforeAllCallback, ExtensionContext.Store.Close
 
     @Override
     public void close() throws InterruptedException {
+        if (watch != null) {
+            watch.close();
+            watch.tooLong().forEach(System.out::println);
+        }
         display().syncExec(PlatformUI.getWorkbench()::close);
         thread.join(TimeUnit.SECONDS.toMillis(20));
     }

@@ -1,6 +1,7 @@
 package reglet.workbench;
 
 import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.events.ShellAdapter;
 import org.eclipse.swt.events.ShellEvent;
@@ -14,13 +15,17 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
+import reglet.workbench.settings.Appearance;
+
 /** Sets the window up: what it shows of the platform, its title and its status line. */
 final class Advisor extends WorkbenchAdvisor {
     private final Session session;
+    private final Appearance appearance;
     private final Runnable opened;
 
-    Advisor(Session session, Runnable opened) {
+    Advisor(Session session, Appearance appearance, Runnable opened) {
         this.session = session;
+        this.appearance = appearance;
         this.opened = opened;
     }
 
@@ -37,6 +42,7 @@ final class Advisor extends WorkbenchAdvisor {
 
     @Override
     public void postStartup() {
+        appearance.follow(PlatformUI.getWorkbench().getService(IThemeEngine.class), session::showAnew);
         opened.run();
     }
 
@@ -63,6 +69,7 @@ final class Advisor extends WorkbenchAdvisor {
                 @Override
                 protected void fillStatusLine(IStatusLineManager line) {
                     line.add(new StatusWords(session));
+                    line.add(new RunningItem(session.work()));
                 }
             };
         }
@@ -76,7 +83,8 @@ final class Advisor extends WorkbenchAdvisor {
             configurer.setShowCoolBar(false);
             configurer.setShowPerspectiveBar(false);
             configurer.setShowStatusLine(true);
-            configurer.setShowProgressIndicator(true);
+            // what runs is told in the status line, with the way to stop it
+            configurer.setShowProgressIndicator(false);
             configurer.setTitle("Reglet");
         }
 
@@ -95,6 +103,7 @@ final class Advisor extends WorkbenchAdvisor {
         @Override
         public void postWindowClose() {
             session.leave(this);
+            session.end();
         }
 
         @Override

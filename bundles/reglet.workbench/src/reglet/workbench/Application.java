@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.equinox.app.IApplication;
@@ -12,6 +13,11 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferenceConstants;
 import org.eclipse.ui.PlatformUI;
+import org.osgi.framework.FrameworkUtil;
+
+import reglet.desk.Drafts;
+import reglet.workbench.settings.Appearance;
+import reglet.workbench.settings.Settings;
 
 /** The window's application. Argument: a job folder; without one the window offers to open one. */
 public final class Application implements IApplication {
@@ -36,16 +42,20 @@ public final class Application implements IApplication {
         // keys of our own commands only: nothing of the platform's that has no place in this window
         defaults.put("KEY_CONFIGURATION_ID", "reglet.workbench.keys");
         defaults.putBoolean(IWorkbenchPreferenceConstants.SHOW_PROGRESS_ON_STARTUP, false);
-        // our own style sheet leaves fonts and colours to the system, so that dark and high contrast themes reach every control
-        InstanceScope.INSTANCE.getNode("org.eclipse.e4.ui.css.swt.theme").put("themeid", "reglet.workbench.theme");
         defaults.putBoolean(IWorkbenchPreferenceConstants.SHOW_MEMORY_MONITOR, false);
+        // charts are drawn into memory; no second window toolkit may start beside this one
+        System.setProperty("java.awt.headless", "true");
         Display display = PlatformUI.createDisplay();
         try {
             Display.setAppName("Reglet");
+            // our own style sheet leaves fonts and colours to the system, so that dark and high contrast themes reach every control
+            InstanceScope.INSTANCE.getNode("org.eclipse.e4.ui.css.swt.theme")
+                .put("themeid", Appearance.theme(Settings.store().getString(Settings.THEME)));
             Session session = new Session(display, () -> PlatformUI.getWorkbench().getOperationSupport().getOperationHistory(),
-                () -> PlatformUI.getWorkbench().getOperationSupport().getUndoContext(), new Recent(InstanceScope.INSTANCE.getNode(BUNDLE)));
+                () -> PlatformUI.getWorkbench().getOperationSupport().getUndoContext(), new Recent(InstanceScope.INSTANCE.getNode(BUNDLE)),
+                new Drafts(Platform.getStateLocation(FrameworkUtil.getBundle(Application.class)).append("typed").toPath()));
             job.ifPresent(session::open);
-            return PlatformUI.createAndRunWorkbench(display, new Advisor(session, opened));
+            return PlatformUI.createAndRunWorkbench(display, new Advisor(session, new Appearance(display), opened));
         } finally {
             display.dispose();
         }

@@ -1,7 +1,5 @@
 package reglet.workbench;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -19,7 +17,6 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
-import reglet.model.Component;
 import reglet.model.Drawing;
 import reglet.model.Drawing.Shape;
 import reglet.model.Finding;
@@ -30,9 +27,7 @@ public final class DetailsView extends Part {
     static final String ID = "reglet.workbench.details";
     private TableViewer list;
     private DrawingCanvas canvas;
-    private Latest latest;
-    private Snapshot asked;
-    private String askedFor = "";
+    private OfWall<Drawn> work;
     private List<Drawing> drawings = List.of();
     private String chosen = "";
 
@@ -48,9 +43,9 @@ public final class DetailsView extends Part {
     }
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         page.setLayout(new FillLayout());
-        latest = new Latest(page);
+        work = new OfWall<>(page, "Drawing the details of", DetailsView::drawn, this::show);
         SashForm sash = new SashForm(page, SWT.VERTICAL);
         canvas = new DrawingCanvas(sash, component -> session().look(session().focus().onComponent(component)), this::step);
         Composite frame = new Composite(sash, SWT.NONE);
@@ -93,30 +88,22 @@ public final class DetailsView extends Part {
     }
 
     private void follow() {
-        Snapshot now = session().snapshot().orElse(null);
-        String wall = session().focus().wall();
-        if (now == null || wall.isEmpty()) {
-            latest.cancel();
-            asked = null;
-            showEmpty("The details of the wall stand here once a job is open, drawn from what is chosen.");
-            return;
+        switch (work.follow(session())) {
+            case NO_JOB -> showEmpty("The details of the wall stand here once a job is open, drawn from what is chosen.");
+            case SAME -> draw();
+            case ASKED -> { }
         }
-        if (now == asked && wall.equals(askedFor)) {
+    }
+
+    private void show(Drawn drawn) {
+        drawings = drawn.drawings();
+        if (drawings.isEmpty()) {
+            showEmpty(drawn.trouble().isEmpty() ? "There is nothing to draw of this wall yet: choose its layers." : drawn.trouble());
+        } else {
+            show();
+            fillList();
             draw();
-            return;
         }
-        asked = now;
-        askedFor = wall;
-        latest.ask("Drawing the details of " + wall, monitor -> drawn(now, wall), drawn -> {
-            drawings = drawn.drawings();
-            if (drawings.isEmpty()) {
-                showEmpty(drawn.trouble().isEmpty() ? "There is nothing to draw of this wall yet: choose its layers." : drawn.trouble());
-            } else {
-                show();
-                fillList();
-                draw();
-            }
-        });
     }
 
     private static Drawn drawn(Snapshot now, String wall) {
@@ -129,7 +116,7 @@ public final class DetailsView extends Part {
     }
 
     private void fillList() {
-        Map<String, List<Finding>> against = against();
+        Map<String, List<Finding>> against = DrawingCanvas.Shown.against(work.asked(), work.wall());
         List<Line> lines = drawings.stream().map(drawing -> new Line(drawing, drawing.shapes().stream().map(Shape::component).distinct()
             .flatMap(id -> against.getOrDefault(id, List.of()).stream()).toList())).toList();
         if (!lines.equals(list.getInput())) {
@@ -152,18 +139,9 @@ public final class DetailsView extends Part {
         return 0;
     }
 
-    private Map<String, List<Finding>> against() {
-        Map<String, List<Finding>> against = new LinkedHashMap<>();
-        asked.findings(askedFor).stream().filter(finding -> !finding.component().isEmpty())
-            .forEach(finding -> against.computeIfAbsent(finding.component(), id -> new ArrayList<>()).add(finding));
-        return against;
-    }
-
     private void draw() {
-        if (!drawings.isEmpty() && asked != null) {
-            Map<String, String> titles = asked.job().pack().components().stream()
-                .collect(Collectors.toMap(Component::id, Component::title, (first, second) -> first, LinkedHashMap::new));
-            canvas.show(new DrawingCanvas.Shown(drawings.get(index()), titles, against(), session().focus().component()));
+        if (!drawings.isEmpty() && work.asked() != null) {
+            canvas.show(DrawingCanvas.Shown.of(drawings.get(index()), work.asked(), work.wall(), session().focus().component(), true));
         }
     }
 
@@ -177,7 +155,7 @@ public final class DetailsView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected void focusPage() {
         canvas.setFocus();
     }
 }

@@ -44,8 +44,24 @@ final class DrawingCanvas extends Canvas {
      * @param titles    words for components, by id
      * @param findings  what stands against components, by id
      * @param component the one in focus; ""
+     * @param noted     whether notes stand beside it; else pointing at a shape names it
      */
-    record Shown(Drawing drawing, Map<String, String> titles, Map<String, List<Finding>> findings, String component) {
+    record Shown(Drawing drawing, Map<String, String> titles, Map<String, List<Finding>> findings, String component, boolean noted) {
+
+        /** A drawing of a wall type with what stands against it. */
+        static Shown of(Drawing drawing, Snapshot now, String wall, String component, boolean noted) {
+            Map<String, String> titles = new LinkedHashMap<>();
+            now.job().pack().components().forEach(known -> titles.put(known.id(), known.title()));
+            return new Shown(drawing, titles, against(now, wall), component, noted);
+        }
+
+        /** What stands on a wall type, by the component that it points at. */
+        static Map<String, List<Finding>> against(Snapshot now, String wall) {
+            Map<String, List<Finding>> against = new LinkedHashMap<>();
+            now.findings(wall).stream().filter(finding -> !finding.component().isEmpty())
+                .forEach(finding -> against.computeIfAbsent(finding.component(), id -> new ArrayList<>()).add(finding));
+            return against;
+        }
 
         /** The components that the drawing shows, from the first drawn on. */
         Set<String> components() {
@@ -91,7 +107,7 @@ final class DrawingCanvas extends Canvas {
         this.strong = Ui.strong(this);
         Ui.named(this, "Detail");
         addPaintListener(event -> {
-            painter = shown == null ? null : new DrawingPainter(this, event.gc, strong, shown);
+            painter = shown == null ? null : new DrawingPainter(this, getClientArea(), event.gc, strong, shown);
             if (painter != null) {
                 painter.paint();
             }

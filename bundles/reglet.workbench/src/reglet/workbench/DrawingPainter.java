@@ -17,6 +17,7 @@ import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.graphics.Transform;
+import org.eclipse.swt.widgets.Control;
 
 import reglet.model.Drawing.Arc;
 import reglet.model.Drawing.Area;
@@ -43,7 +44,7 @@ final class DrawingPainter {
     private static final float[] FLOWING = {9, 3};
     private static final float[] BLOWING = {3, 3};
 
-    private final DrawingCanvas canvas;
+    private final Control canvas;
     private final GC gc;
     private final DrawingCanvas.Shown shown;
     private final Rectangle sheet;
@@ -53,6 +54,7 @@ final class DrawingPainter {
     private final int row;
     private final Font strong;
     private final Map<String, Rectangle> notes = new LinkedHashMap<>();
+    private final List<Rectangle> written = new ArrayList<>();
     private Fit fit = new Fit(1, 0, 0);
 
     /** From real millimetres to points of the screen. */
@@ -81,11 +83,15 @@ final class DrawingPainter {
         }
     }
 
-    DrawingPainter(DrawingCanvas canvas, GC gc, Font strong, DrawingCanvas.Shown shown) {
+    /**
+     * @param canvas where it is painted; gives fonts and colours
+     * @param sheet  the part of it that is painted
+     */
+    DrawingPainter(Control canvas, Rectangle sheet, GC gc, Font strong, DrawingCanvas.Shown shown) {
         this.canvas = canvas;
         this.gc = gc;
         this.shown = shown;
-        this.sheet = canvas.getClientArea();
+        this.sheet = sheet;
         this.ink = canvas.getDisplay().getSystemColor(SWT.COLOR_BLACK);
         this.paper = canvas.getDisplay().getSystemColor(SWT.COLOR_WHITE);
         this.tint = tint(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB());
@@ -112,6 +118,7 @@ final class DrawingPainter {
         Rectangle room = caption();
         int left = column(room, false);
         int right = column(room, true);
+        written.clear();
         List<Note> all = new ArrayList<>(noted(left, right, false));
         try {
             if (height(all, true) > room.height || height(all, false) > room.height) {
@@ -128,7 +135,7 @@ final class DrawingPainter {
         } finally {
             all.forEach(note -> note.words().dispose());
         }
-        if (canvas.isFocusControl()) {
+        if (canvas instanceof DrawingCanvas && canvas.isFocusControl()) {
             gc.drawFocus(sheet.x + 1, sheet.y + 1, sheet.width - 2, sheet.height - 2);
         }
     }
@@ -136,6 +143,9 @@ final class DrawingPainter {
     /** The title above and the sentences below; gives the room between them. */
     private Rectangle caption() {
         int margin = row / 2;
+        if (!shown.noted()) {
+            return new Rectangle(sheet.x, sheet.y, Math.max(1, sheet.width), Math.max(1, sheet.height));
+        }
         Rectangle room = new Rectangle(sheet.x + margin, sheet.y + margin, Math.max(1, sheet.width - 2 * margin),
             Math.max(1, sheet.height - 2 * margin));
         gc.setFont(strong);
@@ -178,7 +188,7 @@ final class DrawingPainter {
 
     /** Width of the notes at a side; 0 when there are none. */
     private int column(Rectangle room, boolean right) {
-        boolean any = shown.drawing().shapes().stream().anyMatch(shape -> shape instanceof Leader leader && isRight(leader) == right);
+        boolean any = shown.noted() && shown.drawing().shapes().stream().anyMatch(shape -> shape instanceof Leader leader && isRight(leader) == right);
         return any ? (int) Math.min(room.width * 0.4, Math.max(Ui.characters(canvas, 28), Math.min(room.width * 0.3,
             Ui.characters(canvas, 40)))) : 0;
     }
@@ -187,7 +197,7 @@ final class DrawingPainter {
     private List<Note> noted(int left, int right, boolean brief) {
         List<Note> all = new ArrayList<>();
         for (Shape shape : shown.drawing().shapes()) {
-            if (shape instanceof Leader leader) {
+            if (shown.noted() && shape instanceof Leader leader) {
                 boolean isRight = isRight(leader);
                 int width = (isRight ? right : left) - row;
                 String words = brief ? cut(brief(leader), width) : words(leader);
@@ -418,14 +428,29 @@ final class DrawingPainter {
         // what doesn't fit between the ticks stands beyond the line
         Point at = fits ? middle : Geometry.moved(middle, a, b, 0, Math.signum(offset) * (row / 2.0 + 5));
         if (Math.abs(to.x() - from.x()) >= Math.abs(to.y() - from.y())) {
-            words(dimension.text(), at.x() - width / 2.0, at.y() - row / 2.0);
+            Rectangle box = new Rectangle((int) at.x() - width / 2 - 2, (int) at.y() - row / 2, width + 4, row);
+            // without notes there is little room: what would run into other words is left to the large drawing
+            if (shown.noted() || written.stream().noneMatch(box::intersects)) {
+                words(dimension.text(), at.x() - width / 2.0, at.y() - row / 2.0);
+                written.add(box);
+            }
         } else {
-            upright(dimension.text(), at, width);
+            upright(dimension.text(), at, width, Math.signum(offset));
         }
     }
 
-    /** Words that run up, around a point, as beside an upright dimension. */
-    private void upright(String words, Point at, int width) {
+    /**
+     * Words that run up, around a point, as beside an upright dimension. Where other words of this kind stand already, they move along
+     * the dimension to the nearest place that is free, or beside it, and a line leads back to their dimension.
+     */
+    private void upright(String words, Point wished, int width, double side) {
+        Point at = free(wished, width, side);
+        written.add(box(at, width));
+        double from = Math.abs(at.y() - wished.y()) - width / 2.0;
+        if (from > 0 || Math.abs(at.x() - wished.x()) > 1) {
+            Point near = new Point(at.x(), at.y() + Math.signum(wished.y() - at.y()) * width / 2.0);
+            stroke(List.of(near, wished), false, 0.6f, Stroke.SOLID);
+        }
         Transform before = new Transform(gc.getDevice());
         Transform turned = new Transform(gc.getDevice());
         gc.getTransform(before);
@@ -437,6 +462,27 @@ final class DrawingPainter {
         gc.setTransform(before);
         before.dispose();
         turned.dispose();
+    }
+
+    private Rectangle box(Point at, int width) {
+        return new Rectangle((int) at.x() - row / 2, (int) at.y() - width / 2 - 3, row, width + 6);
+    }
+
+    private Point free(Point wished, int width, double side) {
+        for (int column = 0; column < 3; column++) {
+            double x = wished.x() + side * column * row;
+            for (int step = 0; step * 4 < sheet.height / 2; step++) {
+                for (int way : step == 0 ? new int[] {1} : new int[] {1, -1}) {
+                    Point at = new Point(x, wished.y() + way * step * 4);
+                    Rectangle box = box(at, width);
+                    if (box.x > sheet.x && box.x + box.width < sheet.x + sheet.width && box.y > sheet.y + 2 * row
+                        && box.y + box.height < sheet.y + sheet.height && written.stream().noneMatch(box::intersects)) {
+                        return at;
+                    }
+                }
+            }
+        }
+        return wished;
     }
 
     /** A column of notes, pushed apart in their order from the top. */

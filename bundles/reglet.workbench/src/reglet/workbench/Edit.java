@@ -21,7 +21,7 @@ import reglet.model.UnusableInput;
  * A change of some of the job's files that can be taken back. Undo puts the earlier texts of the files back, but only over those
  * that this change left: what another program wrote since is never overwritten.
  */
-final class Edit extends AbstractOperation {
+public final class Edit extends AbstractOperation {
     private final List<String> files;
     private final Session session;
     private final Change change;
@@ -29,7 +29,7 @@ final class Edit extends AbstractOperation {
     private Map<String, String> after = Map.of();
 
     /** What the change does: a job to the job that is read afterwards. */
-    interface Change {
+    public interface Change {
         OpenJob of(OpenJob job) throws UnusableInput, IOException;
     }
 
@@ -39,6 +39,20 @@ final class Edit extends AbstractOperation {
         this.session = session;
         this.change = change;
         addContext(context);
+    }
+
+    List<String> files() {
+        return files;
+    }
+
+    /** The text of one of the files before the change. */
+    String before(String file) {
+        return before.getOrDefault(file, "");
+    }
+
+    /** The text of one of the files as the change left it. */
+    String after(String file) {
+        return after.getOrDefault(file, "");
     }
 
     @Override

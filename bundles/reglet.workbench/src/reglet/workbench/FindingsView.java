@@ -2,6 +2,7 @@ package reglet.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -25,13 +26,23 @@ import reglet.model.Finding;
 /** The findings, grouped by wall type and kind, text first. Selecting one shows its component, its reason and its remedies. */
 public final class FindingsView extends Part {
     static final String ID = "reglet.workbench.findings";
+    private static final String ACCEPTED = "accepted";
     private TreeViewer tree;
-    private RemediesList remedies;
+    private FindingAnswers answers;
 
-    /** The findings of one kind at one place; equal by title without the count. */
-    record Group(String key, String title, List<Finding> findings) {
+    /**
+     * A line above others: a wall type above kinds, a kind above findings; equal by key, so that it stays open when its words change.
+     *
+     * @param below groups or findings
+     */
+    record Group(String key, String title, List<?> below) {
         Group {
-            findings = List.copyOf(findings);
+            below = List.copyOf(below);
+        }
+
+        /** The findings below, however deep. */
+        Stream<Finding> findings() {
+            return below.stream().flatMap(line -> line instanceof Group group ? group.findings() : Stream.of((Finding) line));
         }
 
         @Override
@@ -46,7 +57,7 @@ public final class FindingsView extends Part {
     }
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         page.setLayout(new FillLayout());
         SashForm sash = new SashForm(page, SWT.HORIZONTAL);
         Composite frame = new Composite(sash, SWT.NONE);
@@ -56,8 +67,8 @@ public final class FindingsView extends Part {
         Ui.named(tree.getTree(), "Findings");
         tree.getTree().setHeaderVisible(true);
         ColumnViewerToolTipSupport.enableFor(tree);
-        column(columns, "What", 72, 40, new Words());
-        column(columns, "Where", 28, 16, new Places());
+        column(columns, "What", 84, 40, new Words());
+        column(columns, "Where", 16, 12, new Places());
         tree.setContentProvider(new Lines());
         tree.getTree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (event.item.getData() instanceof Finding finding) {
@@ -65,7 +76,7 @@ public final class FindingsView extends Part {
             }
         }));
         tree.addOpenListener(event -> jump());
-        remedies = new RemediesList(sash, session());
+        answers = new FindingAnswers(sash, session());
         sash.setWeights(64, 36);
     }
 
@@ -104,7 +115,8 @@ public final class FindingsView extends Part {
         List<?> before = tree.getInput() == null ? List.of() : (List<?>) tree.getInput();
         List<Object> open = new ArrayList<>(List.of(tree.getExpandedElements()));
         // what is new opens by itself, what the person closed stays closed
-        groups.stream().filter(group -> !before.contains(group)).forEach(open::add);
+        List<Group> known = every(before);
+        every(groups).stream().filter(group -> !known.contains(group)).forEach(open::add);
         tree.getControl().setRedraw(false);
         tree.setInput(groups);
         tree.setExpandedElements(open.toArray());
@@ -115,7 +127,7 @@ public final class FindingsView extends Part {
 
     @Override
     public void focusChanged() {
-        remedies.follow();
+        answers.follow();
         if (tree.getInput() == null) {
             return;
         }
@@ -129,7 +141,7 @@ public final class FindingsView extends Part {
     /** Moves to the next or previous finding from the one in focus, around the end. */
     void step(int by) {
         List<Finding> all = session().snapshot().map(FindingsView::groups).orElse(List.of()).stream()
-            .flatMap(group -> group.findings().stream()).toList();
+            .filter(group -> !group.key().equals(ACCEPTED)).flatMap(Group::findings).toList();
         if (!all.isEmpty()) {
             int at = session().focus().finding().map(all::indexOf).orElse(by > 0 ? -1 : 0);
             session().look(session().focus().onFinding(all.get(Math.floorMod(at + by, all.size()))));
@@ -139,21 +151,38 @@ public final class FindingsView extends Part {
     /** In the order of walls, then of kinds; the findings of the whole job first, the accepted ones last. */
     static List<Group> groups(Snapshot now) {
         List<Group> groups = new ArrayList<>();
-        kinds(groups, "", "The whole job", now.findings(""));
-        now.job().job().walls().forEach(wall -> kinds(groups, wall.id(), wall.id() + " " + wall.title(), now.findings(wall.id())));
-        if (!now.checked().accepted().isEmpty()) {
-            groups.add(new Group("accepted", "Accepted: " + now.checked().accepted().size(), now.checked().accepted()));
+        wall(groups, "", "The whole job", now.findings(""));
+        now.job().job().walls().forEach(wall -> wall(groups, wall.id(), wall.id() + " " + wall.title(), now.findings(wall.id())));
+        List<Finding> accepted = now.checked().accepted();
+        if (!accepted.isEmpty()) {
+            groups.add(new Group(ACCEPTED, "● Accepted with a reason: " + accepted.size(), accepted));
         }
         return groups;
     }
 
-    private static void kinds(List<Group> groups, String wall, String title, List<Finding> findings) {
+    private static void wall(List<Group> groups, String wall, String title, List<Finding> findings) {
+        List<Group> kinds = new ArrayList<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
             List<Finding> some = findings.stream().filter(finding -> finding.kind() == kind).toList();
             if (!some.isEmpty()) {
-                groups.add(new Group(wall + " " + kind.text(), title + ": " + Marks.counts(some), some));
+                kinds.add(new Group(wall + " " + kind.text(), Marks.counts(some), some));
             }
         }
+        if (!kinds.isEmpty()) {
+            groups.add(new Group("wall " + wall, title + (kinds.size() > 1 ? ": " + Marks.counts(findings) : ""), kinds));
+        }
+    }
+
+    /** Groups with those below them. */
+    private static List<Group> every(List<?> groups) {
+        List<Group> all = new ArrayList<>();
+        for (Object line : groups) {
+            if (line instanceof Group group) {
+                all.add(group);
+                all.addAll(every(group.below()));
+            }
+        }
+        return all;
     }
 
     /** Words for the place of a finding: "Lath", "Lath, window-1", "window-1". */
@@ -163,7 +192,7 @@ public final class FindingsView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected void focusPage() {
         tree.getControl().setFocus();
     }
 
@@ -204,12 +233,12 @@ public final class FindingsView extends Part {
 
         @Override
         public Object[] getChildren(Object line) {
-            return line instanceof Group group ? group.findings().toArray() : new Object[0];
+            return line instanceof Group group ? group.below().toArray() : new Object[0];
         }
 
         @Override
         public Object getParent(Object line) {
-            return groups.stream().filter(group -> ((Group) group).findings().contains(line)).findFirst().orElse(null);
+            return every(groups).stream().filter(group -> group.below().contains(line)).findFirst().orElse(null);
         }
 
         @Override

@@ -1,6 +1,7 @@
 package reglet.workbench;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import reglet.model.Finding;
 
@@ -12,32 +13,33 @@ import reglet.model.Finding;
  * @param section   number of the section shown; "" for the one that owns the component
  * @param finding   the finding asked about; empty when the component itself is
  */
-record Focus(String wall, String component, String section, Optional<Finding> finding) {
+public record Focus(String wall, String component, String section, Optional<Finding> finding) {
     static final Focus NOTHING = new Focus("", "", "", Optional.empty());
 
-    Focus onWall(String id) {
+    public Focus onWall(String id) {
         return new Focus(id, component, section, Optional.empty());
     }
 
-    Focus onComponent(String id) {
+    public Focus onComponent(String id) {
         return new Focus(wall, id, "", Optional.empty());
     }
 
-    Focus onSection(String number) {
+    public Focus onSection(String number) {
         return new Focus(wall, component, number, Optional.empty());
     }
 
-    Focus onFinding(Finding found) {
+    public Focus onFinding(Finding found) {
         return new Focus(found.wall().isEmpty() ? wall : found.wall(), found.component().isEmpty() ? component : found.component(), "",
             Optional.of(found));
     }
 
     /** The same look at a job that has changed: what is no longer there falls away. */
-    Focus in(Snapshot snapshot) {
+    public Focus in(Snapshot snapshot) {
         boolean known = snapshot.job().job().wall(wall).isPresent();
         String first = snapshot.job().job().walls().isEmpty() ? "" : snapshot.job().job().walls().get(0).id();
         String shown = component.isEmpty() ? snapshot.firstToLookAt(known ? wall : first) : component;
         return new Focus(known ? wall : first, shown, section,
-            finding.flatMap(old -> snapshot.findings().stream().filter(now -> now.key().equals(old.key())).findFirst()));
+            finding.flatMap(old -> Stream.concat(snapshot.findings().stream(), snapshot.checked().accepted().stream())
+                .filter(now -> now.key().equals(old.key())).findFirst()));
     }
 }

@@ -3,8 +3,9 @@ package reglet.workbench;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ITreeContentProvider;
-import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
@@ -44,12 +45,23 @@ public final class JobView extends Part {
     }
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         page.setLayout(new FillLayout());
         tree = new TreeViewer(page, SWT.SINGLE | SWT.H_SCROLL | SWT.V_SCROLL);
         Ui.named(tree.getTree(), "Job");
         tree.setContentProvider(new Lines());
-        tree.setLabelProvider(LabelProvider.createTextProvider(line -> ((Node) line).text()));
+        ColumnViewerToolTipSupport.enableFor(tree);
+        tree.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object line) {
+                return ((Node) line).text();
+            }
+
+            @Override
+            public String getToolTipText(Object line) {
+                return ((Node) line).text();
+            }
+        });
         tree.getTree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look((Node) event.item.getData())));
     }
 
@@ -127,7 +139,7 @@ public final class JobView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected void focusPage() {
         tree.getControl().setFocus();
     }
 

@@ -13,12 +13,12 @@ import org.eclipse.swt.widgets.Control;
  * Work beside the window's thread whose newest question alone is answered: asking again cancels what runs, and an answer that
  * comes too late, or after the control is gone, is dropped. Used on the window's thread.
  */
-final class Latest {
+public final class Latest {
     private final Control control;
     private Job running;
 
     /** Work that may be cancelled between its steps. */
-    interface Work<T> {
+    public interface Work<T> {
         T of(IProgressMonitor monitor) throws Exception;
     }
 
@@ -32,7 +32,7 @@ final class Latest {
      * @param work   done beside the window's thread
      * @param answer given the result on the window's thread
      */
-    <T> void ask(String name, Work<T> work, Consumer<T> answer) {
+    public <T> void ask(String name, Work<T> work, Consumer<T> answer) {
         cancel();
         Job job = new Job(name) {
             @Override
@@ -59,7 +59,7 @@ final class Latest {
         job.schedule();
     }
 
-    void cancel() {
+    public void cancel() {
         if (running != null) {
             running.cancel();
             running = null;

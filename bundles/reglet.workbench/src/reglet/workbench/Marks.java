@@ -8,13 +8,13 @@ import reglet.model.Finding;
 import reglet.model.Rule;
 
 /** The words for a state, each with a shape of its own, so that nothing is said by colour alone. */
-final class Marks {
+public final class Marks {
     static final String FITS = "fits";
 
     private Marks() {
     }
 
-    static String shape(Finding.Kind kind) {
+    public static String shape(Finding.Kind kind) {
         return switch (kind) {
             case CONFLICT -> "≠";
             case GAP -> "○";
@@ -23,18 +23,18 @@ final class Marks {
     }
 
     /** "≠ conflict". */
-    static String word(Finding.Kind kind) {
+    public static String word(Finding.Kind kind) {
         return shape(kind) + " " + kind.text();
     }
 
     /** "≠ 2 conflicts · △ 1 caution", or "fits" when there is nothing to say. */
-    static String state(List<Finding> findings) {
+    public static String state(List<Finding> findings) {
         String counts = counts(findings);
         return counts.isEmpty() ? FITS : counts;
     }
 
     /** "≠ 2 conflicts · △ 1 caution"; "" for none. */
-    static String counts(List<Finding> findings) {
+    public static String counts(List<Finding> findings) {
         List<String> parts = new ArrayList<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
             long number = findings.stream().filter(finding -> finding.kind() == kind).count();
@@ -46,7 +46,7 @@ final class Marks {
     }
 
     /** "≠ 2 △ 1": where there is no room for words. */
-    static String shapes(List<Finding> findings) {
+    public static String shapes(List<Finding> findings) {
         List<String> parts = new ArrayList<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
             long number = findings.stream().filter(finding -> finding.kind() == kind).count();
@@ -58,7 +58,7 @@ final class Marks {
     }
 
     /** "2 conflicts · 1 gap · 149 rules hold". */
-    static String summary(Checked checked) {
+    public static String summary(Checked checked) {
         List<String> parts = new ArrayList<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
             if (kind == Finding.Kind.CONFLICT || checked.count(kind) > 0) {
@@ -73,12 +73,12 @@ final class Marks {
     }
 
     /** "1 gap", "2 gaps". */
-    static String number(long number, String word) {
+    public static String number(long number, String word) {
         return number + " " + word + (number == 1 ? "" : "s");
     }
 
     /** With a capital first letter. */
-    static String sentence(String words) {
+    public static String sentence(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }

@@ -20,6 +20,7 @@ import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -58,7 +59,7 @@ final class OptionsList {
         GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(anyway, 30), SWT.DEFAULT).exclude(true).applyTo(anyway);
         anyway.setVisible(false);
         Composite frame = new Composite(page, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
+        GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(frame);
         TableColumnLayout columns = new TableColumnLayout();
         frame.setLayout(columns);
         table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
@@ -81,8 +82,8 @@ final class OptionsList {
         });
         columns.setColumnData(column.getColumn(), new ColumnWeightData(1, Ui.characters(table.getTable(), 30)));
         detail = new Label(page, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false)
-            .hint(Ui.characters(detail, 30), detail.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3).applyTo(detail);
+        GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(detail, 30), SWT.DEFAULT)
+            .minSize(SWT.DEFAULT, detail.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3).applyTo(detail);
         latest = new Latest(page);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> showDetail()));
         table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> accept(false)));
@@ -217,7 +218,11 @@ final class OptionsList {
     }
 
     private void showDetail() {
-        detail.setText(table.getStructuredSelection().getFirstElement() instanceof Line line ? detail(line) : "");
+        String words = table.getStructuredSelection().getFirstElement() instanceof Line line ? detail(line) : "";
+        if (!words.equals(detail.getText())) {
+            detail.setText(words);
+            page.layout(new Control[] {detail});
+        }
     }
 
     /** The first finding in full, or what a specifier should know of the option. */

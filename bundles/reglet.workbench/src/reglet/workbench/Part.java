@@ -1,5 +1,6 @@
 package reglet.workbench;
 
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridData;
@@ -9,7 +10,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
 /** A view of the session. Either its page shows, or a sentence that says what belongs there and how to get it. */
-abstract class Part extends ViewPart implements Session.Listener {
+public abstract class Part extends ViewPart implements Session.Listener {
     private Session session;
     private Composite stack;
     private Composite emptyPage;
@@ -19,7 +20,13 @@ abstract class Part extends ViewPart implements Session.Listener {
     @Override
     public final void createPartControl(Composite parent) {
         session = getSite().getService(Session.class);
-        stack = new Composite(parent, SWT.NONE);
+        Composite frame = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(frame);
+        if (asksHere()) {
+            new AskBar(frame, session.asks(), this::setFocus);
+        }
+        stack = new Composite(frame, SWT.NONE);
+        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         stack.setLayout(new StackLayout());
         emptyPage = new Composite(stack, SWT.NONE);
         emptyPage.setLayout(new GridLayout());
@@ -40,7 +47,7 @@ abstract class Part extends ViewPart implements Session.Listener {
         super.dispose();
     }
 
-    final Session session() {
+    protected final Session session() {
         return session;
     }
 
@@ -54,21 +61,28 @@ abstract class Part extends ViewPart implements Session.Listener {
         }
     }
 
+    /** Whether the window's questions stand on top of this view; one view of a perspective has them. */
+    protected boolean asksHere() {
+        return false;
+    }
+
     /** Gives the keyboard to the page. */
-    abstract void focusPage();
+    protected abstract void focusPage();
 
     /** Makes the controls of the page. */
-    abstract void fill(Composite page);
+    protected abstract void fill(Composite page);
 
     /** Shows the page. */
-    final void show() {
+    protected final void show() {
         top(page);
     }
 
     /** Shows what belongs here instead of the page. */
-    final void showEmpty(String words) {
-        emptyWords.setText(words);
-        emptyPage.layout();
+    protected final void showEmpty(String words) {
+        if (!words.equals(emptyWords.getText())) {
+            emptyWords.setText(words);
+            emptyPage.layout();
+        }
         top(emptyPage);
     }
 

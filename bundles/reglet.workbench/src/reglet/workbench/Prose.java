@@ -1,10 +1,14 @@
 package reglet.workbench;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.LineStyleEvent;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Font;
@@ -14,33 +18,53 @@ import org.eclipse.swt.widgets.Composite;
  * Text that is read, not typed: paragraphs with headings, emphasis, hanging marks and places that lead somewhere. Built on the
  * window's thread and shown at once, without moving what the person reads when the text is the same.
  */
-final class Prose {
+public final class Prose {
     private final StyledText text;
-    private final Font heading;
-    private final Font strong;
+    private Font plain;
+    private Font shownIn;
+    private Font heading;
+    private Font strong;
     private final StringBuilder words = new StringBuilder();
     private final List<StyleRange> styles = new ArrayList<>();
-    private final List<Indent> indents = new ArrayList<>();
+    private int start;
+    private List<Paragraph> paragraphs = new ArrayList<>();
+    private List<Paragraph> shown = List.of();
     private final List<Lead> leads = new ArrayList<>();
     private List<Lead> shownLeads = List.of();
+    private final Map<Integer, Painter> pictures = new HashMap<>();
+    private Map<Integer, Painter> shownPictures = Map.of();
 
-    /** Indents of a line in characters: of its first row, and of the rows that it wraps to. */
-    private record Indent(int first, int rest) {
+    /**
+     * A line of the text.
+     *
+     * @param styles counted from its own start
+     * @param first  indent of its first row, in characters
+     * @param rest   indent of the rows that it wraps to, in characters
+     */
+    private record Paragraph(String words, List<StyleRange> styles, int first, int rest) {
     }
 
     /** A stretch of text that leads somewhere. */
     private record Lead(int start, int end, Runnable to) {
     }
 
-    Prose(Composite parent, String name) {
+    public Prose(Composite parent, String name) {
         text = Ui.named(new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.READ_ONLY), name);
         text.setEditable(false);
         text.setCaret(null);
         int margin = Ui.characters(text, 1);
         text.setMargins(margin, margin / 2, margin, margin / 2);
         text.setLineSpacing(2);
-        heading = Ui.heading(text);
-        strong = Ui.strong(text);
+        fonts();
+        // asked line by line as they come into sight: setting them all would take a long page much longer than showing it
+        text.addLineStyleListener(this::style);
+        text.addPaintObjectListener(event -> {
+            Painter painter = shownPictures.get(event.style.start);
+            if (painter != null) {
+                painter.paint(event.gc, new org.eclipse.swt.graphics.Rectangle(event.x, event.y, event.style.metrics.width,
+                    event.style.metrics.ascent));
+            }
+        });
         text.addListener(SWT.MouseUp, event -> {
             int offset = text.getOffsetAtPoint(new org.eclipse.swt.graphics.Point(event.x, event.y));
             if (offset >= 0 && text.getSelectionCount() == 0) {
@@ -49,64 +73,111 @@ final class Prose {
         });
     }
 
-    StyledText control() {
+    private void style(LineStyleEvent event) {
+        int line = text.getLineAtOffset(event.lineOffset);
+        if (line < shown.size()) {
+            Paragraph paragraph = shown.get(line);
+            event.styles = paragraph.styles.stream().map(style -> {
+                StyleRange here = (StyleRange) style.clone();
+                here.start += event.lineOffset;
+                return here;
+            }).toArray(StyleRange[]::new);
+            event.indent = Ui.characters(text, paragraph.first);
+            event.wrapIndent = Ui.characters(text, paragraph.rest);
+            event.tabStops = paragraph.rest > paragraph.first ? new int[] {event.wrapIndent - event.indent} : null;
+        }
+    }
+
+    public StyledText control() {
         return text;
     }
 
-    int length() {
+    public int length() {
         return words.length();
     }
 
-    Prose heading(String line) {
+    public Prose heading(String line) {
+        fonts();
         return styled(line, heading, null).end(0, 0);
     }
 
     /** A line in the emphasis, with room above it. */
-    Prose title(String line) {
+    public Prose title(String line) {
         if (!words.isEmpty()) {
             end(0, 0);
         }
         return styled(line, strong, null).end(0, 0);
     }
 
-    Prose line(String line) {
+    public Prose line(String line) {
         return plain(line).end(0, 0);
     }
 
     /** A line with a mark of its own in front, its rows hanging behind the mark. */
-    Prose item(String mark, String line) {
+    public Prose item(String mark, String line) {
         return mark(mark).plain(line).end(1, 2 + Math.max(2, mark.length() + 1));
     }
 
     /** A mark that the rest of the paragraph hangs behind; {@link #end} says where. */
-    Prose mark(String mark) {
+    public Prose mark(String mark) {
         return plain(mark + "\t");
     }
 
-    Prose plain(String run) {
+    public Prose plain(String run) {
         words.append(oneLine(run));
         return this;
     }
 
-    Prose strong(String run) {
+    public Prose strong(String run) {
         return styled(run, strong, null);
     }
 
+    /** Paints a picture of the text. */
+    public interface Painter {
+        void paint(org.eclipse.swt.graphics.GC gc, org.eclipse.swt.graphics.Rectangle at);
+    }
+
+    /** A picture on a line of its own, as wide as there is room. */
+    public Prose picture(int height, Painter painter) {
+        StyleRange style = new StyleRange();
+        style.start = words.length() - start;
+        style.length = 1;
+        style.metrics = new org.eclipse.swt.graphics.GlyphMetrics(height, 0, room());
+        styles.add(style);
+        pictures.put(words.length(), painter);
+        words.append('\uFFFC');
+        return end(0, 0);
+    }
+
+    /** Width of the text in points. */
+    public int room() {
+        return Math.max(1, text.getClientArea().width - 2 * text.getLeftMargin() - 2);
+    }
+
     /** A run in the theme's colour for links, which leads somewhere. */
-    Prose lead(String run, Runnable to) {
+    public Prose lead(String run, Runnable to) {
         leads.add(new Lead(words.length(), words.length() + run.length(), to));
         return styled(run, null, text.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND));
     }
 
     /** What was written from an offset on leads somewhere; leads made before it go first. */
-    Prose leading(int from, Runnable to) {
+    public Prose leading(int from, Runnable to) {
         leads.add(new Lead(from, words.length(), to));
         return this;
     }
 
+    /** The size of the text may have changed since the last time. */
+    private void fonts() {
+        if (!text.getFont().equals(plain)) {
+            plain = text.getFont();
+            heading = Ui.heading(text);
+            strong = Ui.strong(text);
+        }
+    }
+
     private Prose styled(String run, Font font, org.eclipse.swt.graphics.Color colour) {
         StyleRange style = new StyleRange();
-        style.start = words.length();
+        style.start = words.length() - start;
         style.length = run.length();
         style.font = font;
         style.foreground = colour;
@@ -121,43 +192,64 @@ final class Prose {
     }
 
     /** Ends a paragraph. */
-    Prose end(int first, int rest) {
-        indents.add(new Indent(first, rest));
+    public Prose end(int first, int rest) {
+        paragraphs.add(new Paragraph(words.substring(start), List.copyOf(styles), first, rest));
+        styles.clear();
         words.append('\n');
+        start = words.length();
         return this;
     }
 
     /** Shows what was built and starts anew. Gives whether anything else stands there now. */
-    boolean show() {
-        String next = words.toString();
-        boolean changed = !next.equals(text.getText());
-        if (changed) {
-            int top = text.getTopPixel();
-            text.setRedraw(false);
-            text.setText(next);
-            text.setStyleRanges(styles.toArray(StyleRange[]::new));
-            for (int line = 0; line < indents.size(); line++) {
-                text.setLineIndent(line, 1, Ui.characters(text, indents.get(line).first));
-                text.setLineWrapIndent(line, 1, Ui.characters(text, indents.get(line).rest));
-                text.setLineTabStops(line, 1, new int[] {Ui.characters(text, indents.get(line).rest) - Ui.characters(text,
-                    indents.get(line).first)});
-            }
-            text.setTopPixel(top);
-            text.setRedraw(true);
-        }
+    public boolean show() {
+        List<Paragraph> before = text.getFont().equals(shownIn) ? shown : List.of();
+        boolean changed = !paragraphs.equals(before);
+        shownIn = text.getFont();
         shownLeads = List.copyOf(leads);
+        shownPictures = Map.copyOf(pictures);
+        if (changed) {
+            replace(before, List.copyOf(paragraphs));
+        } else if (!pictures.isEmpty()) {
+            text.redraw();
+        }
+        pictures.clear();
         words.setLength(0);
-        styles.clear();
-        indents.clear();
+        start = 0;
+        paragraphs = new ArrayList<>();
         leads.clear();
         return changed;
     }
 
-    void top() {
+    /** Replaces only the lines that are others: those before and after keep their place and are not measured again. */
+    private void replace(List<Paragraph> before, List<Paragraph> now) {
+        int least = Math.min(before.size(), now.size());
+        int same = 0;
+        while (same < least && before.get(same).equals(now.get(same))) {
+            same++;
+        }
+        int end = 0;
+        while (end < least - same && before.get(before.size() - 1 - end).equals(now.get(now.size() - 1 - end))) {
+            end++;
+        }
+        String other = now.subList(same, now.size() - end).stream().map(line -> line.words + "\n").collect(Collectors.joining());
+        int top = text.getTopPixel();
+        text.setRedraw(false);
+        shown = now;
+        if (same + end == 0) {
+            text.setText(other);
+        } else {
+            int from = text.getOffsetAtLine(same);
+            text.replaceTextRange(from, text.getOffsetAtLine(before.size() - end) - from, other);
+        }
+        text.setTopPixel(top);
+        text.setRedraw(true);
+    }
+
+    public void top() {
         text.setTopIndex(0);
     }
 
-    static String lower(String words) {
+    public static String lower(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -9,7 +9,7 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.osgi.service.prefs.BackingStoreException;
 
 /** The job folders opened last, the newest first; kept among the person's preferences. */
-final class Recent {
+public final class Recent {
     private static final String KEY = "recent jobs";
     private static final int MOST = 8;
     private final IEclipsePreferences preferences;
@@ -19,7 +19,7 @@ final class Recent {
     }
 
     /** Those that are still there. */
-    List<Path> folders() {
+    public List<Path> folders() {
         return preferences.get(KEY, "").lines().filter(line -> !line.isBlank()).map(Path::of)
             .filter(folder -> Files.exists(folder.resolve("job.yaml"))).toList();
     }

@@ -28,9 +28,11 @@ import reglet.model.Remedy;
  */
 final class RemediesList {
     private final Session session;
+    private final Composite page;
     private final TableViewer table;
     private final Label words;
     private final Button apply;
+    private final Button accepting;
     private final Latest latest;
     private Snapshot asked;
     private Finding askedFor;
@@ -43,9 +45,10 @@ final class RemediesList {
         }
     }
 
-    RemediesList(Composite parent, Session session) {
+    /** @param accept called when the person would rather accept the finding */
+    RemediesList(Composite parent, Session session, Runnable accept) {
         this.session = session;
-        Composite page = new Composite(parent, SWT.NONE);
+        page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(page);
         Composite frame = new Composite(page, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(frame);
@@ -74,9 +77,13 @@ final class RemediesList {
         words.setData(Ui.NAME, "About the remedies");
         GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(words, 18), words.computeSize(SWT.DEFAULT, SWT.DEFAULT).y * 3)
             .applyTo(words);
-        apply = Ui.named(new Button(page, SWT.PUSH), "Apply");
-        apply.setText("&Apply");
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(apply);
+        Composite buttons = new Composite(page, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(buttons);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(buttons);
+        apply = AcceptForm.button(buttons, "&Apply", "Apply", this::apply);
+        accepting = AcceptForm.button(buttons, "A&ccept…", "Accept with a reason", accept);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.END).applyTo(apply);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.END).applyTo(accepting);
         latest = new Latest(page);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> tell()));
         table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> apply()));
@@ -86,13 +93,21 @@ final class RemediesList {
                 event.doit = false;
             }
         }));
-        apply.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> apply()));
     }
 
-    /** Shows the remedies of the finding in focus; looking for them takes time. */
-    void follow() {
+    Composite page() {
+        return page;
+    }
+
+    /**
+     * Shows the remedies of the finding in focus; looking for them takes time.
+     *
+     * @param wanted whether it has to be cleared
+     */
+    void follow(boolean wanted) {
         Snapshot now = session.snapshot().orElse(null);
-        Finding finding = session.focus().finding().orElse(null);
+        Finding finding = wanted ? session.focus().finding().orElse(null) : null;
+        accepting.setEnabled(finding != null);
         if (now == asked && finding == askedFor) {
             return;
         }

@@ -33,7 +33,7 @@ public final class SectionView extends Part {
     }
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         page.setLayout(new FillLayout());
         prose = new Prose(page, "Section");
         latest = new Latest(page);
@@ -199,7 +199,7 @@ public final class SectionView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected void focusPage() {
         prose.control().setFocus();
     }
 }

@@ -1,11 +1,13 @@
 package reglet.workbench;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -13,21 +15,16 @@ import java.util.function.Supplier;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.commands.operations.IOperationHistory;
 import org.eclipse.core.commands.operations.IUndoContext;
-import org.eclipse.core.runtime.ICoreRunnable;
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.jobs.ISchedulingRule;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
 import reglet.desk.Caches;
 import reglet.desk.Cancelled;
 import reglet.desk.Desk;
-import reglet.desk.Faults;
+import reglet.desk.Drafts;
 import reglet.desk.InstalledPacks;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
-import reglet.desk.Progress;
 import reglet.desk.Saving;
 import reglet.model.Change;
 import reglet.model.Option;
@@ -38,36 +35,32 @@ import reglet.model.UnusableInput;
  * What the window's parts share: the job as it stands, what the person looks at, and the ways to change them. Everything that
  * takes time runs in jobs, one after the other; listeners are called on the window's thread.
  */
-final class Session {
+public final class Session {
+    /** Kind of the texts typed into the fields of a wall type's values: "value W1.lath.weight". */
+    static final String VALUE = "value";
     private final Display display;
     private final Supplier<IOperationHistory> history;
     private final Supplier<IUndoContext> undoContext;
     private final Recent recent;
+    private final OneByOne work = new OneByOne(this::say);
+    private final Asks asks = new Asks();
+    private final Typing typing;
+    private final Outside outside = new Outside(this::lookForChanges);
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private volatile Optional<Snapshot> snapshot = Optional.empty();
-    private volatile Stamps stamps = Stamps.NONE;
     private Focus focus = Focus.NOTHING;
     private String message = "";
     private boolean trouble;
     private Desk desk;
 
-    /** Changes of the job's files run one after the other. */
-    private final ISchedulingRule oneByOne = new ISchedulingRule() {
-        @Override
-        public boolean contains(ISchedulingRule rule) {
-            return rule == this;
-        }
-
-        @Override
-        public boolean isConflicting(ISchedulingRule rule) {
-            return rule == this;
-        }
-    };
-
     /** Hears of changes, on the window's thread. */
-    interface Listener {
-        /** Another job, the same job changed, or other words about it. */
+    public interface Listener {
+        /** Another job, or the same job changed. */
         default void jobChanged() {
+        }
+
+        /** Other words about the job, which stands as it did. */
+        default void said() {
         }
 
         /** The person looks at something else. */
@@ -75,44 +68,59 @@ final class Session {
         }
     }
 
-    Session(Display display, Supplier<IOperationHistory> history, Supplier<IUndoContext> undoContext, Recent recent) {
+    Session(Display display, Supplier<IOperationHistory> history, Supplier<IUndoContext> undoContext, Recent recent, Drafts drafts) {
         this.display = display;
         this.history = history;
         this.undoContext = undoContext;
         this.recent = recent;
+        this.typing = new Typing(drafts);
+        typing.taking(VALUE, (where, text) -> {
+            String[] path = where.split("\\.", 3);
+            set(path[0], path[1], path[2], text, refused -> say(refused, true));
+        });
     }
 
-    void listen(Listener listener) {
+    public void listen(Listener listener) {
         listeners.add(listener);
     }
 
-    void leave(Listener listener) {
+    public void leave(Listener listener) {
         listeners.remove(listener);
     }
 
-    Optional<Snapshot> snapshot() {
+    public Optional<Snapshot> snapshot() {
         return snapshot;
     }
 
-    Focus focus() {
+    public Focus focus() {
         return focus;
     }
 
-    Recent recent() {
+    public Recent recent() {
         return recent;
     }
 
+    /** What the window asks the person. */
+    Asks asks() {
+        return asks;
+    }
+
+    /** What is being typed and not taken over yet. */
+    Typing typing() {
+        return typing;
+    }
+
     /** What was last said about the job's files; "" for nothing. */
-    String message() {
+    public String message() {
         return message;
     }
 
     /** Whether the last message tells of something that went wrong. */
-    boolean isTrouble() {
+    public boolean isTrouble() {
         return trouble;
     }
 
-    void look(Focus changed) {
+    public void look(Focus changed) {
         if (!changed.equals(focus)) {
             focus = changed;
             listeners.forEach(Listener::focusChanged);
@@ -120,17 +128,20 @@ final class Session {
     }
 
     /** Opens a job folder. */
-    void open(Path folder) {
+    public void open(Path folder) {
         Path whole = folder.toAbsolutePath().normalize();
         run("Opening " + whole.getFileName(), true, monitor -> {
             try {
                 OpenJob opened = desk().open(whole);
-                stamps = Stamps.of(whole);
+                outside.know(whole);
                 Snapshot first = Snapshot.of(opened);
                 recent.put(whole);
                 onWindow(() -> {
                     history.get().dispose(undoContext.get(), true, true, false);
+                    asks.clear();
+                    typing.in(whole);
                     publish(Optional.of(first), "", false);
+                    typing.offer(asks);
                     look(Focus.NOTHING.in(first));
                 });
             } catch (UnusableInput unusable) {
@@ -144,23 +155,60 @@ final class Session {
     /** Closes the job; everything is on disk already. */
     void close() {
         run("Closing the job", false, monitor -> {
-            stamps = Stamps.NONE;
+            outside.forget();
             snapshot = Optional.empty();
             onWindow(() -> {
+                typing.in(null);
+                asks.clear();
                 history.get().dispose(undoContext.get(), true, true, false);
                 publish(Optional.empty(), "", false);
             });
         });
     }
 
-    /** Reads the job's files again when they were changed outside the window. */
+    /** The window is going: nothing is looked at or waits to be kept any more. */
+    void end() {
+        outside.forget();
+        typing.keepNow();
+    }
+
+    /** Reads the job's files again when they were changed outside the window; asks when that would lose what was done in it. */
     void lookForChanges() {
         run("Looking for changes", false, monitor -> {
             Snapshot now = snapshot.orElse(null);
-            if (now != null && !Stamps.of(now.job().folder()).equals(stamps)) {
-                read(now.job().folder(), "The files were changed outside; this is how they stand now.");
+            if (now == null || !outside.isChanged()) {
+                return;
+            }
+            Path folder = now.job().folder();
+            Set<String> files = outside.differing();
+            Set<String> lost = new TreeSet<>(Outside.lost(files, Stamps.of(folder).texts(folder),
+                Outside.edits(history.get(), undoContext.get())));
+            now.job().job().walls().stream().filter(wall -> typing.isOpen(VALUE + " " + wall.id() + "."))
+                .map(wall -> Saving.wallFile(wall.id())).filter(files::contains).forEach(lost::add);
+            if (lost.isEmpty()) {
+                if (!files.isEmpty()) {
+                    read(folder, "The files were changed outside; this is how they stand now.");
+                }
+            } else {
+                onWindow(() -> asks.put(new Asks.Ask(Outside.ABOUT, String.join(", ", lost) + (lost.size() == 1 ? " was" : " were")
+                    + " changed by another program, and in this window too.", List.of(
+                        new Asks.Answer("Read the other one in", () -> readOver(folder, files)),
+                        new Asks.Answer("Put this window's back", () -> putBack(files))))));
             }
         });
+    }
+
+    private void readOver(Path folder, Set<String> files) {
+        run("Reading the job again", true, monitor -> {
+            Outside.forget(history.get(), undoContext.get(), files);
+            read(folder, "Read in; what this window had changed in " + String.join(", ", files) + " can't be taken back any more.");
+        });
+    }
+
+    /** A change like any other: undo gives the other program's text back. */
+    private void putBack(Set<String> files) {
+        Map<String, String> texts = outside.known(files);
+        change("this window's " + String.join(", ", files), List.copyOf(files), job -> Saving.restore(job, texts), refused -> say(refused, true));
     }
 
     /** Reads the job's files again. */
@@ -174,11 +222,16 @@ final class Session {
     }
 
     private void read(Path folder, String words) throws IOException {
-        stamps = Stamps.of(folder);
         try {
             Snapshot read = Snapshot.of(desk().open(folder));
-            onWindow(() -> publish(Optional.of(read), words, false));
+            outside.know(folder);
+            snapshot = Optional.of(read);
+            onWindow(() -> {
+                asks.drop(Outside.ABOUT);
+                publish(Optional.of(read), words, false);
+            });
         } catch (UnusableInput unusable) {
+            outside.differing();
             say("The files were changed outside and can't be used; the window shows how they stood before. " + words(unusable), true);
         }
     }
@@ -212,7 +265,14 @@ final class Session {
             refused -> say(refused, true)));
     }
 
-    private void change(String label, List<String> files, Edit.Change change, Consumer<String> refused) {
+    /**
+     * Makes a change of some files that can be taken back.
+     *
+     * @param label   what it does, in words
+     * @param files   the files that it may change, in the job's folder
+     * @param refused given the reason in words, on the window's thread, when it can't be made; nothing is changed then
+     */
+    public void change(String label, List<String> files, Edit.Change change, Consumer<String> refused) {
         run(label, false, monitor -> {
             try {
                 history.get().execute(new Edit(label, files, this, change, undoContext.get()), monitor, null);
@@ -256,7 +316,7 @@ final class Session {
                 return;
             }
             try {
-                List<Path> written = Outputs.of(now.job()).all().write(new MonitorProgress(monitor));
+                List<Path> written = Outputs.of(now.job()).all().write(new OneByOne.MonitorProgress(monitor));
                 say(written.size() + " papers written to " + now.job().folder().resolve("out"), false);
             } catch (UnusableInput unusable) {
                 say(words(unusable), true);
@@ -270,8 +330,11 @@ final class Session {
     void changed(OpenJob job, String words) {
         Snapshot next = Snapshot.of(job);
         snapshot = Optional.of(next);
-        stamps = Stamps.of(job.folder());
-        onWindow(() -> publish(Optional.of(next), words, false));
+        outside.know(job.folder());
+        onWindow(() -> {
+            asks.drop(Outside.ABOUT);
+            publish(Optional.of(next), words, false);
+        });
     }
 
     /** The job to change next; there is one when a change is asked for. */
@@ -279,11 +342,11 @@ final class Session {
         return snapshot.orElseThrow().job();
     }
 
-    void say(String words, boolean wrong) {
+    public void say(String words, boolean wrong) {
         onWindow(() -> {
             message = words;
             trouble = wrong;
-            listeners.forEach(Listener::jobChanged);
+            listeners.forEach(Listener::said);
         });
     }
 
@@ -291,40 +354,38 @@ final class Session {
         snapshot = next;
         message = words;
         trouble = wrong;
+        Focus before = focus;
         focus = next.map(focus::in).orElse(Focus.NOTHING);
         listeners.forEach(Listener::jobChanged);
-        listeners.forEach(Listener::focusChanged);
+        if (!focus.equals(before)) {
+            listeners.forEach(Listener::focusChanged);
+        }
     }
 
-    private synchronized Desk desk() throws UnusableInput, IOException {
+    /** The desk; made when first asked for, which takes time: beside the window's thread. */
+    public synchronized Desk desk() throws UnusableInput, IOException {
         if (desk == null) {
             desk = new Desk(InstalledPacks.shelf(), Caches.folder());
         }
         return desk;
     }
 
-    private interface Work {
-        void on(IProgressMonitor monitor) throws IOException;
+    private void run(String name, boolean shown, OneByOne.Work work) {
+        work().run(name, shown, work);
     }
 
-    private void run(String name, boolean shown, Work work) {
-        Job job = Job.create(name, (ICoreRunnable) monitor -> {
-            try {
-                work.on(monitor);
-            } catch (IOException unreachable) {
-                say(name + ": " + unreachable.getMessage(), true);
-            } catch (RuntimeException | Error fault) {
-                say("This is our own fault, not yours; a log is at " + Faults.log(fault), true);
-                throw fault;
-            }
-        });
-        job.setRule(oneByOne);
-        job.setSystem(!shown);
-        job.setPriority(shown ? Job.LONG : Job.INTERACTIVE);
-        job.schedule();
+    /** The same job, to be shown with other fonts, colours or units. */
+    void showAnew() {
+        publish(snapshot.map(now -> new Snapshot(now.job(), now.checked())), message, trouble);
     }
 
-    private void onWindow(Runnable work) {
+    /** What runs beside the window's thread. */
+    public OneByOne work() {
+        return work;
+    }
+
+    /** Runs on the window's thread, unless the window is gone. */
+    public void onWindow(Runnable work) {
         if (!display.isDisposed()) {
             display.asyncExec(work);
         }
@@ -335,56 +396,10 @@ final class Session {
     }
 
     /** The problems without their places: the person sees where they type. */
-    private static String reasons(UnusableInput unusable) {
+    public static String reasons(UnusableInput unusable) {
         List<String> reasons = new ArrayList<>();
         unusable.problems().forEach(problem -> reasons.add(Marks.sentence(problem.what())
             + (problem.expected().isEmpty() ? "" : "; " + problem.expected()) + "."));
         return String.join("\n", reasons);
-    }
-
-    /** Progress of the desk shown by the platform. */
-    private static final class MonitorProgress implements Progress {
-        private final IProgressMonitor monitor;
-        private int done;
-
-        MonitorProgress(IProgressMonitor monitor) {
-            this.monitor = monitor;
-        }
-
-        @Override
-        public void step(int now, int of, String what) {
-            if (now == 0) {
-                monitor.beginTask("Writing the papers", of);
-            }
-            monitor.worked(now - done);
-            done = now;
-            monitor.subTask(what);
-        }
-
-        @Override
-        public boolean cancelled() {
-            return monitor.isCanceled();
-        }
-    }
-
-    /** How the job's own files lay on disk, to see that another program changed one. */
-    private record Stamps(List<String> files) {
-        static final Stamps NONE = new Stamps(List.of());
-
-        static Stamps of(Path folder) {
-            List<String> found = new ArrayList<>();
-            for (String part : List.of(".", "walls", "sections", "products", "submittals")) {
-                try (var entries = Files.newDirectoryStream(folder.resolve(part), "*.{yaml,md}")) {
-                    for (Path file : entries) {
-                        found.add(part + "/" + file.getFileName() + " " + Files.getLastModifiedTime(file).toMillis() + " "
-                            + Files.size(file));
-                    }
-                } catch (IOException absent) {
-                    // a job need not have every folder
-                }
-            }
-            found.sort(null);
-            return new Stamps(List.copyOf(found));
-        }
     }
 }

@@ -11,39 +11,39 @@ import reglet.model.Finding;
 import reglet.model.WallType;
 
 /** A job as it stands, checked. Immutable: every change gives another one. */
-record Snapshot(OpenJob job, Checked checked) {
+public record Snapshot(OpenJob job, Checked checked) {
 
     /** Resolves and checks a job; takes as long as that does, so that nothing asked of it later keeps the window waiting. */
-    static Snapshot of(OpenJob job) {
+    public static Snapshot of(OpenJob job) {
         job.assembly();
         return new Snapshot(job, job.checked());
     }
 
     /** The findings that stand. */
-    List<Finding> findings() {
+    public List<Finding> findings() {
         return checked.findings();
     }
 
     /** The findings that stand on a wall type; those of the whole job for "". */
-    List<Finding> findings(String wall) {
+    public List<Finding> findings(String wall) {
         return findings().stream().filter(finding -> finding.wall().equals(wall)).toList();
     }
 
     /** The findings of a wall type that point at a component. */
-    List<Finding> findings(String wall, String component) {
+    public List<Finding> findings(String wall, String component) {
         return findings(wall).stream().filter(finding -> finding.component().equals(component)).toList();
     }
 
-    Optional<WallType> wall(String id) {
+    public Optional<WallType> wall(String id) {
         return job.job().wall(id);
     }
 
-    Optional<Component> component(String id) {
+    public Optional<Component> component(String id) {
         return job.pack().component(id);
     }
 
     /** The section to show: the one asked for, else the one that owns the component, else the first of the job. */
-    String section(Focus focus) {
+    public String section(Focus focus) {
         if (!focus.section().isEmpty()) {
             return focus.section();
         }
@@ -52,14 +52,14 @@ record Snapshot(OpenJob job, Checked checked) {
     }
 
     /** The component to begin with: the first that something stands against, else the first of the wall. */
-    String firstToLookAt(String wall) {
+    public String firstToLookAt(String wall) {
         List<Component> components = job.pack().components();
         return components.stream().map(Component::id).filter(id -> !findings(wall, id).isEmpty()).findFirst()
             .or(() -> components.stream().map(Component::id).findFirst()).orElse("");
     }
 
     /** Words for the owner of an expression name and its property: "Lath: weight". */
-    String label(String path) {
+    public String label(String path) {
         int dot = path.indexOf('.');
         String owner = dot < 0 ? path : path.substring(0, dot);
         String title = Stream.concat(component(owner).map(Component::title).stream(),

@@ -32,9 +32,13 @@ final class StatusWords extends ContributionItem implements Session.Listener {
     }
 
     @Override
+    public void said() {
+        jobChanged();
+    }
+
+    @Override
     public void jobChanged() {
-        String words = words();
-        label.setText(words);
+        label.setText(words());
         label.setToolTipText(session.message().isEmpty() ? null : session.message());
     }
 

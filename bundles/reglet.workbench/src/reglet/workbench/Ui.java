@@ -15,15 +15,19 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Widget;
 
 /** Small things that every view needs. Fonts and colours come from the system; sizes are counted in characters. */
-final class Ui {
+public final class Ui {
     /** Key of the name by which tests and screen readers find a control. */
-    static final String NAME = "reglet.name";
+    public static final String NAME = "reglet.name";
+
+    /** Measuring a font takes as long as asking for a hundred widths of it: the last one is kept. */
+    private static PixelConverter measure;
+    private static Font measured;
 
     private Ui() {
     }
 
     /** Gives a control its name for screen readers. */
-    static <C extends Control> C named(C control, String name) {
+    public static <C extends Control> C named(C control, String name) {
         control.setData(NAME, name);
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -37,11 +41,11 @@ final class Ui {
     }
 
     /** The heading font: larger and bold. There are two sizes and one emphasis. */
-    static Font heading(Control control) {
+    public static Font heading(Control control) {
         return font(control, FontDescriptor.createFrom(control.getFont()).increaseHeight(3).setStyle(SWT.BOLD));
     }
 
-    static Font strong(Control control) {
+    public static Font strong(Control control) {
         return font(control, FontDescriptor.createFrom(control.getFont()).setStyle(SWT.BOLD));
     }
 
@@ -50,7 +54,7 @@ final class Ui {
     }
 
     /** A quiet background behind what is in focus: the theme's selection colour, mostly let through to its paper. */
-    static Color highlight(Control control) {
+    public static Color highlight(Control control) {
         Display display = control.getDisplay();
         RGB paper = display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB();
         RGB mark = display.getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB();
@@ -61,13 +65,18 @@ final class Ui {
         return (paper * 4 + mark) / 5;
     }
 
-    /** Width of so many characters of the control's font, in points of the screen's scale. */
-    static int characters(Control control, int count) {
-        return new PixelConverter(control).convertWidthInCharsToPixels(count);
+    /** Width of so many characters of the control's font, in points of the screen's scale; on the window's thread. */
+    public static int characters(Control control, int count) {
+        Font font = control.getFont();
+        if (font != measured) {
+            measure = new PixelConverter(font);
+            measured = font;
+        }
+        return measure.convertWidthInCharsToPixels(count);
     }
 
     /** Runs on the window's thread unless the widget is gone by then. */
-    static void later(Widget widget, Runnable work) {
+    public static void later(Widget widget, Runnable work) {
         if (widget.isDisposed()) {
             return;
         }

@@ -1,6 +1,5 @@
 package reglet.workbench;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,10 +20,11 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
 
 import reglet.model.WallType;
+import reglet.workbench.start.StartPane;
+import reglet.workbench.settings.Units;
 
 /**
  * A wall type: its build-up from inside to outside, and for the selected component the options with their consequences and the
@@ -33,21 +33,23 @@ import reglet.model.WallType;
 public final class WallView extends Part {
     static final String ID = "reglet.workbench.wall";
     private StackLayout stack;
-    private Composite welcome;
+    private StartPane start;
     private Composite wall;
     private Label title;
     private Label facts;
     private Label counts;
     private TableViewer rows;
+    private List<BuildUp.Row> built = List.of();
     private Label component;
+    private LayersDrawing drawing;
     private OptionsList options;
     private ValuesPanel values;
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         stack = new StackLayout();
         page.setLayout(stack);
-        welcome = new Composite(page, SWT.NONE);
+        start = new StartPane(page, session(), () -> command("reglet.workbench.new"), () -> command("reglet.workbench.open"));
         wall = new Composite(page, SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(2).applyTo(wall);
         title = new Label(wall, SWT.NONE);
@@ -58,8 +60,12 @@ public final class WallView extends Part {
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).applyTo(counts);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(facts, 40), SWT.DEFAULT).applyTo(facts);
         SashForm sash = new SashForm(wall, SWT.VERTICAL);
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(sash);
-        buildUp(sash);
+        // takes what is left: what it would like to have is never measured
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(1, 1).applyTo(sash);
+        SashForm layers = new SashForm(sash, SWT.HORIZONTAL);
+        drawing = new LayersDrawing(layers, session());
+        buildUp(layers);
+        layers.setWeights(28, 72);
         component(sash);
         sash.setWeights(58, 42);
     }
@@ -73,9 +79,9 @@ public final class WallView extends Part {
         rows.getTable().setHeaderVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(rows);
-        column(columns, "Inside to outside", 25, 16, row -> row.component().title());
-        column(columns, "Accepted", 52, 24, BuildUp.Row::accepted);
-        column(columns, "State", 23, 14, BuildUp.Row::state);
+        column(columns, "Inside to outside", 39, 16, row -> row.component().title());
+        column(columns, "Accepted", 39, 16, BuildUp.Row::accepted);
+        column(columns, "State", 22, 12, BuildUp.Row::state);
         rows.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             BuildUp.Row row = (BuildUp.Row) event.item.getData();
             session().look(session().focus().onComponent(row.component().id()));
@@ -119,12 +125,21 @@ public final class WallView extends Part {
         Optional<Snapshot> snapshot = session().snapshot();
         if (snapshot.isEmpty()) {
             setPartName("Wall");
-            welcome();
+            start.show();
+            stack.topControl = start.control();
+            start.control().getParent().layout();
             show();
             return;
         }
         drawWall(snapshot.get());
         show();
+    }
+
+    @Override
+    public void said() {
+        if (session().snapshot().isEmpty()) {
+            start.show();
+        }
     }
 
     @Override
@@ -139,22 +154,39 @@ public final class WallView extends Part {
             return;
         }
         setPartName("Wall " + shown.id());
-        title.setText(shown.id() + " " + shown.title());
-        counts.setText(Marks.state(now.findings(shown.id())));
-        facts.setText(facts(shown));
-        List<BuildUp.Row> all = BuildUp.rows(now, shown);
-        if (!all.equals(rows.getInput())) {
-            int top = rows.getTable().getTopIndex();
-            rows.getTable().setRedraw(false);
-            rows.setInput(all);
-            rows.getTable().setTopIndex(top);
-            rows.getTable().setRedraw(true);
+        if (put(title, shown.id() + " " + shown.title()) | put(counts, Marks.state(now.findings(shown.id()))) | put(facts, facts(shown))) {
+            wall.layout();
         }
+        List<BuildUp.Row> all = BuildUp.rows(now, shown);
+        put(all);
         select(all);
-        wall.layout();
         if (stack.topControl != wall) {
             stack.topControl = wall;
             wall.getParent().layout();
+        }
+    }
+
+    /** Gives whether the words are others than before, so that they may take another room. */
+    private static boolean put(Label label, String words) {
+        boolean other = !words.equals(label.getText());
+        if (other) {
+            label.setText(words);
+        }
+        return other;
+    }
+
+    /** Puts rows in place; those that are as before stay untouched, with what is selected and in sight. */
+    private void put(List<BuildUp.Row> all) {
+        if (all.size() != built.size()) {
+            built = new ArrayList<>(all);
+            rows.setInput(built);
+            return;
+        }
+        for (int i = 0; i < all.size(); i++) {
+            if (!all.get(i).equals(built.get(i))) {
+                built.set(i, all.get(i));
+                rows.replace(all.get(i), i);
+            }
         }
     }
 
@@ -178,60 +210,28 @@ public final class WallView extends Part {
             }
         }
         component.setText(at < 0 ? "Select a component above: its options and values stand here." : all.get(at).component().title());
+        drawing.follow();
         options.follow();
         values.follow();
     }
 
     /** The facts of the wall in one line. */
     private static String facts(WallType wall) {
-        return wall.facts().entrySet().stream().map(fact -> fact.getKey().replace('_', ' ') + " " + fact.getValue().value().text())
+        return wall.facts().entrySet().stream().map(fact -> fact.getKey().replace('_', ' ') + " " + Units.text(fact.getValue().value()))
             .collect(Collectors.joining(" · "));
     }
 
-    /** Without a job: what is wrong, if anything is, and the ways to open one. */
-    private void welcome() {
-        for (var child : welcome.getChildren()) {
-            child.dispose();
-        }
-        GridLayoutFactory.swtDefaults().margins(Ui.characters(welcome, 3), Ui.characters(welcome, 2)).applyTo(welcome);
-        Label head = new Label(welcome, SWT.NONE);
-        head.setText("Choose a wall and put it on paper");
-        head.setFont(Ui.heading(head));
-        if (!session().message().isEmpty()) {
-            Label why = new Label(welcome, SWT.WRAP);
-            why.setText((session().isTrouble() ? "≠ " : "") + session().message());
-            GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(why, 60), SWT.DEFAULT).applyTo(why);
-        }
-        link("<a>Open a job folder…</a>  a folder with a job.yaml in it", "Open a job folder", this::openJob);
-        List<Path> folders = new ArrayList<>(session().recent().folders());
-        if (!folders.isEmpty()) {
-            Label recent = new Label(welcome, SWT.NONE);
-            recent.setText("Opened before");
-            recent.setFont(Ui.strong(recent));
-            folders.forEach(folder -> link("<a>" + escaped(folder.getFileName().toString()) + "</a>  " + escaped(folder.toString()),
-                "Open " + folder.getFileName(), () -> session().open(folder)));
-        }
-        stack.topControl = welcome;
-        welcome.layout();
-        welcome.getParent().layout();
-    }
-
-    private void link(String words, String name, Runnable action) {
-        Link link = Ui.named(new Link(welcome, SWT.NONE), name);
-        link.setText(words);
-        link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-    }
-
-    private static String escaped(String words) {
-        return words.replace("&", "&&");
-    }
-
-    private void openJob() {
+    private void command(String id) {
         try {
-            getSite().getService(IHandlerService.class).executeCommand("reglet.workbench.open", null);
+            getSite().getService(IHandlerService.class).executeCommand(id, null);
         } catch (org.eclipse.core.commands.common.CommandException failed) {
-            session().say("The folder dialog can't be shown: " + failed.getMessage(), true);
+            session().say("That can't be done now: " + failed.getMessage(), true);
         }
+    }
+
+    /** What stands here without a job. */
+    StartPane start() {
+        return start;
     }
 
     /** Moves the keyboard to the options of the component in focus. */
@@ -244,11 +244,16 @@ public final class WallView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected boolean asksHere() {
+        return true;
+    }
+
+    @Override
+    protected void focusPage() {
         if (stack.topControl == wall) {
             rows.getTable().setFocus();
         } else {
-            welcome.setFocus();
+            start.setFocus();
         }
     }
 }

@@ -16,6 +16,7 @@ import reglet.model.Option;
 import reglet.model.Requirement;
 import reglet.model.Rule;
 import reglet.model.Stated;
+import reglet.workbench.settings.Units;
 
 /** Why something stands: the rule in words, the values that it read, where it comes from and how that is known, what to do. */
 public final class WhyView extends Part {
@@ -25,7 +26,7 @@ public final class WhyView extends Part {
     private Object shown;
 
     @Override
-    void fill(Composite page) {
+    protected void fill(Composite page) {
         page.setLayout(new FillLayout());
         prose = new Prose(page, "Why");
         latest = new Latest(page);
@@ -105,7 +106,7 @@ public final class WhyView extends Part {
                 owner(now, name).ifPresentOrElse(component -> prose.lead(now.label(name), () -> session()
                     .look(session().focus().onComponent(component))),
                     () -> prose.plain(now.label(name)));
-                prose.plain(": " + value.text() + from(now, finding, name)).end(1, 4);
+                prose.plain(": " + Units.text(value) + from(now, finding, name)).end(1, 4);
             });
         }
         if (!finding.missing().isEmpty()) {
@@ -187,7 +188,7 @@ public final class WhyView extends Part {
     }
 
     @Override
-    void focusPage() {
+    protected void focusPage() {
         prose.control().setFocus();
     }
 }

@@ -1,0 +1,189 @@
+package reglet.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+import reglet.model.Pack;
+import reglet.model.Place;
+import reglet.model.Problem;
+import reglet.model.ProductData;
+import reglet.model.SheetReading;
+import reglet.model.SheetReading.Found;
+import reglet.model.SheetValue;
+import reglet.model.UnusableInput;
+import reglet.model.Value;
+import reglet.reading.Child;
+
+/**
+ * A person going through what a sheet was read to say: each proposal is taken, corrected or left out, and what is taken goes into the
+ * product data of a job. What a person confirmed before stays as it is until it is taken anew. Immutable: every step gives another one.
+ *
+ * @param sheet     the file
+ * @param reading   what it was read to say
+ * @param model     the model that is meant; ""
+ * @param product   id of the product data
+ * @param proposals in the order of the sheet
+ */
+public record Confirming(Path sheet, SheetReading reading, String model, String product, List<Proposal> proposals) {
+    /** Proposals at least so sure are taken together by {@link #takeSure()}. */
+    public static final double SURE = 0.9;
+
+    public Confirming {
+        proposals = List.copyOf(proposals);
+    }
+
+    /** What a person says of a proposal. */
+    public enum Answer {
+        OPEN, TAKEN, CORRECTED, LEFT_OUT, HELD
+    }
+
+    /**
+     * A value proposed.
+     *
+     * @param found  as the sheet was read, with its page, box, confidence and doubt
+     * @param value  the value that would be written: as read, or as corrected
+     * @param before what the product data hold of this property; empty when they hold nothing
+     * @param answer held: the product data hold another value that a person confirmed, which stays unless this one is taken
+     */
+    public record Proposal(Found found, SheetValue value, Optional<SheetValue> before, Answer answer) {
+        public String property() {
+            return found.value().property();
+        }
+
+        /** Whether it is written. */
+        public boolean goes() {
+            return answer == Answer.TAKEN || answer == Answer.CORRECTED;
+        }
+
+        private Proposal answered(Answer next) {
+            return new Proposal(found, found.value(), before, next);
+        }
+    }
+
+    /**
+     * Starts with nothing taken but what the product data hold already, confirmed and the same.
+     *
+     * @param id id of the product data; "" for one made from the product's name
+     * @throws UnusableInput when the sheet tells models apart and none of them is named
+     */
+    public static Confirming of(OpenJob job, Path sheet, SheetReading reading, String model, String id) throws UnusableInput {
+        DataSheets.Confirmed all = DataSheets.ofModel(sheet, reading, model, id);
+        String product = id.isEmpty() ? DataSheets.id(reading, model, sheet) : id;
+        Optional<ProductData> held = job.job().products().stream().filter(one -> one.id().equals(product)).findFirst();
+        List<Proposal> proposals = new ArrayList<>();
+        for (Found found : all.values()) {
+            String property = found.value().property();
+            Optional<SheetValue> before = held.flatMap(one -> one.values().stream().filter(value -> value.property().equals(property))
+                .findFirst());
+            Answer answer = before.filter(SheetValue::confirmed).map(value -> same(value, found.value()) ? Answer.TAKEN : Answer.HELD)
+                .orElse(Answer.OPEN);
+            proposals.add(new Proposal(found, found.value(), before, answer));
+        }
+        return new Confirming(sheet, reading, model, product, proposals);
+    }
+
+    private static boolean same(SheetValue one, SheetValue other) {
+        return one.value().equals(other.value()) && one.compare().equals(other.compare()) && one.method().equals(other.method())
+            && one.edition().equals(other.edition());
+    }
+
+    /** Takes a value as it was read. */
+    public Confirming take(String property) {
+        return with(property, proposal -> proposal.answered(Answer.TAKEN));
+    }
+
+    /** Takes all open ones that are sure and raise no doubt. */
+    public Confirming takeSure() {
+        return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> proposal.answer == Answer.OPEN
+            && proposal.found.confidence() >= SURE && proposal.found.doubt().isEmpty() ? proposal.answered(Answer.TAKEN) : proposal)
+            .toList());
+    }
+
+    /** Takes all that are open. */
+    public Confirming takeOpen() {
+        return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> proposal.answer == Answer.OPEN
+            ? proposal.answered(Answer.TAKEN) : proposal).toList());
+    }
+
+    /** Leaves a value out; what the product data hold of it stays. */
+    public Confirming leaveOut(String property) {
+        return with(property, proposal -> proposal.answered(Answer.LEFT_OUT));
+    }
+
+    /**
+     * Takes another value in place of the one read; page and box stay.
+     *
+     * @throws UnusableInput when the text is no value of the property
+     */
+    public Confirming correct(Pack pack, String property, String text) throws UnusableInput {
+        Value value = pack.property(property).flatMap(one -> one.type().read(text)).orElseThrow(() -> new UnusableInput(new Problem(
+            Place.of(property), "\"" + text + "\" is no value of it", "type it with its unit, as the sheet shows it")));
+        return with(property, proposal -> {
+            SheetValue read = proposal.found.value();
+            return new Proposal(proposal.found, new SheetValue(property, value, read.compare(), read.method(), read.edition(), text,
+                read.page(), read.box(), true), proposal.before, Answer.CORRECTED);
+        });
+    }
+
+    private Confirming with(String property, UnaryOperator<Proposal> change) {
+        return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> proposal.property().equals(property)
+            ? change.apply(proposal) : proposal).toList());
+    }
+
+    /** What is written when the person is done. */
+    public List<Proposal> going() {
+        return proposals.stream().filter(Proposal::goes).toList();
+    }
+
+    /**
+     * Writes what is taken, and the conditions of use of a report, into the job.
+     *
+     * @return the job as it is read afterwards
+     * @throws UnusableInput when nothing is taken, or another product or sheet of that name is in the way
+     */
+    public OpenJob write(OpenJob job) throws UnusableInput, IOException {
+        return DataSheets.confirm(job, sheet, reading, new DataSheets.Confirmed(product, model, going().stream()
+            .map(proposal -> new Found(proposal.value, proposal.found.label(), proposal.found.model(), proposal.found.confidence(),
+                proposal.found.doubt())).toList()));
+    }
+
+    /**
+     * A page of a sheet as it looks.
+     *
+     * @param page from 1
+     * @param dpi  dots per inch: a box of the reading is at so many dots per 72 points of it; very large pages come more coarsely
+     * @return a PNG
+     * @throws UnusableInput when the sheet can't be opened or has no such page
+     */
+    public static byte[] picture(Path sheet, int page, int dpi) throws UnusableInput, IOException {
+        return Child.usual().picture(sheet, page, dpi);
+    }
+
+    /** Lines for a terminal: what is taken, how sure it is, and what stays. */
+    public String table() {
+        StringBuilder table = new StringBuilder();
+        for (Proposal proposal : proposals) {
+            SheetValue value = proposal.value;
+            table.append(String.format(Locale.ROOT, "%-9s %-34s %-26s %-24s page %d  %3d%%", word(proposal.answer), value.property(),
+                value.compare().map(sense -> sense.text() + " ").orElse("") + value.value().text(), value.method(), value.page(),
+                Math.round(proposal.found.confidence() * 100)));
+            proposal.before.filter(held -> !same(held, value)).ifPresent(held -> table.append("  held: ").append(held.value().text()));
+            table.append(proposal.found.doubt().isEmpty() ? "" : "  " + proposal.found.doubt()).append('\n');
+        }
+        return table.toString().replaceAll("(?m) +$", "");
+    }
+
+    private static String word(Answer answer) {
+        return switch (answer) {
+            case TAKEN -> "takes";
+            case CORRECTED -> "corrected";
+            case HELD -> "keeps";
+            default -> "leaves";
+        };
+    }
+}

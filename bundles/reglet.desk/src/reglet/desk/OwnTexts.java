@@ -1,0 +1,147 @@
+package reglet.desk;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+import reglet.drafting.LibraryText;
+import reglet.model.Nearest;
+import reglet.model.Place;
+import reglet.model.Problem;
+import reglet.model.SectionDocument;
+import reglet.model.SectionDocument.Paragraph;
+import reglet.model.TextChange;
+import reglet.model.TextChange.Kind;
+import reglet.model.UnusableInput;
+import reglet.store.SectionEdits;
+
+/**
+ * What a person does to the paragraphs of a section. Each change is spliced into the section's file, which {@link SectionEdits#file} names,
+ * with the library's text that it was made on, and gives the job as it is read afterwards.
+ */
+public final class OwnTexts {
+
+    private OwnTexts() {
+    }
+
+    /**
+     * A paragraph as somebody edits it.
+     *
+     * @param paragraph id
+     * @param library   the library's text with slots; "" for what a person added and for what the program makes
+     * @param text      what prints now, Markdown with slots
+     * @param block     the block that it was written in; empty when the text is the library's
+     */
+    public record OwnText(String paragraph, String library, String text, Optional<TextChange> block) {
+    }
+
+    /**
+     * A paragraph of a drafted section.
+     *
+     * @throws UnusableInput when there is none of this id, or the section can't be drafted
+     */
+    public static OwnText of(OpenJob job, String section, String paragraph) throws UnusableInput {
+        SectionDocument document = job.section(section);
+        List<String> ids = document.paragraphs().stream().map(Paragraph::id).toList();
+        Paragraph found = document.paragraphs().stream().filter(one -> one.id().equals(paragraph)).findFirst()
+            .orElseThrow(() -> missing(section, paragraph, ids));
+        Optional<TextChange> block = block(job, section, found);
+        return new OwnText(paragraph, LibraryText.of(job.pack(), section, paragraph).filter(text -> !isAdded(paragraph)).orElse(""),
+            block.map(TextChange::text).orElseGet(() -> LibraryText.written(found)), block);
+    }
+
+    /** Gives a paragraph another text; of one that a person added, the text of the block that added it. */
+    public static OpenJob change(OpenJob job, String section, String paragraph, String own) throws UnusableInput, IOException {
+        OwnText text = of(job, section, paragraph);
+        if (text.block().isPresent()) {
+            return splice(job, section, file -> SectionEdits.rewrite(file, text.block().get().at().line(), own));
+        }
+        return splice(job, section, file -> SectionEdits.change(file, paragraph, own, text.library()));
+    }
+
+    /** Strikes a paragraph; takes away the block of one that a person added. */
+    public static OpenJob strike(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        OwnText text = of(job, section, paragraph);
+        if (text.block().filter(block -> block.kind() == Kind.ADD).isPresent()) {
+            return splice(job, section, file -> SectionEdits.remove(file, text.block().get().at().line()));
+        }
+        return splice(job, section, file -> SectionEdits.strike(file, paragraph, text.library()));
+    }
+
+    /** Adds a paragraph behind another. */
+    public static OpenJob add(OpenJob job, String section, String after, String own) throws UnusableInput, IOException {
+        of(job, section, after);
+        return splice(job, section, file -> SectionEdits.add(file, after, own));
+    }
+
+    /** Moves a paragraph, with what stands below it, behind another. */
+    public static OpenJob move(OpenJob job, String section, String paragraph, String after) throws UnusableInput, IOException {
+        of(job, section, paragraph);
+        of(job, section, after);
+        return splice(job, section, file -> SectionEdits.move(file, paragraph, after));
+    }
+
+    /** Gives a paragraph back to the library: it is no longer changed, struck or moved. Struck ones aren't drafted, so any id is taken. */
+    public static OpenJob giveBack(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        return splice(job, section, file -> SectionEdits.giveBack(file, paragraph));
+    }
+
+    /**
+     * Says that a person has looked at what the library made of a paragraph since: the block quotes the library's text of today, and a
+     * text that the library's new words were merged into is written down as it prints.
+     *
+     * @return the job, and what was done in a sentence
+     * @throws UnusableInput when no block changes or strikes the paragraph, or the library has no text for it
+     */
+    public static Settled settle(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        List<TextChange> blocks = job.job().changes().stream().filter(change -> change.section().equals(section)
+            && (change.kind() == Kind.CHANGE || change.kind() == Kind.STRIKE)).toList();
+        TextChange block = blocks.stream().filter(change -> change.paragraph().equals(paragraph)).findFirst()
+            .orElseThrow(() -> missing(section, paragraph, blocks.stream().map(TextChange::paragraph).toList()));
+        String today = LibraryText.of(job.pack(), section, paragraph).orElseThrow(() -> new UnusableInput(new Problem(block.at(),
+            "the library has no text of \"" + paragraph + "\"", "take the block away, or name a paragraph that the library has")));
+        Optional<String> merged = LibraryText.merged(job.pack(), block);
+        if (merged.isEmpty() && block.madeOn().equals(today)) {
+            return new Settled(job, "\"" + paragraph + "\" was made on the library's text of today; nothing to settle");
+        }
+        String own = merged.orElse(block.text());
+        OpenJob settled = splice(job, section, file -> {
+            String quoted = SectionEdits.requote(file, block.at().line(), today);
+            return own.equals(block.text()) ? quoted : SectionEdits.rewrite(quoted, block.at().line(), own);
+        });
+        return new Settled(settled, "\"" + paragraph + "\" now quotes the library's text of today, \"" + today.replaceAll("\\s+", " ")
+            + "\"; "
+            + (block.kind() == Kind.STRIKE ? "it stays struck" : own.equals(block.text()) ? "your text is as it was"
+                : "your text took in the new words: \"" + own + "\""));
+    }
+
+    /** A job after settling, and what was done. */
+    public record Settled(OpenJob job, String says) {
+    }
+
+    private static boolean isAdded(String paragraph) {
+        return paragraph.contains("+");
+    }
+
+    /** The block that a person's paragraph comes from; paragraphs below one come from the block that holds it. */
+    private static Optional<TextChange> block(OpenJob job, String section, Paragraph paragraph) {
+        return paragraph.own() ? LibraryText.block(job.assembly(), section, paragraph) : Optional.empty();
+    }
+
+    private static OpenJob splice(OpenJob job, String section, UnaryOperator<String> splice) throws UnusableInput, IOException {
+        String file = SectionEdits.file(section);
+        try {
+            return Saving.restore(job, Map.of(file, splice.apply(Saving.text(job, file))));
+        } catch (IllegalArgumentException wrong) {
+            throw new UnusableInput(new Problem(Place.of(file), wrong.getMessage(), ""));
+        }
+    }
+
+    private static UnusableInput missing(String section, String paragraph, List<String> ids) {
+        String hint = Nearest.hint(paragraph, ids);
+        return new UnusableInput(new Problem(Place.of(SectionEdits.file(section)), "section " + section + " has no paragraph \"" + paragraph
+            + "\" for this", hint.isEmpty() ? "expected an id as the drafted Markdown prints them" : hint));
+    }
+}

@@ -1,0 +1,160 @@
+package reglet.drafting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import reglet.model.Alternate;
+import reglet.model.Alternate.Kind;
+import reglet.model.Assembly;
+import reglet.model.SectionDocument.CrossReference;
+import reglet.model.SectionDocument.Plain;
+import reglet.model.SectionDocument.Slot;
+import reglet.model.SectionDocument.Span;
+import reglet.model.SectionDocument.Strong;
+import reglet.model.SectionPlan.Made;
+import reglet.model.TextChange;
+import reglet.model.Unit;
+
+/**
+ * What alternates change in a section: the section is drafted for each as a whole, and what it says otherwise than the base stands
+ * behind the paragraph that it replaces. Equal texts print once.
+ */
+final class Alternates {
+    private static final String MARK = "~alternate-";
+
+    private final Assembly assembly;
+    private final String section;
+    private final List<Other> others = new ArrayList<>();
+    /** By alternate: paragraphs of the base that it does without. */
+    private final Map<Integer, List<String>> without = new LinkedHashMap<>();
+
+    /** A paragraph of an alternate, and the one of the base behind which it stands; "" for the start of the article. */
+    private record Other(int number, String article, String behind, Draft draft) {
+    }
+
+    Alternates(Assembly assembly, String section) {
+        this.assembly = assembly;
+        this.section = section;
+    }
+
+    /**
+     * Notes what an alternate says otherwise, before a person's changes are made.
+     *
+     * @param base the articles of the base; a paragraph that the alternate says too takes on its requirements
+     */
+    void compare(int number, Map<String, List<Draft>> base, Map<String, List<Draft>> taken) {
+        base.replaceAll((article, drafts) -> compare(number, article, drafts, taken.getOrDefault(article, List.of())));
+    }
+
+    private List<Draft> compare(int number, String article, List<Draft> base, List<Draft> taken) {
+        List<Draft> merged = new ArrayList<>(base);
+        List<String> texts = base.stream().map(Alternates::text).toList();
+        List<String> takenTexts = taken.stream().map(Alternates::text).toList();
+        String behind = "";
+        for (Draft draft : taken) {
+            int same = texts.indexOf(text(draft));
+            if (same >= 0) {
+                merged.set(same, Merge.merge(List.of(merged.get(same), draft)));
+                behind = base.get(same).id();
+            } else {
+                Optional<Draft> replaced = base.stream().filter(old -> clause(old).equals(clause(draft)) && !takenTexts.contains(text(old)))
+                    .reduce((one, other) -> other);
+                behind = replaced.map(Draft::id).orElse(behind);
+                others.add(new Other(number, article, behind, led(number, draft)));
+            }
+        }
+        base.stream().filter(draft -> !takenTexts.contains(text(draft)))
+            .forEach(draft -> without.computeIfAbsent(number, key -> new ArrayList<>()).add(draft.id()));
+        return merged;
+    }
+
+    private static Draft led(int number, Draft draft) {
+        List<Span> text = new ArrayList<>(List.of(new Strong("Alternate " + number + ":"), new Plain(" ")));
+        text.addAll(draft.text());
+        return draft.with(text).named(draft.id() + MARK + number, false, draft.settings());
+    }
+
+    private static String clause(Draft draft) {
+        return draft.id().replaceFirst("[@~/+].*", "");
+    }
+
+    /** Whether a person's text is for a paragraph of an alternate: its slots would print what the base requires. */
+    static boolean isOfAlternate(TextChange change) {
+        return change.paragraph().contains(MARK);
+    }
+
+    /** Words and slots, without which requirements stand behind them. */
+    private static String text(Draft draft) {
+        StringBuilder text = new StringBuilder();
+        for (Draft paragraph : draft.all()) {
+            text.append('\n').append(paragraph.children().size());
+            paragraph.text().forEach(span -> text.append('\t').append(span instanceof Slot slot ? slot.ref() + "=" : "").append(span.text()));
+        }
+        return text.toString();
+    }
+
+    /** Puts the alternates' paragraphs into the articles; one whose place a person struck stands at the article's end. */
+    void insert(Map<String, List<Draft>> articles) {
+        for (Other other : others) {
+            List<Draft> drafts = new ArrayList<>(articles.get(other.article()));
+            int place = other.behind().isEmpty() ? 0 : drafts.size();
+            for (int i = 0; i < drafts.size(); i++) {
+                // behind its paragraph, what a person added there, and earlier alternates of it
+                if (drafts.get(i).id().equals(other.behind()) || i == place && behindToo(drafts.get(i).id(), other.behind())) {
+                    place = i + 1;
+                }
+            }
+            drafts.add(place, other.draft());
+            articles.put(other.article(), drafts);
+        }
+    }
+
+    private static boolean behindToo(String id, String behind) {
+        return id.contains(MARK) || !behind.isEmpty() && id.startsWith(behind + "+");
+    }
+
+    /** The paragraphs of an article that lists what is priced apart. */
+    List<Draft> listed(Made made) {
+        Kind kind = switch (made) {
+            case ALTERNATES -> Kind.ALTERNATE;
+            case ALLOWANCES -> Kind.ALLOWANCE;
+            case UNIT_PRICES -> Kind.UNIT_PRICE;
+            default -> throw new IllegalArgumentException(made.name());
+        };
+        return assembly.job().alternates().stream().filter(one -> one.kind() == kind && standsHere(one))
+            .map(one -> Draft.of(made.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + "-" + one.number(), line(one))).toList();
+    }
+
+    private boolean standsHere(Alternate one) {
+        return one.section().equals(section) || one.kind() == Kind.ALTERNATE && (without.containsKey(one.number())
+            || others.stream().anyMatch(other -> other.number() == one.number()));
+    }
+
+    private List<Span> line(Alternate one) {
+        List<Span> line = new ArrayList<>(List.of(new Plain(one.name() + ", " + one.title() + (one.description().isEmpty() ? "."
+            : ": " + one.description().strip().replaceFirst("\\.$", "") + "."))));
+        if (!one.unit().isEmpty()) {
+            line.add(new Plain(" Unit of measure: " + Unit.of(one.unit()).map(Unit::symbol).orElse(one.unit()) + "."));
+        }
+        if (one.kind() == Kind.ALTERNATE) {
+            references(line, " Where it is taken up, ", others.stream().filter(other -> other.number() == one.number())
+                .map(other -> other.draft().id()).toList(), " applies.", " apply.");
+            references(line, " Then ", without.getOrDefault(one.number(), List.of()), " does not apply.",
+                " do not apply.");
+        }
+        return line;
+    }
+
+    private static void references(List<Span> line, String lead, List<String> ids, String one, String several) {
+        for (int i = 0; i < ids.size(); i++) {
+            line.add(new Plain(i == 0 ? lead : i < ids.size() - 1 ? ", " : ids.size() == 2 ? " and " : ", and "));
+            line.add(new CrossReference(ids.get(i), ""));
+        }
+        if (!ids.isEmpty()) {
+            line.add(new Plain(ids.size() == 1 ? one : several));
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package reglet.drafting;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.math.BigInteger;
+
+import javax.imageio.ImageIO;
+
+import org.apache.poi.common.usermodel.PictureType;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.util.Units;
+import org.apache.poi.wp.usermodel.HeaderFooterType;
+import org.apache.poi.xwpf.usermodel.BreakType;
+import org.apache.poi.xwpf.usermodel.XWPFDocument;
+import org.apache.poi.xwpf.usermodel.XWPFParagraph;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
+
+import reglet.model.Office;
+
+/** What stands around a section in a word processor's file: paper, head and foot with fields for pages, sender and cover. */
+final class DocxLetterhead {
+    private static final int TWIPS_PER_INCH = 1440;
+    private static final int A4_WIDTH = 11906;
+    private static final int A4_HEIGHT = 16838;
+    /** Height of a letterhead's picture at most, in points. */
+    private static final double PICTURE_HEIGHT = 54;
+    private static final String FIELDS = "[" + Letterhead.PAGE + Letterhead.PAGES + "]";
+
+    private final XWPFDocument document;
+    private final Letterhead letterhead;
+    private final boolean a4;
+
+    DocxLetterhead(XWPFDocument document, Letterhead letterhead) {
+        this.document = document;
+        this.letterhead = letterhead;
+        this.a4 = letterhead.office().paper() == Office.Paper.A4;
+    }
+
+    /** Between margins of an inch, in twentieths of a point. */
+    int textWidth() {
+        return width() - 2 * TWIPS_PER_INCH;
+    }
+
+    private int width() {
+        return a4 ? A4_WIDTH : TWIPS_PER_INCH * 17 / 2;
+    }
+
+    void edges() {
+        CTSectPr page = document.getDocument().getBody().addNewSectPr();
+        CTPageSz size = page.addNewPgSz();
+        size.setW(BigInteger.valueOf(width()));
+        size.setH(BigInteger.valueOf(a4 ? A4_HEIGHT : TWIPS_PER_INCH * 11));
+        CTPageMar margins = page.addNewPgMar();
+        BigInteger inch = BigInteger.valueOf(TWIPS_PER_INCH);
+        BigInteger half = BigInteger.valueOf(TWIPS_PER_INCH / 2);
+        margins.setLeft(inch);
+        margins.setRight(inch);
+        margins.setTop(inch);
+        margins.setBottom(inch);
+        margins.setHeader(half);
+        margins.setFooter(half);
+        margins.setGutter(BigInteger.ZERO);
+        XWPFParagraph head = document.createHeader(HeaderFooterType.DEFAULT).createParagraph();
+        head.setStyle("Header");
+        edge(head, letterhead.head());
+        XWPFParagraph foot = document.createFooter(HeaderFooterType.DEFAULT).createParagraph();
+        foot.setStyle("Footer");
+        edge(foot, letterhead.foot());
+    }
+
+    private static void edge(XWPFParagraph paragraph, Letterhead.Edge edge) {
+        paged(paragraph, edge.left());
+        paragraph.createRun().addTab();
+        paged(paragraph, edge.right());
+    }
+
+    /** A text whose numbers of pages are fields. */
+    private static void paged(XWPFParagraph paragraph, String text) {
+        for (String piece : text.split("(?<=" + FIELDS + ")|(?=" + FIELDS + ")")) {
+            if (piece.equals(Letterhead.PAGE)) {
+                field(paragraph, "PAGE");
+            } else if (piece.equals(Letterhead.PAGES)) {
+                field(paragraph, "NUMPAGES");
+            } else {
+                paragraph.createRun().setText(piece);
+            }
+        }
+    }
+
+    private static void field(XWPFParagraph paragraph, String name) {
+        CTSimpleField field = paragraph.getCTP().addNewFldSimple();
+        field.setInstr(name);
+        field.addNewR().addNewT().setStringValue("1");
+    }
+
+    /** The sender, and the cover with its end of page. */
+    void write() throws InvalidFormatException, IOException {
+        sender();
+        for (Letterhead.Line line : letterhead.cover()) {
+            switch (line.kind()) {
+                case TITLE -> paragraph("CoverTitle", line.text());
+                case HEADING -> paragraph("CoverHeading", line.text());
+                case TEXT -> paragraph("CoverText", line.text());
+                default -> {
+                    XWPFParagraph item = paragraph("CoverItem", line.text());
+                    item.setNumID(BigInteger.valueOf(DocxParts.CAUTION_LIST));
+                    item.setNumILvl(BigInteger.ZERO);
+                }
+            }
+        }
+        if (!letterhead.cover().isEmpty()) {
+            paragraph("Normal", "").createRun().addBreak(BreakType.PAGE);
+        }
+    }
+
+    /** Whose paper it is: picture, name and address. */
+    private void sender() throws InvalidFormatException, IOException {
+        Office office = letterhead.office();
+        if (office.name().isEmpty()) {
+            return;
+        }
+        if (letterhead.picture().length > 0) {
+            BufferedImage picture = ImageIO.read(new ByteArrayInputStream(letterhead.picture()));
+            // 150 dots an inch at most, as in the PDF
+            double scale = Math.min(72 / 150.0, Math.min(PICTURE_HEIGHT / picture.getHeight(), textWidth() / 20.0 / picture.getWidth()));
+            paragraph("Normal", "").createRun().addPicture(new ByteArrayInputStream(letterhead.picture()), PictureType.PNG, "letterhead.png",
+                Units.toEMU(picture.getWidth() * scale), Units.toEMU(picture.getHeight() * scale));
+        }
+        paragraph("Sender", office.name());
+        office.address().forEach(line -> paragraph("SenderLine", line));
+    }
+
+    private XWPFParagraph paragraph(String style, String text) {
+        XWPFParagraph paragraph = document.createParagraph();
+        paragraph.setStyle(style);
+        if (!text.isEmpty()) {
+            paragraph.createRun().setText(text);
+        }
+        return paragraph;
+    }
+}

@@ -1,0 +1,56 @@
+package reglet.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import reglet.model.SheetReading;
+
+/** Habits of makers' sheets, one at a time, on small drawn sheets. */
+class HabitsOfSheetsTest {
+    @TempDir
+    Path folder;
+
+    private String read(String... lines) throws Exception {
+        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
+        all.addAll(List.of(lines));
+        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
+        SheetReading reading = SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
+        return reading.values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value().property()
+            + " " + found.value().value().text() + (found.model().isEmpty() ? "" : " of " + found.model())).sorted().collect(Collectors
+                .joining("; "));
+    }
+
+    @Test
+    void valuesBelowTheirLabelsAreRead() throws Exception {
+        assertEquals("flexible_flashing.apply_low 25 °F; flexible_flashing.thickness 25 mil", read("text 18b Butyl flashing tape",
+            "at 54 110", "text 9b Total thickness", "text 9 25 mil", "text 9b Minimum application temperature", "text 9 25 °F",
+            "text 9b Roll length", "text 9 75 ft"));
+    }
+
+    @Test
+    void whatStandsUnderTheHeadingOfAnotherThingIsNotTheProducts() throws Exception {
+        assertEquals("mat.compressive 5200 psf; mat.thickness 6 mm", read("text 18b Drainage mat", "at 54 110", "text 9b Core",
+            "text 9 Thickness: 6 mm", "text 9 Compressive strength: 5,200 psf", "text 9b Fabric", "text 9 Thickness: 0.5 mm",
+            "text 9b Packaging", "text 9 Thickness: 2 mil"));
+    }
+
+    @Test
+    void modelsMayStandAboveRowsWhoseLabelsHaveNoHeading() throws Exception {
+        assertEquals("lath_fastener.length 1-1/4 in of RN-1; lath_fastener.length 1-3/4 in of RN-2", read("text 18b Lath nails", "at 54 110",
+            "table open 15 140,100,100", "| | RN-1 | RN-2", "| Length | 1-1/4 in | 1-3/4 in", "| Count per lb | 240 | 200"));
+    }
+
+    @Test
+    void severalStandardsInOneLabelAreNoPartOfItsName() throws Exception {
+        assertEquals("veneer.strength 2100 psi; veneer.weight 15 psf", read("text 18b Manufactured stone veneer", "at 54 110",
+            "text 9 Compressive Strength (ASTM C39, C192): 2,100 psi minimum",
+            "text 9 Saturated Weight: Does not exceed 15 lbs. per sq. ft."));
+    }
+}

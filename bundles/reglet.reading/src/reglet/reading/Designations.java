@@ -1,0 +1,81 @@
+package reglet.reading;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Component;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.reading.Citations.Citation;
+import reglet.reading.Labels.Label;
+import reglet.reading.Layout.Line;
+import reglet.reading.Taken.Around;
+
+/** Reads "ASTM C920, Type S, Grade NS, Class 50": names and words of the properties that a standard classifies by. */
+final class Designations {
+    private static final double SURE = 0.95;
+
+    private final Component component;
+    private final Citations citations;
+    private final Reading reading;
+    private final Taken taken;
+
+    Designations(Component component, Citations citations, Reading reading, Taken taken) {
+        this.component = component;
+        this.citations = citations;
+        this.reading = reading;
+        this.taken = taken;
+    }
+
+    void read(Line row) {
+        List<Citation> cited = citations.in(row.text());
+        for (Cell cell : cited.isEmpty() ? List.<Cell>of() : row.cells()) {
+            read(cell, cited);
+        }
+    }
+
+    private void read(Cell cell, List<Citation> cited) {
+        Map<Integer, Property> starts = new TreeMap<>();
+        Map<Integer, Integer> ends = new HashMap<>();
+        for (Property property : component.properties()) {
+            if (isListed(property) && cited.stream().anyMatch(citation -> citation.name().equals(property.method().standard()))) {
+                Matcher name = Pattern.compile("(?i)\\b(?:" + Pattern.quote(property.label().replaceAll("s$", "")) + ")s?\\b\\s*:?")
+                    .matcher(cell.text());
+                while (name.find()) {
+                    starts.put(name.start(), property);
+                    ends.put(name.start(), name.end());
+                }
+            }
+        }
+        List<Integer> order = List.copyOf(starts.keySet());
+        for (int i = 0; order.size() > 1 && i < order.size(); i++) {
+            int to = i + 1 < order.size() ? order.get(i + 1) : cell.text().length();
+            String words = cell.text().substring(ends.get(order.get(i)), to);
+            boolean cut = i + 1 == order.size() && words.strip().endsWith(",");
+            Property property = starts.get(order.get(i));
+            int end = ends.get(order.get(i)) + words.replaceAll("[\\s,;.]+$", "").length();
+            String own = cell.text().substring(ends.get(order.get(i)), end).replaceAll("(?:,|;|\\band\\b)\\s*$", "");
+            if (property.type().kind() == Kind.SET) {
+                // "Use NT, M and O, on substrates …"
+                Matcher listed = Pattern.compile("^\\s*:?\\s*((?:(?:" + String.join("|", property.type().words()) + ")\\b(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
+                    .matcher(own);
+                own = listed.find() ? listed.group(1).replaceAll("(?:[,&\\s]|\\band)+$", "") : own;
+            }
+            if (!cut && reading.read(property, own, "").isPresent()) {
+                taken.value(new Label(List.of(property), 1, "", Optional.empty(), List.of()), property.label(),
+                    cell.part(order.get(i), end).named(own), Around.of(cited.stream()
+                        .filter(citation -> citation.name().equals(property.method().standard())).toList(), SURE));
+            }
+        }
+    }
+
+    private static boolean isListed(Property property) {
+        Kind kind = property.type().kind();
+        return kind == Kind.WORD || kind == Kind.GRADE || kind == Kind.SET;
+    }
+}

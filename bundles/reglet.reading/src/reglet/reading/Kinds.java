@@ -1,0 +1,147 @@
+package reglet.reading;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import reglet.model.Component;
+import reglet.model.Pack;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.model.Synonym;
+import reglet.reading.Labels.Label;
+import reglet.reading.Taken.Around;
+
+/**
+ * Reads what a product is out of the head of its sheet: "a silicone sealant", "butyl self-adhered flashing". It counts when the name of
+ * the component stands in the same sentence and the head says no other word of that property.
+ */
+final class Kinds {
+    private static final double SURE = 0.82;
+    private static final int HEAD = 16;
+    /** Paragraphs in which what the title names need not be named again. */
+    private static final int FIRST = 3;
+    private static final int SHORTEST = 5;
+
+    private final Component component;
+    private final Taken taken;
+    private final List<String> names;
+    private final Map<String, String> words = new LinkedHashMap<>();
+
+    Kinds(Pack pack, Component component, Taken taken) {
+        this.component = component;
+        this.taken = taken;
+        this.names = pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id())).map(Synonym::labels)
+            .flatMap(List::stream).map(Labels::plain).toList();
+        first().ifPresent(property -> {
+            for (String word : property.type().words()) {
+                words.put(Labels.plain(word), word);
+                String path = component.id() + "." + property.name() + "." + word;
+                pack.synonyms().stream().filter(synonym -> synonym.property().equalsIgnoreCase(path)).map(Synonym::labels)
+                    .flatMap(List::stream).forEach(label -> words.put(Labels.plain(label), word));
+            }
+            words.keySet().removeIf(word -> word.length() < SHORTEST);
+        });
+    }
+
+    /** The property that tells what a product is: a component's first, where that is one of several words. */
+    private Optional<Property> first() {
+        return component.properties().stream().findFirst().filter(property -> property.type().kind() == Kind.WORD);
+    }
+
+    void read(Layout layout) {
+        if (layout.page() == 1) {
+            named(layout);
+        }
+        if (layout.page() != 1 || first().isEmpty()) {
+            return;
+        }
+        Cell place = null;
+        String kind = "";
+        String written = "";
+        int count = 0;
+        boolean titled = named(" " + Labels.plain(Titles.product(List.of(layout))) + " ");
+        for (Cell paragraph : Sentences.paragraphs(layout.lines().stream().limit(HEAD).collect(Collectors.toList()))) {
+            boolean first = count++ < FIRST;
+            for (String sentence : paragraph.text().split("(?<=[.;])\\s+")) {
+                String plain = " " + Labels.plain(sentence) + " ";
+                String longest = longest(plain);
+                if (longest.isEmpty() || !named(plain) && !(titled && first)) {
+                    continue;
+                }
+                if (!kind.isEmpty() && !words.get(longest).equals(kind) || isOpen(plain, longest)) {
+                    return;
+                }
+                if (kind.isEmpty()) {
+                    kind = words.get(longest);
+                    written = longest;
+                    place = paragraph;
+                }
+            }
+        }
+        if (place != null) {
+            taken.quietly(new Label(List.of(first().orElseThrow()), 1, "", Optional.empty(), List.of()), first().orElseThrow().label(),
+                part(place, written), Around.of(List.of(), SURE));
+        }
+    }
+
+    /** Words beside the name of their property: "a low-modulus sealant". */
+    private void named(Layout layout) {
+        for (Property property : component.properties()) {
+            String label = Labels.plain(property.label());
+            if (property.type().kind() != Kind.WORD || property.type().words().isEmpty() || label.contains(" ")
+                || label.length() < SHORTEST) {
+                continue;
+            }
+            for (Cell cell : layout.lines().stream().limit(HEAD).flatMap(line -> line.cells().stream()).toList()) {
+                List<String> said = property.type().words().stream().filter(word -> (" " + Labels.plain(cell.text()) + " ")
+                    .contains(" " + Labels.plain(word) + " " + label + " ")).toList();
+                if (said.size() == 1) {
+                    Label own = new Label(List.of(property), 1, "", Optional.empty(), List.of());
+                    Cell place = part(cell, Labels.plain(said.get(0)) + " " + label);
+                    taken.quietly(own, property.label(), place.named(said.get(0)), Around.of(List.of(), SURE));
+                    break;
+                }
+            }
+        }
+    }
+
+    private boolean named(String plain) {
+        return names.stream().anyMatch(name -> plain.contains(" " + name + " "));
+    }
+
+    private String longest(String plain) {
+        return words.keySet().stream().filter(word -> plain.contains(" " + word + " ")).reduce("", (a, b) -> b.length() > a.length() ? b
+            : a);
+    }
+
+    /** Whether a sentence says two of the words, or one of them only to say what the product isn't or goes with. */
+    private boolean isOpen(String plain, String longest) {
+        String rest = plain.replace(" " + longest + " ", " ");
+        return words.entrySet().stream().anyMatch(entry -> !entry.getValue().equals(words.get(longest)) && !longest.contains(entry.getKey())
+            && rest.contains(" " + entry.getKey() + " ")) || plain.matches(".* (?:not|non|without|(?:compatible with|replace"
+                + "|replaces|instead of|"
+                + "alternative to|over|under|behind)(?: \\w+)?) " + longest + " .*");
+    }
+
+    /** The words in a cell, whatever marks stand between them. */
+    private static Cell part(Cell cell, String plain) {
+        int from = -1;
+        String[] wanted = plain.split(" ");
+        Matcher matcher = Pattern.compile("[^\\s/-]+").matcher(cell.text());
+        int at = 0;
+        while (matcher.find() && at < wanted.length) {
+            boolean same = Labels.plain(matcher.group()).equals(wanted[at]);
+            at = same ? at + 1 : Labels.plain(matcher.group()).equals(wanted[0]) ? 1 : 0;
+            from = at == 1 ? matcher.start() : from;
+            if (at == wanted.length) {
+                return cell.part(from, matcher.end());
+            }
+        }
+        return cell.named(plain);
+    }
+}

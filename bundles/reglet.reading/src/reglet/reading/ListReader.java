@@ -1,0 +1,230 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.PropertyType.Kind;
+import reglet.model.Quantity;
+import reglet.model.Unit;
+import reglet.reading.Citations.Citation;
+import reglet.reading.Labels.Label;
+import reglet.reading.Layout.Line;
+import reglet.reading.Reading.Read;
+import reglet.reading.Taken.Around;
+
+/** Reads rows outside tables: "label: value", a label and a value beside it, or both in one run of words. */
+final class ListReader {
+    private static final double IN_LIST = 0.95;
+    private static final double CUT = 0.9;
+    private static final double BESIDE = 0.93;
+    private static final double BESIDE_REQUIRED = 0.85;
+    private static final double IN_WORDS = 0.8;
+    private static final int MOST_WORDS = 12;
+    private static final int LONGEST_HEADING = 60;
+    private static final Pattern NEXT_SENTENCE = Pattern.compile("(?<=[.;])\\s+(?=\\p{Lu})");
+    /** Where a value may end and a remark begin; "or" and "and" go on with another value. */
+    private static final Pattern REMARK = Pattern.compile("\\s*;\\s|\\.\\s|,\\s(?!or\\b|and\\b|\\d)|\\s(?:when|per|by|in accordance)\\s");
+    private static final Pattern AMOUNT = Pattern.compile("(?s)[^\\p{L}]*\\d.*|(?i:min|max|at least|at most|not).*\\d.*");
+
+    private final Labels labels;
+    private final Citations citations;
+    private final Reading reading;
+    private final Taken taken;
+    /** The standards that a heading names for the rows below it. */
+    private List<Citation> group = List.of();
+
+    ListReader(Labels labels, Citations citations, Reading reading, Taken taken) {
+        this.labels = labels;
+        this.citations = citations;
+        this.reading = reading;
+        this.taken = taken;
+    }
+
+    void page() {
+        group = List.of();
+    }
+
+    void read(Line row) {
+        List<Cell> cells = row.cells();
+        if (cells.size() == 1) {
+            // "ASTM E84 – fire" above the rows that it heads
+            String rest = Citations.without(row.text(), citations.in(row.text()));
+            group = rest.length() < LONGEST_HEADING && !rest.matches(".*[:\\d].*") ? citations.in(row.text()) : List.of();
+        }
+        for (int i = 0; i < cells.size(); i++) {
+            Cell cell = cells.get(i);
+            taken.labelled(cell);
+            Optional<Label> label = labels.read(cell.text());
+            if (label.isPresent() && i + 1 < cells.size()) {
+                beside(label.get(), cells, i);
+            } else if (label.isEmpty()) {
+                List<Cell> sentences = sentences(cell);
+                for (int j = 0; j < sentences.size(); j++) {
+                    boolean last = j == sentences.size() - 1;
+                    if (!colon(sentences.get(j), last ? cells.subList(i + 1, cells.size()) : List.of()) && sentences.size() == 1) {
+                        inWords(cell);
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<Cell> sentences(Cell cell) {
+        List<Cell> all = new ArrayList<>();
+        Matcher next = NEXT_SENTENCE.matcher(cell.text());
+        int from = 0;
+        while (next.find()) {
+            all.add(cell.part(from, next.start() - 1));
+            from = next.end();
+        }
+        String rest = cell.text().substring(from).replaceAll("(?<=[)\\p{L}%\"])[.;]$", "");
+        all.add(from == 0 && rest.length() == cell.text().length() ? cell : cell.part(from, from + rest.length()));
+        return all;
+    }
+
+    /** "Label: value", with what stands in the cells behind it; false when it is no such thing. */
+    private boolean colon(Cell cell, List<Cell> behind) {
+        int colon = cell.text().indexOf(": ");
+        Optional<Label> label = colon <= 0 ? Optional.empty() : labels.read(cell.text().substring(0, colon));
+        if (label.isEmpty()) {
+            return false;
+        }
+        Cell value = cell.part(colon + 1, cell.text().length());
+        Cell rest = value;
+        for (Cell next : behind) {
+            rest = rest.with(next);
+        }
+        List<Citation> methods = cited(rest, cell.text(), label.get());
+        String written = cell.text().substring(0, colon);
+        if (!taken.quietly(label.get(), written, value, Around.of(methods, IN_LIST)) && !cut(label.get(), written, value, methods)) {
+            taken.value(label.get(), written, value, Around.of(methods, IN_LIST));
+        }
+        return true;
+    }
+
+    /** The value without the remarks behind it, or behind the conditions in front of it: "average of five, ASTM C1670: 2,300 psi; …". */
+    private boolean cut(Label label, String written, Cell value, List<Citation> methods) {
+        int colon = value.text().lastIndexOf(": ");
+        String before = colon < 0 ? "" : Citations.without(value.text(), citations.in(value.text())).substring(0, colon);
+        int from = colon > 0 && Labels.isCondition(Labels.plain(before)) ? colon + 1 : 0;
+        List<Integer> ends = new ArrayList<>();
+        Matcher remark = REMARK.matcher(value.text());
+        while (remark.find()) {
+            ends.add(0, remark.start());
+        }
+        if (from > 0) {
+            ends.add(0, value.text().length());
+        }
+        for (int end : ends) {
+            if (end > from && taken.quietly(label, written, value.part(from, end), Around.of(methods, CUT))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Citation> cited(Cell value, String beside, Label label) {
+        List<Citation> own = citations.in(value.text(), beside);
+        return own.isEmpty() ? label.methods() : own;
+    }
+
+    private void beside(Label label, List<Cell> cells, int index) {
+        Cell labelCell = cells.get(index);
+        Beside beside = new Beside(label, cells, index);
+        if (beside.why != null) {
+            if (!beside.why.isEmpty()) {
+                taken.unread(beside.at, labelCell, beside.why);
+            }
+        } else if (beside.value != null) {
+            taken.value(label, labelCell.text(), beside.value, Around.of(!beside.methods.isEmpty() ? beside.methods
+                : label.methods().isEmpty() ? group
+                : label.methods(), beside.required ? BESIDE_REQUIRED : BESIDE));
+        }
+    }
+
+    /** Which of the cells beside a label is its value. */
+    private final class Beside {
+        private final List<Citation> methods = new ArrayList<>();
+        private Cell value;
+        private Read first;
+        private boolean required;
+        /** Why there is no value, about the cell {@code at}; "" for a reason that nobody needs to hear. */
+        private String why;
+        private Cell at;
+
+        Beside(Label label, List<Cell> cells, int index) {
+            String labelText = cells.get(index).text();
+            if (index > 0 && Citations.isAlone(cells.get(index - 1).text(), citations.in(cells.get(index - 1).text()))) {
+                // "ASTM C794 | peel strength | 32 lb/in"
+                methods.addAll(citations.in(cells.get(index - 1).text(), labelText));
+            }
+            for (int i = index + 1; i < cells.size() && why == null; i++) {
+                Cell cell = cells.get(i);
+                if (value != null && labels.read(cell.text()).isPresent()) {
+                    break;
+                }
+                List<Citation> cited = citations.in(cell.text(), labelText + " " + cell.text());
+                methods.addAll(cited);
+                Optional<Read> read = label.properties().stream().map(property -> reading.read(property, Taken.bare(cell, cited),
+                    label.unit())).flatMap(Optional::stream).findFirst();
+                if (read.isPresent()) {
+                    next(cell, read.get());
+                } else if (value == null && cited.isEmpty() && !(Reading.isMissing(cell.text()) && i + 1 < cells.size())) {
+                    why = Reading.isMissing(cell.text()) ? "" : "it is no value that can be understood";
+                    at = cell;
+                }
+            }
+        }
+
+        private void next(Cell cell, Read read) {
+            if (value == null) {
+                value = cell;
+                first = read;
+            } else if (first.compare().isPresent() && read.compare().isEmpty()) {
+                // a requirement, and what was measured beside it
+                value = cell;
+                first = read;
+                required = true;
+            } else if (!first.value().text().equals(read.value().text()) && !near(first, read)) {
+                why = "several values stand beside it, and no heading tells which is which";
+                at = cell;
+            }
+        }
+    }
+
+    /** The same in two systems of units. */
+    private static boolean near(Read one, Read other) {
+        return one.value() instanceof Quantity a && other.value() instanceof Quantity b && a.unit() != b.unit()
+            && Math.abs(a.si() - b.si()) <= 0.06 * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+    }
+
+    /** "Drainage efficiency 95%" in one run: an amount with its unit that fills all that follows a label. */
+    private void inWords(Cell cell) {
+        String[] words = cell.text().split("\\s+");
+        if (words.length < 2 || words.length > MOST_WORDS) {
+            return;
+        }
+        for (int end = cell.text().lastIndexOf(' '); end > 0; end = cell.text().lastIndexOf(' ', end - 1)) {
+            Optional<Label> label = labels.read(cell.text().substring(0, end));
+            if (label.isPresent()) {
+                Cell value = cell.part(end + 1, cell.text().length());
+                Label amounts = amounts(label.get());
+                if (!amounts.properties().isEmpty() && AMOUNT.matcher(value.text()).matches()) {
+                    taken.quietly(amounts, cell.text().substring(0, end), value, Around.of(cited(value, cell.text(), label.get()),
+                        IN_WORDS));
+                    return;
+                }
+            }
+        }
+    }
+
+    /** What a label names, as far as it is an amount with a unit. */
+    static Label amounts(Label label) {
+        return new Label(label.properties().stream().filter(property -> property.type().kind() == Kind.QUANTITY && property.type().unit()
+            .orElseThrow() != Unit.ONE || property.type().kind() == Kind.RANGE).toList(), label.quality(), label.unit(), label.sense(),
+            label.methods());
+    }
+}

@@ -1,0 +1,288 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Compare;
+import reglet.reading.Citations.Citation;
+import reglet.reading.Columns.Column;
+import reglet.reading.Columns.Role;
+import reglet.reading.Labels.Label;
+import reglet.reading.Layout.Line;
+import reglet.reading.Taken.Around;
+
+/** Reads the rows below a heading, in which either each row or each column is a property. */
+final class TableReader {
+    private static final double SURE = 0.98;
+    private static final int LONGEST_MODEL = 45;
+    private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
+
+    private final Labels labels;
+    private final Citations citations;
+    private final Taken taken;
+    private Layout layout;
+    private Columns table;
+    private double end;
+    private List<Citation> group = List.of();
+
+    TableReader(Labels labels, Citations citations, Taken taken) {
+        this.labels = labels;
+        this.citations = citations;
+        this.taken = taken;
+    }
+
+    void page(Layout next) {
+        layout = next;
+        close();
+    }
+
+    private void close() {
+        table = null;
+        group = List.of();
+        taken.title("");
+    }
+
+    /**
+     * Starts a table when a row heads one.
+     *
+     * @return how many rows were used up; 0 when there is no heading
+     */
+    int heading(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        if (table != null && (row.y() < end || row.y() - end > Math.max(45, 4.5 * row.size()))) {
+            close();
+        }
+        if (table != null && index + 1 < rows.size() && !table.byRows() && row.cells().stream().anyMatch(cell -> AMOUNT.matcher(cell.text())
+            .matches())) {
+            return 0;
+        }
+        Optional<Columns> heading = Columns.heading(row, labels).or(() -> index + 1 < rows.size() ? Columns.unnamed(row,
+            rows.get(index + 1), labels) : Optional.empty());
+        if (heading.isEmpty()) {
+            return 0;
+        }
+        if (index + 1 < rows.size() && isLower(row, rows.get(index + 1))) {
+            List<Cell> both = new ArrayList<>(row.cells());
+            both.addAll(rows.get(index + 1).cells());
+            both.sort(Comparator.comparingDouble(Cell::left));
+            Optional<Columns> lower = Columns.heading(new Line(both, row.y(), row.size()), labels);
+            if (lower.isPresent()) {
+                start(lower.get(), rows, index, rows.get(index + 1).y());
+                return 2;
+            }
+        }
+        start(heading.get(), rows, index, row.y());
+        if (onlyNames(table) && index + 1 < rows.size() && areModels(rows.get(index + 1))) {
+            Line models = rows.get(index + 1);
+            table = table.with(models.cells().stream().map(cell -> new Column(cell, Role.MODEL)).toList());
+            end = models.y();
+            return 2;
+        }
+        return 1;
+    }
+
+    private void start(Columns columns, List<Line> rows, int index, double at) {
+        table = columns;
+        taken.title(index > 0 ? title(rows.get(index - 1), rows.get(index)) : "");
+        end = at;
+        group = List.of();
+    }
+
+    /** Whether a row holds headings below some of those above it: words only, within their reach, and not below each of them. */
+    private boolean isLower(Line row, Line next) {
+        return next.y() - row.y() < 3 * row.size() && next.cells().size() > 1 && next.left() > row.cells().get(0).right()
+            && next.right() < row.right() && next.cells().stream().allMatch(cell -> labels.read(cell.text()).isPresent());
+    }
+
+    /** The title of the table whose heading a row is: a short line right above it. */
+    private static String title(Line above, Line heading) {
+        boolean near = heading.y() - above.y() < 4 * above.size();
+        boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_MODEL && !above.text().matches("(?s).*[.:;,]\\s*");
+        return near && title ? above.text().replaceAll("\\s+", " ").strip() : "";
+    }
+
+    /** A heading that names properties and methods and leaves the rest to the line below. */
+    private static boolean onlyNames(Columns table) {
+        return !table.byRows() && table.of(Role.VALUE).isEmpty() && table.of(Role.MODEL).size() <= 1;
+    }
+
+    private boolean areModels(Line line) {
+        return line.cells().size() > 1 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST_MODEL
+            && !cell.text().matches("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:\\.\\d+)?(?:\\s.*|%.*)?") && labels.read(cell.text()).isEmpty());
+    }
+
+    /** Reads a row; false when no table is open or nothing in the row stands in it. */
+    boolean read(Line row) {
+        if (table != null && !table.byRows() && table.of(Role.METHOD).isEmpty() && row.cells().stream().skip(1).anyMatch(cell -> Citations
+            .isAlone(cell.text(), citations.in(cell.text())) && table.of(Role.MODEL).size() > 1)) {
+            // no model is called by a standard: another table without a heading has begun
+            close();
+        }
+        Map<Column, Cell> cells = new LinkedHashMap<>();
+        for (Cell cell : table == null ? List.<Cell>of() : row.cells()) {
+            table.of(cell).ifPresent(column -> cells.merge(column, cell, (one, other) -> column.role() == Role.LABEL ? labelled(one, other)
+                : nearer(one, other, column)));
+        }
+        if (cells.isEmpty()) {
+            return false;
+        }
+        boolean used = table.byRows() ? byRows(cells) : byColumns(row, cells);
+        if (used) {
+            end = row.y();
+        }
+        return used;
+    }
+
+    /** A label in two pieces; a mark of a footnote is none of them. */
+    private static Cell labelled(Cell one, Cell other) {
+        return other.text().matches("[\\d*†‡]{1,2}") ? one : one.with(other);
+    }
+
+    private boolean byRows(Map<Column, Cell> cells) {
+        String model = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        boolean any = false;
+        for (Column column : table.of(Role.PROPERTY)) {
+            Cell value = cells.get(column);
+            Optional<Label> label = labels.read(column.head().text());
+            if (value != null && label.isPresent()) {
+                List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
+                any |= taken.value(label.get(), column.head().text(), value, new Around("", methods.isEmpty() ? label.get().methods()
+                    : methods, shortEnough(model), Optional.empty(), SURE));
+            }
+        }
+        return any;
+    }
+
+    /** Of two cells on one line below a heading the one that stands right below it: together they would say what nobody wrote. */
+    private static Cell nearer(Cell one, Cell other, Column column) {
+        return Math.abs(one.middle() - column.head().middle()) <= Math.abs(other.middle() - column.head().middle()) ? one : other;
+    }
+
+    private static String shortEnough(String model) {
+        return model.length() <= LONGEST_MODEL ? model : "";
+    }
+
+    private boolean byColumns(Line row, Map<Column, Cell> cells) {
+        Column labelColumn = table.of(Role.LABEL).get(0);
+        Cell labelCell = cells.get(labelColumn);
+        if (labelCell == null) {
+            return false;
+        }
+        if (cells.size() == 1 && row.cells().size() == 1 && !citations.in(labelCell.text()).isEmpty()) {
+            group = citations.in(labelCell.text());
+            return true;
+        }
+        taken.labelled(labelCell);
+        Optional<Label> label = labels.read(labelCell.text());
+        if (label.isEmpty()) {
+            if (cells.size() == 1 && !labelCell.text().contains(": ")) {
+                group = citations.in(labelCell.text());
+                end = row.y();
+                return !group.isEmpty();
+            }
+            return cells.size() > 1 && !labelCell.text().contains(":");
+        }
+        if (cells.size() == 1) {
+            return false;
+        }
+        String unit = table.of(Role.UNIT).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        List<Column> valued = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : table.of(Role.VALUE);
+        List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
+        boolean any = false;
+        List<Column> stated = valued.stream().filter(cells::containsKey).toList();
+        boolean shared = models.size() > 1 && stated.size() == 1 && spans(cells.get(stated.get(0)), models);
+        if (models.size() > 1 && stated.size() == 1 && !shared && models.size() - 1 > 0 && !ownsColumn(cells.get(stated.get(0)),
+            stated.get(0), models)) {
+            taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
+            return true;
+        }
+        for (Column column : stated) {
+            Cell value = cells.get(column);
+            List<Citation> methods = methods(row, cells, labelCell, value, label.get());
+            String model = models.size() > 1 && !shared || models.size() == 1 ? column.head().text() : "";
+            String hint = !unit.isEmpty() ? unit : headUnit(column.head().text());
+            boolean read = taken.value(label.get(), labelCell.text(), value, new Around(hint, methods, shortEnough(model), sense(column),
+                SURE));
+            any |= read;
+            if (read && models.isEmpty()) {
+                // further columns say the same in another system of units
+                break;
+            }
+        }
+        return any || !stated.isEmpty();
+    }
+
+    private static boolean spans(Cell cell, List<Column> models) {
+        double left = models.get(0).head().left();
+        double right = models.get(models.size() - 1).head().right();
+        long over = models.stream().filter(column -> column.head().left() < cell.right() && column.head().right() > cell.left()).count();
+        return over > 1 || Math.abs(cell.middle() - (left + right) / 2) < 6 && over == 0;
+    }
+
+    private static boolean ownsColumn(Cell cell, Column column, List<Column> models) {
+        return Math.abs(cell.left() - column.head().left()) < 8 || Math.abs(cell.middle() - column.head().middle()) < 8
+            || Math.abs(cell.right() - column.head().right()) < 8;
+    }
+
+    private static Optional<Compare> sense(Column column) {
+        String plain = Labels.plain(column.head().text());
+        boolean least = plain.contains("minimum");
+        boolean most = plain.contains("maximum");
+        return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);
+    }
+
+    private static String headUnit(String head) {
+        Matcher inside = Pattern.compile("[(\\[]([^()\\[\\]]+)[)\\]]").matcher(head);
+        return inside.find() && UnitSpelling.isUnit(inside.group(1)) ? inside.group(1) : "";
+    }
+
+    /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
+    private List<Citation> methods(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {
+        String beside = row.text();
+        List<Citation> all = new ArrayList<>();
+        List<Column> columns = table.of(Role.METHOD);
+        for (Column column : columns) {
+            Cell cell = cells.get(column);
+            if (cell != null) {
+                all.addAll(citations.in(cell.text(), beside));
+                if (all.isEmpty() && cell.text().matches(".*\\p{L}{2}.*") && !Reading.isMissing(cell.text())) {
+                    all.add(new Citation(0, 0, cell.text().strip(), ""));
+                }
+            } else {
+                all.addAll(spanning(column, row));
+            }
+        }
+        all.addAll(citations.in(value.text(), beside));
+        if (all.isEmpty()) {
+            all.addAll(citations.in(labelCell.text(), beside));
+        }
+        return all.isEmpty() ? group : all;
+    }
+
+    /** A method whose cell is ruled round several rows, this one among them. */
+    private List<Citation> spanning(Column column, Line row) {
+        double[] box = layout.between(column.head().middle(), row.y());
+        if (box.length == 0 || box[1] - box[0] > 12 * row.size()) {
+            return List.of();
+        }
+        for (Line line : layout.lines()) {
+            for (Cell cell : line.cells()) {
+                if (cell.y() > box[0] && cell.y() < box[1] && cell.left() < column.head().right() + 20 && cell.right() > column.head()
+                    .left() - 20
+                    && Math.abs(line.y() - row.y()) > 0.5) {
+                    List<Citation> found = citations.in(cell.text());
+                    if (!found.isEmpty()) {
+                        return found;
+                    }
+                }
+            }
+        }
+        return List.of();
+    }
+}

@@ -1,0 +1,2 @@
+/** The help pages, and the view that shows them. */
+package reglet.workbench.help;

@@ -1,0 +1,289 @@
+package reglet.workbench.walls;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import reglet.desk.Saving;
+import reglet.desk.Walls;
+import reglet.model.Change;
+import reglet.model.Finding;
+import reglet.model.Subject;
+import reglet.model.WallType;
+import reglet.workbench.Fields;
+import reglet.workbench.Part;
+import reglet.workbench.Snapshot;
+import reglet.workbench.Ui;
+import reglet.workbench.WhenSeen;
+import reglet.workbench.walls.FactsRows.Row;
+
+/**
+ * What the wall in focus meets, with its facts, and the facts of the wall and of the job. Each is typed with its unit or chosen from
+ * words; an emptied field is no longer stated.
+ */
+public final class FactsView extends Part {
+    public static final String ID = "reglet.workbench.facts";
+    private Label title;
+    private TableViewer table;
+    private WhenSeen seen;
+    private Label about;
+    private Fields fields;
+    private Combo kind;
+    private Text name;
+    private Button away;
+    private Label wrong;
+    private String chosen = "";
+    private String wall = "";
+    private List<Subject> kinds = List.of();
+
+    @Override
+    protected void fill(Composite page) {
+        GridLayoutFactory.swtDefaults().applyTo(page);
+        title = new Label(page, SWT.NONE);
+        title.setFont(Ui.heading(title));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
+        SashForm sash = new SashForm(page, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(sash);
+        rows(sash);
+        seen = new WhenSeen(table.getTable(), this::update);
+        Composite right = new Composite(sash, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(right);
+        about = new Label(right, SWT.WRAP);
+        about.setFont(Ui.strong(about));
+        GridDataFactory.fillDefaults().grab(true, false).indent(Ui.characters(about, 1), 0).hint(Ui.characters(about, 20), SWT.DEFAULT)
+            .applyTo(about);
+        Composite frame = new Composite(right, SWT.NONE);
+        frame.setLayout(new org.eclipse.swt.layout.FillLayout());
+        GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(frame);
+        fields = new Fields(frame, this::take);
+        sash.setWeights(52, 48);
+        adding(page);
+        wrong = Ui.named(new Label(page, SWT.WRAP), "Facts, what is wrong");
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).hint(Ui.characters(wrong, 40), SWT.DEFAULT).applyTo(wrong);
+        wrong.setVisible(false);
+    }
+
+    private void rows(Composite parent) {
+        Composite frame = new Composite(parent, SWT.NONE);
+        TableColumnLayout columns = new TableColumnLayout();
+        frame.setLayout(columns);
+        table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        Ui.named(table.getTable(), "Facts");
+        table.getTable().setHeaderVisible(true);
+        table.setContentProvider(ArrayContentProvider.getInstance());
+        ColumnViewerToolTipSupport.enableFor(table);
+        column(columns, "Of", 17, 9, Row::name);
+        column(columns, "Kind", 27, 12, row -> row.subject().title());
+        column(columns, "State", 21, 10, Row::state);
+        column(columns, "Stated", 35, 10, Row::summary);
+        table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look((Row) event.item.getData())));
+        table.addOpenListener(event -> fields.setFocus());
+        table.getTable().addKeyListener(KeyListener.keyPressedAdapter(event -> {
+            if (event.keyCode == SWT.DEL) {
+                takeAway();
+            }
+        }));
+    }
+
+    private void column(TableColumnLayout columns, String head, int weight, int characters, Function<Row, String> words) {
+        TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
+        column.getColumn().setText(head);
+        column.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object row) {
+                return words.apply((Row) row);
+            }
+
+            @Override
+            public String getToolTipText(Object row) {
+                return words.apply((Row) row);
+            }
+        });
+        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, Ui.characters(table.getTable(), characters)));
+    }
+
+    private void adding(Composite page) {
+        Composite line = new Composite(page, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(5).applyTo(line);
+        Label words = new Label(line, SWT.NONE);
+        words.setText("The wall also meets");
+        kind = Ui.named(new Combo(line, SWT.READ_ONLY), "Kind of what it meets");
+        kind.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> suggest()));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(kind);
+        name = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Name of what it meets");
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(name, 10), SWT.DEFAULT)
+            .applyTo(name);
+        name.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> add()));
+        button(line, "&Add", "Add what it meets", this::add);
+        away = button(line, "&Take away", "Take what it meets away", this::takeAway);
+    }
+
+    private static Button button(Composite parent, String words, String name, Runnable action) {
+        Button button = Ui.named(new Button(parent, SWT.PUSH), name);
+        button.setText(words);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return button;
+    }
+
+    private void add() {
+        if (kind.getSelectionIndex() < 0) {
+            return;
+        }
+        String subject = kinds.get(kind.getSelectionIndex()).id();
+        String id = name.getText().isBlank() ? name.getMessage() : name.getText().strip();
+        String of = wall;
+        chosen = of + "." + id;
+        tell("");
+        session().change(of + " meets " + id, List.of(Saving.wallFile(of)), job -> Walls.meet(job, of, id, subject), why -> tell("≠ " + why));
+        name.setText("");
+    }
+
+    private void takeAway() {
+        Row row = row();
+        if (row != null && !row.meeting().isEmpty()) {
+            String of = wall;
+            session().change(of + " no longer meets " + row.meeting(), List.of(Saving.wallFile(of)),
+                job -> Walls.unmeet(job, of, row.meeting()), why -> tell("≠ " + why));
+        }
+    }
+
+    private void take(Fields.Line line, String value, Consumer<String> refused) {
+        Row row = row();
+        if (row == null || session().snapshot().isEmpty() || value.isEmpty() && !row.facts().containsKey(line.key())) {
+            return;
+        }
+        List<Change> changes = List.of(new Change(row.address() + "." + line.key(), value));
+        session().change(row.address() + ", " + line.name() + ": " + (value.isEmpty() ? "not stated" : value),
+            Saving.files(session().snapshot().get().job(), changes), job -> Saving.apply(job, changes), refused);
+    }
+
+    private void tell(String words) {
+        if (!wrong.isDisposed() && !words.equals(wrong.getText())) {
+            wrong.setText(words);
+            wrong.setVisible(!words.isEmpty());
+            ((GridData) wrong.getLayoutData()).exclude = words.isEmpty();
+            wrong.getParent().layout();
+        }
+    }
+
+    /** Shows a row; what stands against it goes into focus, so that its reason and remedies are at hand. */
+    private void look(Row row) {
+        chosen = row.address();
+        row.findings().stream().findFirst().ifPresent(finding -> session().look(session().focus().onFinding(finding)));
+        facts();
+    }
+
+    private Row row() {
+        return (Row) table.getStructuredSelection().getFirstElement();
+    }
+
+    @Override
+    public void jobChanged() {
+        focusChanged();
+    }
+
+    @Override
+    public void focusChanged() {
+        Snapshot now = session().snapshot().orElse(null);
+        WallType shown = now == null ? null : now.wall(session().focus().wall()).orElse(null);
+        if (shown == null) {
+            showEmpty("What the wall meets, its openings, base, top, corners and joints, stands here with its facts once a job is open.");
+            return;
+        }
+        show();
+        seen.ask();
+    }
+
+    private void update() {
+        Snapshot now = session().snapshot().orElse(null);
+        WallType shown = now == null ? null : now.wall(session().focus().wall()).orElse(null);
+        if (shown == null) {
+            return;
+        }
+        wall = shown.id();
+        title.setText(shown.id() + " " + shown.title() + ": what it meets, and its facts");
+        kinds = FactsRows.kinds(now);
+        String[] titles = kinds.stream().map(Subject::title).toArray(String[]::new);
+        if (!java.util.Arrays.equals(titles, kind.getItems())) {
+            kind.setItems(titles);
+            kind.select(0);
+            kind.getParent().layout();
+        }
+        suggest();
+        List<Row> rows = FactsRows.rows(now, shown);
+        if (!rows.equals(table.getInput())) {
+            int top = table.getTable().getTopIndex();
+            table.getTable().setRedraw(false);
+            table.setInput(rows);
+            table.getTable().setTopIndex(top);
+            table.getTable().setRedraw(true);
+        }
+        select(rows);
+        facts();
+    }
+
+    /** The meeting that the finding in focus stands at, else the row chosen. */
+    private void select(List<Row> rows) {
+        session().focus().finding().map(Finding::meeting).filter(meeting -> !meeting.isEmpty()).ifPresent(meeting -> chosen = wall + "."
+            + meeting);
+        int at = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).address().equals(chosen)) {
+                at = i;
+            }
+        }
+        if (!rows.isEmpty()) {
+            table.getTable().setSelection(at);
+        }
+    }
+
+    private void facts() {
+        Row row = row();
+        put(about, about::getText, about::setText, row == null ? "" : row.subject().title() + (row.meeting().isEmpty() ? "" : ", "
+            + row.meeting()));
+        fields.show(row == null ? "" : row.address(), row == null ? List.of() : row.lines(), "");
+        away.setEnabled(row != null && !row.meeting().isEmpty());
+        put(away, away::getText, away::setText, row == null || row.meeting().isEmpty() ? "&Take away" : "&Take " + row.meeting() + " away");
+    }
+
+    /** Other words may need another room. */
+    private static void put(Control control, Supplier<String> before, Consumer<String> now, String words) {
+        if (!words.equals(before.get())) {
+            now.accept(words);
+            control.getParent().layout(new Control[] {control});
+        }
+    }
+
+    private void suggest() {
+        session().snapshot().flatMap(now -> now.wall(wall)).filter(shown -> kind.getSelectionIndex() >= 0)
+            .ifPresent(shown -> name.setMessage(FactsRows.next(shown, kinds.get(kind.getSelectionIndex()).id())));
+    }
+
+    @Override
+    protected void focusPage() {
+        table.getTable().setFocus();
+    }
+}

@@ -1,0 +1,317 @@
+package reglet.workbench.walls;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import reglet.desk.Saving;
+import reglet.desk.Walls;
+import reglet.model.WallType;
+import reglet.workbench.Edit;
+import reglet.workbench.Part;
+import reglet.workbench.Snapshot;
+import reglet.workbench.Ui;
+import reglet.workbench.WhenSeen;
+import reglet.workbench.walls.WallsTable.Row;
+
+/**
+ * All wall types beside each other. What differs from the wall type in focus is marked; Left and Right move the focus from wall type
+ * to wall type, and selected rows can be made the same on others, as one change that undo takes back.
+ */
+public final class WallsView extends Part {
+    public static final String ID = "reglet.workbench.walls";
+    private static final String ALL = "all other wall types";
+    private TableViewer table;
+    private WhenSeen seen;
+    private Label legend;
+    private Button same;
+    private Combo on;
+    private Text name;
+    private Text title;
+    private Button duplicate;
+    private Button away;
+    private Label wrong;
+    private Font strong;
+    private List<String> columns = List.of();
+
+    @Override
+    protected void fill(Composite page) {
+        GridLayoutFactory.swtDefaults().applyTo(page);
+        legend = Ui.named(new Label(page, SWT.WRAP), "About the wall types");
+        GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(legend, 40), SWT.DEFAULT).applyTo(legend);
+        table = new TableViewer(page, SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(table.getTable());
+        Ui.named(table.getTable(), "All wall types");
+        strong = Ui.strong(table.getTable());
+        table.getTable().setHeaderVisible(true);
+        table.getTable().setLinesVisible(true);
+        table.setContentProvider(ArrayContentProvider.getInstance());
+        ColumnViewerToolTipSupport.enableFor(table);
+        table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+            if (event.item != null && event.item.getData() instanceof Row row) {
+                session().look(session().focus().onComponent(row.component().id()));
+            }
+            enable();
+        }));
+        table.getTable().addKeyListener(KeyListener.keyPressedAdapter(this::key));
+        table.getTable().addListener(SWT.MouseDown, event -> {
+            var cell = table.getCell(new org.eclipse.swt.graphics.Point(event.x, event.y));
+            if (cell != null && cell.getColumnIndex() > 0 && cell.getColumnIndex() <= columns.size()) {
+                session().look(session().focus().onWall(columns.get(cell.getColumnIndex() - 1)));
+            }
+        });
+        seen = new WhenSeen(table.getTable(), this::update);
+        sameAs(page);
+        types(page);
+        wrong = Ui.named(new Label(page, SWT.WRAP), "All wall types, what is wrong");
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).hint(Ui.characters(wrong, 40), SWT.DEFAULT).applyTo(wrong);
+        wrong.setVisible(false);
+    }
+
+    private void key(KeyEvent event) {
+        int at = columns.indexOf(session().focus().wall());
+        int by = event.keyCode == SWT.ARROW_RIGHT ? 1 : event.keyCode == SWT.ARROW_LEFT ? -1 : 0;
+        if (by != 0 && at >= 0) {
+            int next = Math.max(0, Math.min(columns.size() - 1, at + by));
+            session().look(session().focus().onWall(columns.get(next)));
+            table.getTable().showColumn(table.getTable().getColumn(next + 1));
+            event.doit = false;
+        }
+    }
+
+    private void sameAs(Composite page) {
+        Composite line = new Composite(page, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(line);
+        same = button(line, "&Make the same", "Make the same", this::makeSame);
+        Label words = new Label(line, SWT.NONE);
+        words.setText("on");
+        on = Ui.named(new Combo(line, SWT.READ_ONLY), "On which wall types");
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(on);
+    }
+
+    private void types(Composite page) {
+        Composite line = new Composite(page, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(5).applyTo(line);
+        name = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Name of the new wall type");
+        name.setMessage("W3");
+        GridDataFactory.swtDefaults().hint(Ui.characters(name, 8), SWT.DEFAULT).applyTo(name);
+        title = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Title of the new wall type");
+        title.setMessage("Title of a new wall type");
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(title, 14), SWT.DEFAULT)
+            .applyTo(title);
+        button(line, "&Add", "Add a wall type", () -> add(""));
+        duplicate = button(line, "&Duplicate", "Duplicate the wall type", () -> add(session().focus().wall()));
+        away = button(line, "&Take away", "Take the wall type away", this::takeAway);
+    }
+
+    private static Button button(Composite parent, String words, String name, Runnable action) {
+        Button button = Ui.named(new Button(parent, SWT.PUSH), name);
+        button.setText(words);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return button;
+    }
+
+    /** Adds a wall type as typed, like another or, for "", without choices. */
+    private void add(String like) {
+        String id = name.getText().isBlank() ? next() : name.getText().strip();
+        String words = title.getText().isBlank() ? "Wall type " + id : title.getText().strip();
+        change("Wall type " + id + " " + words, Walls.files(id),
+            job -> like.isEmpty() ? Walls.add(job, id, words) : Walls.duplicate(job, like, id, words));
+        name.setText("");
+        title.setText("");
+    }
+
+    /** The first name that is free: "W3". */
+    private String next() {
+        for (int number = columns.size() + 1;; number++) {
+            if (!columns.contains("W" + number)) {
+                return "W" + number;
+            }
+        }
+    }
+
+    private void takeAway() {
+        String id = session().focus().wall();
+        change("Wall type " + id + " taken away", Walls.files(id), job -> Walls.remove(job, id));
+    }
+
+    private void makeSame() {
+        String as = session().focus().wall();
+        List<String> components = selected().stream().map(row -> row.component().id()).toList();
+        List<String> walls = on.getText().equals(ALL) ? columns.stream().filter(id -> !id.equals(as)).toList() : List.of(on.getText());
+        if (!components.isEmpty() && !walls.isEmpty()) {
+            change(String.join(", ", walls) + " as " + as + ": " + (components.size() == 1 ? components.get(0) : components.size()
+                + " components"), walls.stream().map(Saving::wallFile).toList(), job -> Walls.same(job, as, walls, components));
+        }
+    }
+
+    private void change(String label, List<String> files, Edit.Change change) {
+        tell("");
+        Consumer<String> refused = why -> tell("≠ " + why);
+        session().change(label, files, change, refused);
+    }
+
+    private void tell(String words) {
+        if (!wrong.isDisposed() && !words.equals(wrong.getText())) {
+            wrong.setText(words);
+            wrong.setVisible(!words.isEmpty());
+            ((org.eclipse.swt.layout.GridData) wrong.getLayoutData()).exclude = words.isEmpty();
+            wrong.getParent().layout();
+        }
+    }
+
+    private List<Row> selected() {
+        return table.getStructuredSelection().stream().map(Row.class::cast).toList();
+    }
+
+    @Override
+    public void jobChanged() {
+        Snapshot now = session().snapshot().orElse(null);
+        if (now == null) {
+            showEmpty("All wall types stand here beside each other once a job is open.");
+            return;
+        }
+        show();
+        seen.ask();
+    }
+
+    private void update() {
+        Snapshot now = session().snapshot().orElse(null);
+        if (now == null) {
+            return;
+        }
+        columns(now);
+        List<Row> rows = WallsTable.rows(now);
+        if (!rows.equals(table.getInput())) {
+            int top = table.getTable().getTopIndex();
+            List<String> selected = selected().stream().map(row -> row.component().id()).toList();
+            table.getTable().setRedraw(false);
+            table.setInput(rows);
+            table.getTable().deselectAll();
+            for (int i = 0; i < rows.size(); i++) {
+                if (selected.contains(rows.get(i).component().id())) {
+                    table.getTable().select(i);
+                }
+            }
+            table.getTable().setTopIndex(top);
+            table.getTable().setRedraw(true);
+        }
+        focus(now);
+    }
+
+    private void columns(Snapshot now) {
+        List<String> walls = now.job().job().walls().stream().map(WallType::id).toList();
+        if (walls.equals(columns) && table.getTable().getColumnCount() > 0) {
+            return;
+        }
+        columns = walls;
+        for (var column : table.getTable().getColumns()) {
+            column.dispose();
+        }
+        column("Component", 20, row -> row.component().title(), row -> row.component().title(), -1);
+        for (int i = 0; i < walls.size(); i++) {
+            int at = i;
+            column(walls.get(i), 25, row -> row.cells().size() > at ? row.cells().get(at).text(row.cells().get(reference())) : "",
+                row -> row.cells().size() > at ? row.cells().get(at).whole(columns.get(at), row.cells().get(reference()),
+                    columns.get(reference())) : "", at);
+        }
+        column("Between them", 17, Row::agreement, Row::agreement, -1);
+        table.setInput(table.getInput());
+    }
+
+    private int reference() {
+        return Math.max(0, columns.indexOf(session().focus().wall()));
+    }
+
+    private void column(String head, int characters, Function<Row, String> words, Function<Row, String> whole, int wall) {
+        TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
+        column.getColumn().setText(head);
+        column.getColumn().setWidth(Ui.characters(table.getTable(), characters));
+        column.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object row) {
+                return words.apply((Row) row);
+            }
+
+            @Override
+            public String getToolTipText(Object row) {
+                return whole.apply((Row) row);
+            }
+
+            @Override
+            public Font getFont(Object row) {
+                return wall >= 0 && words.apply((Row) row).startsWith(WallsTable.DIFFERS) ? strong : null;
+            }
+        });
+    }
+
+    @Override
+    public void focusChanged() {
+        if (session().snapshot().isPresent()) {
+            seen.ask();
+        }
+    }
+
+    private void focus(Snapshot now) {
+        String wall = session().focus().wall();
+        for (int i = 0; i < columns.size(); i++) {
+            String head = columns.get(i) + " " + now.wall(columns.get(i)).map(WallType::title).orElse("");
+            table.getTable().getColumn(i + 1).setText(columns.get(i).equals(wall) ? "● " + head : head);
+        }
+        legend.setText(columns.size() < 2 ? "One wall type; duplicate it to compare." : "● " + wall + " is in focus.  "
+            + WallsTable.DIFFERS + " differs from " + wall + ".");
+        on.setItems(columns.stream().filter(id -> !id.equals(wall)).toArray(String[]::new));
+        if (columns.size() > 2) {
+            on.add(ALL, 0);
+        }
+        on.select(0);
+        table.refresh(true);
+        List<?> rows = (List<?>) table.getInput();
+        for (int i = 0; i < rows.size(); i++) {
+            boolean wanted = ((Row) rows.get(i)).component().id().equals(session().focus().component());
+            if (wanted && !table.getTable().isSelected(i)) {
+                table.getTable().setSelection(i);
+            }
+        }
+        enable();
+    }
+
+    private void enable() {
+        String wall = session().focus().wall();
+        int rows = table.getTable().getSelectionCount();
+        same.setText("&Make " + (rows == 1 ? "this row" : rows + " rows") + " the same as " + wall);
+        same.setEnabled(rows > 0 && columns.size() > 1);
+        on.setEnabled(columns.size() > 1);
+        duplicate.setText("&Duplicate " + wall);
+        away.setText("&Take " + wall + " away");
+        away.setEnabled(columns.size() > 1);
+        name.setMessage(next());
+        same.getParent().layout();
+        duplicate.getParent().layout();
+    }
+
+    @Override
+    protected void focusPage() {
+        table.getTable().setFocus();
+    }
+}

@@ -1,0 +1,179 @@
+package reglet.workbench;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+
+import org.eclipse.equinox.app.IApplication;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+
+import reglet.model.Component;
+import reglet.model.Option;
+
+/**
+ * The window's times, measured within the window. Arguments: a job folder that may be changed, and "start" to end as soon as the
+ * window can be used, "flows" for the sample, or a number of wall types to grow the job to first.
+ */
+public final class WindowBench implements IApplication {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+    private static final int WARM = 40;
+    private static final int ROUNDS = 100;
+    private static final int CHOICES = 20;
+    private static final long PATIENCE = 120_000;
+
+    @Override
+    public Object start(IApplicationContext context) throws Exception {
+        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        Path job = Path.of(arguments[0]);
+        String what = arguments[1];
+        if (!what.equals("start") && !what.equals("flows")) {
+            grow(job, Integer.parseInt(what));
+        }
+        AtomicBoolean failed = new AtomicBoolean();
+        Application.run(Optional.of(job), () -> {
+            Thread flows = new Thread(() -> {
+                try {
+                    Session session = PlatformUI.getWorkbench().getService(Session.class);
+                    await(() -> session.snapshot().isPresent() && !session.focus().wall().isEmpty());
+                    if (!what.equals("start")) {
+                        flows(session);
+                    }
+                } catch (Exception | Error thrown) {
+                    thrown.printStackTrace();
+                    failed.set(true);
+                } finally {
+                    Display display = PlatformUI.getWorkbench().getDisplay();
+                    display.asyncExec(PlatformUI.getWorkbench()::close);
+                }
+            }, "flows");
+            flows.setDaemon(true);
+            flows.start();
+        });
+        return failed.get() ? Integer.valueOf(3) : EXIT_OK;
+    }
+
+    @Override
+    public void stop() {
+        // the window closes itself
+    }
+
+    private static void await(BooleanSupplier condition) throws InterruptedException {
+        long end = System.currentTimeMillis() + PATIENCE;
+        while (!condition.getAsBoolean()) {
+            if (System.currentTimeMillis() > end) {
+                throw new IllegalStateException("waited in vain");
+            }
+            Thread.sleep(5);
+        }
+    }
+
+    /** Copies the first wall type until there are so many. */
+    private static void grow(Path job, int walls) throws IOException {
+        String page = Files.readString(job.resolve("job.yaml"), StandardCharsets.UTF_8);
+        String wall = Files.readString(job.resolve("walls/W1.yaml"), StandardCharsets.UTF_8);
+        List<String> ids = new ArrayList<>();
+        for (int i = 1; i <= walls; i++) {
+            ids.add("W" + i);
+            Files.writeString(job.resolve("walls/W" + i + ".yaml"), wall, StandardCharsets.UTF_8);
+        }
+        Files.writeString(job.resolve("job.yaml"), page.replaceFirst("(?m)^walls: .*$", "walls: [" + String.join(", ", ids) + "]"),
+            StandardCharsets.UTF_8);
+    }
+
+    private static void flows(Session session) throws Exception {
+        Snapshot now = session.snapshot().orElseThrow();
+        String size = now.job().job().walls().size() + " wall types";
+        Component lath = now.component("lath").orElseThrow();
+        double[] findings = new double[ROUNDS];
+        double[] drawing = new double[ROUNDS];
+        double[] section = new double[ROUNDS];
+        double[] worked = new double[ROUNDS];
+        for (int round = -WARM; round < ROUNDS; round++) {
+            Option option = lath.options().get(Math.floorMod(round, lath.options().size()));
+            long work = THREADS.getCurrentThreadCpuTime();
+            long start = System.nanoTime();
+            Snapshot next = Snapshot.of(now.job().choosing("W1", lath.id(), List.of(option.id())));
+            long checked = System.nanoTime();
+            next.job().details("W1");
+            long drawn = System.nanoTime();
+            next.job().section(lath.section());
+            long drafted = System.nanoTime();
+            if (round >= 0) {
+                findings[round] = (checked - start) / 1e6;
+                drawing[round] = (drawn - checked) / 1e6;
+                section[round] = (drafted - drawn) / 1e6;
+                worked[round] = (THREADS.getCurrentThreadCpuTime() - work) / 1e6;
+            }
+        }
+        say(size, "choice to findings", findings);
+        say(size, "drawing", drawing);
+        say(size, "section preview", section);
+        say(size, "all three, processor time", worked);
+        watched(session, lath, size);
+    }
+
+    private static void say(String size, String what, double[] took) {
+        Arrays.sort(took);
+        System.out.printf(Locale.ROOT, "bench %s, %s: p95 %.1f ms%n", size, what, took[(int) (took.length * 0.95)]);
+    }
+
+    /** Choices made through the session, while a clock on the window's thread is asked every 5 ms how late it is. */
+    private static void watched(Session session, Component lath, String size) throws InterruptedException {
+        Display display = PlatformUI.getWorkbench().getDisplay();
+        AtomicLong worst = new AtomicLong();
+        AtomicLong busiest = new AtomicLong();
+        long window = display.getThread().getId();
+        AtomicBoolean over = new AtomicBoolean();
+        AtomicBoolean waiting = new AtomicBoolean();
+        Thread watchdog = new Thread(() -> {
+            while (!over.get()) {
+                if (waiting.compareAndSet(false, true)) {
+                    long asked = System.nanoTime();
+                    long work = THREADS.getThreadCpuTime(window);
+                    display.asyncExec(() -> {
+                        worst.accumulateAndGet(System.nanoTime() - asked, Math::max);
+                        busiest.accumulateAndGet(THREADS.getThreadCpuTime(window) - work, Math::max);
+                        waiting.set(false);
+                    });
+                }
+                try {
+                    Thread.sleep(5);
+                } catch (InterruptedException stopped) {
+                    return;
+                }
+            }
+        }, "watchdog");
+        for (int i = -5; i < CHOICES; i++) {
+            if (i == 0) {
+                worst.set(0);
+                watchdog.start();
+            }
+            Option option = lath.options().get(Math.floorMod(i, lath.options().size()));
+            display.asyncExec(() -> {
+                session.look(session.focus().onWall("W1").onComponent(lath.id()));
+                session.choose("W1", lath.id(), List.of(option));
+            });
+            await(() -> session.snapshot().orElseThrow().wall("W1").orElseThrow().choice(lath.id()).orElseThrow().accept()
+                .equals(List.of(option.id())));
+            Thread.sleep(400);
+        }
+        over.set(true);
+        watchdog.join();
+        System.out.printf(Locale.ROOT, "bench %s, longest wait for the window's thread: %.1f ms%n", size, worst.get() / 1e6);
+        // what a busy machine adds to the wait is not the window's
+        System.out.printf(Locale.ROOT, "bench %s, longest of it, processor time: %.1f ms%n", size, busiest.get() / 1e6);
+    }
+}

@@ -1,0 +1,7 @@
+# ${section.number} ${section.title}
+
+${job.title}
+
+${issue}
+
+<#if job.note?has_content>${job.note}</#if>

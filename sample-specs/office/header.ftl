@@ -1,0 +1,3 @@
+${office.name}: ${job.title}
+
+${issue}
