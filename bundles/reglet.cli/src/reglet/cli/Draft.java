@@ -24,6 +24,9 @@ final class Draft extends JobVerb {
     @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead the sections bear.")
     private Path office;
 
+    @Option(names = "--notes", description = "Also the notes to the specifier, as a paper of their own: why a paragraph stands as it does.")
+    private boolean notes;
+
     @Option(names = "--settle", paramLabel = "PARAGRAPH", description = "Instead of drafting, say that you have looked at what the library "
         + "made of a paragraph that you changed or struck: its block then quotes the library's text of today.")
     private String settle;
@@ -40,6 +43,9 @@ final class Draft extends JobVerb {
         }
         Outputs outputs = Outputs.of(job).office(office);
         sections(job, section).forEach(outputs::section);
+        if (notes) {
+            sections(job, section).forEach(outputs::notes);
+        }
         write(outputs);
         return paper(job) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }

@@ -33,6 +33,7 @@ import reglet.drafting.Quantities;
 import reglet.drafting.RegisterTable;
 import reglet.drafting.Registers;
 import reglet.drafting.SiteForms;
+import reglet.drafting.SpecifierNotes;
 import reglet.drafting.WorksheetPages;
 import reglet.model.Calculated;
 import reglet.model.Chart;
@@ -131,6 +132,13 @@ public final class Outputs {
                 new Output(name + ".docx", Docx.of(section, letterhead)),
                 new Output(name + ".pdf", Pdf.of(section, letterhead, appendix, frame)));
         }));
+        return this;
+    }
+
+    /** Adds the notes to the specifier of a section; no part of what is given out. */
+    public Outputs notes(String number) {
+        steps.add(new Step("gathering the notes on section " + number,
+            () -> List.of(text(fileName(number) + "-notes.md", SpecifierNotes.markdown(job.assembly(), job.section(number))))));
         return this;
     }
 
