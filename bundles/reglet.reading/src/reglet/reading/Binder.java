@@ -1,9 +1,8 @@
 package reglet.reading;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -85,16 +84,10 @@ final class Binder implements AutoCloseable {
 
     /** Adds a sheet's first and last bytes: its own identity and the places of its objects stand there, and all of it may be much. */
     private static void ends(Path sheet, CRC32 content) throws IOException {
-        try (SeekableByteChannel in = Files.newByteChannel(sheet)) {
-            ByteBuffer bytes = ByteBuffer.allocate(ENDS);
-            for (long from : new long[] {0, Math.max(0, in.size() - ENDS)}) {
-                in.position(from);
-                while (bytes.hasRemaining() && in.read(bytes) >= 0) {
-                    // a channel may give less than there is room for
-                }
-                content.update(bytes.flip());
-                bytes.clear();
-            }
+        try (InputStream in = Files.newInputStream(sheet)) {
+            content.update(in.readNBytes(ENDS));
+            in.skipNBytes(Math.max(0, Files.size(sheet) - 2L * ENDS));
+            content.update(in.readNBytes(ENDS));
         }
     }
 

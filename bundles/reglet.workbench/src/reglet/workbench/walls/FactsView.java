@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -19,6 +20,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -61,9 +63,9 @@ public final class FactsView extends Part {
     @Override
     protected void fill(Composite page) {
         GridLayoutFactory.swtDefaults().applyTo(page);
-        title = new Label(page, SWT.NONE);
+        title = new Label(page, SWT.WRAP);
         title.setFont(Ui.heading(title));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
+        GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(title, 20), SWT.DEFAULT).applyTo(title);
         SashForm sash = new SashForm(page, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(sash);
         rows(sash);
@@ -127,15 +129,14 @@ public final class FactsView extends Part {
     private void adding(Composite page) {
         Composite line = new Composite(page, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-        GridLayoutFactory.fillDefaults().numColumns(5).applyTo(line);
+        // in a narrow pane, or with larger text, the line breaks
+        RowLayoutFactory.swtDefaults().wrap(true).center(true).margins(0, 0).applyTo(line);
         Label words = new Label(line, SWT.NONE);
         words.setText("The wall also meets");
         kind = Ui.named(new Combo(line, SWT.READ_ONLY), "Kind of what it meets");
         kind.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> suggest()));
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(kind);
         name = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Name of what it meets");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(name, 10), SWT.DEFAULT)
-            .applyTo(name);
+        name.setLayoutData(new RowData(Ui.characters(name, 14), SWT.DEFAULT));
         name.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> add()));
         button(line, "&Add", "Add what it meets", this::add);
         away = button(line, "&Take away", "Take what it meets away", this::takeAway);
@@ -225,6 +226,7 @@ public final class FactsView extends Part {
         }
         wall = shown.id();
         title.setText(shown.id() + " " + shown.title() + ": what it meets, and its facts");
+        title.requestLayout();
         kinds = FactsRows.kinds(now);
         String[] titles = kinds.stream().map(Subject::title).toArray(String[]::new);
         if (!java.util.Arrays.equals(titles, kind.getItems())) {
