@@ -328,9 +328,10 @@ public final class Session {
 
     /** Takes over a changed job; called beside the window's thread by what changed it. */
     void changed(OpenJob job, String words) {
+        // first of all: what another program writes from now on is to be noticed
+        outside.know(job.folder());
         Snapshot next = Snapshot.of(job);
         snapshot = Optional.of(next);
-        outside.know(job.folder());
         onWindow(() -> {
             asks.drop(Outside.ABOUT);
             publish(Optional.of(next), words, false);
