@@ -24,6 +24,7 @@ import java.nio.file.Path;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -40,6 +41,11 @@ class DraftTest {
 
     @BeforeEach
     void openACopyOfTheClinic() throws IOException {
+        // other tests leave other views in front
+        Hands.ui(() -> {
+            PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage().resetPerspective();
+            return null;
+        });
         job = Samples.copy("harbour-clinic", folder);
         wall = job.resolve("walls/W1.yaml");
         Hands.open(job);
