@@ -4,11 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -25,22 +23,7 @@ class IssueVerbsTest {
     Path folder;
 
     private String job() throws IOException {
-        Path from = Run.ROOT.resolve("sample-specs/harbour-clinic");
-        Path job = folder.resolve("job");
-        try (Stream<Path> files = Files.walk(from)) {
-            files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> {
-                try {
-                    Path target = job.resolve(from.relativize(file).toString());
-                    if (Files.isDirectory(file)) {
-                        Files.createDirectories(target);
-                    } else {
-                        Files.copy(file, target);
-                    }
-                } catch (IOException failed) {
-                    throw new UncheckedIOException(failed);
-                }
-            });
-        }
+        Path job = Run.copy("harbour-clinic", folder.resolve("job"));
         Files.writeString(job.resolve("questions.yaml"),
             "format: 1\nquestions:\n  7: {from: mason, about: [W1.lath], question: Only one lath?}\n");
         return job.toString();

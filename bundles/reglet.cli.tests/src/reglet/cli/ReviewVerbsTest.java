@@ -4,11 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -24,22 +22,7 @@ class ReviewVerbsTest {
     Path folder;
 
     private Path copy() throws IOException {
-        Path from = Run.ROOT.resolve("sample-specs/harbour-clinic");
-        try (Stream<Path> files = Files.walk(from)) {
-            files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> {
-                try {
-                    Path target = folder.resolve(from.relativize(file).toString());
-                    if (Files.isDirectory(file)) {
-                        Files.createDirectories(target);
-                    } else {
-                        Files.copy(file, target);
-                    }
-                } catch (IOException failed) {
-                    throw new UncheckedIOException(failed);
-                }
-            });
-        }
-        return folder;
+        return Run.copy("harbour-clinic", folder);
     }
 
     private static void edit(Path file, String old, String text) throws IOException {

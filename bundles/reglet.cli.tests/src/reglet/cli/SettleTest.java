@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,17 +16,7 @@ class SettleTest {
 
     @Test
     void draftSettlesAParagraphThatTheLibraryMovedAndSaysWhatWasDone() throws Exception {
-        Path from = Run.ROOT.resolve("sample-specs/harbour-clinic");
-        Path job = folder.resolve("job");
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(from)) {
-            files = all.filter(Files::isRegularFile).filter(file -> !from.relativize(file).startsWith("out")).toList();
-        }
-        for (Path file : files) {
-            Path target = job.resolve(from.relativize(file).toString());
-            Files.createDirectories(target.getParent());
-            Files.copy(file, target);
-        }
+        Path job = Run.copy("harbour-clinic", folder.resolve("job"));
         Path section = Files.createDirectories(job.resolve("sections")).resolve("04-73-00.md");
         Files.writeString(section, "## strike mortar.water\n> Water: Any.\n");
         Run settled = Run.run("draft", job.toString(), "--settle", "mortar.water");

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,22 +30,7 @@ class VerbsTest {
     }
 
     private Path copy(String name) throws IOException {
-        Path from = Run.ROOT.resolve("sample-specs").resolve(name);
-        try (Stream<Path> files = Files.walk(from)) {
-            files.filter(file -> !from.relativize(file).startsWith("out")).forEach(file -> {
-                try {
-                    Path target = folder.resolve(from.relativize(file).toString());
-                    if (Files.isDirectory(file)) {
-                        Files.createDirectories(target);
-                    } else {
-                        Files.copy(file, target);
-                    }
-                } catch (IOException failed) {
-                    throw new UncheckedIOException(failed);
-                }
-            });
-        }
-        return folder;
+        return Run.copy(name, folder);
     }
 
     @ParameterizedTest

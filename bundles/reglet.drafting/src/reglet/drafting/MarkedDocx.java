@@ -2,7 +2,6 @@ package reglet.drafting;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import reglet.drafting.Addresses.Step;
 import reglet.model.SectionChanges;
 import reglet.model.SectionChanges.Edit;
 import reglet.model.SectionChanges.Kind;
@@ -19,7 +19,6 @@ import reglet.model.SectionChanges.Side;
 import reglet.model.SectionChanges.Sort;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.CrossReference;
-import reglet.model.SectionDocument.Paragraph;
 import reglet.model.SectionDocument.Slot;
 import reglet.model.SectionDocument.Span;
 import reglet.model.SectionDocument.Strong;
@@ -40,10 +39,6 @@ public final class MarkedDocx {
     private final Set<String> marked = new LinkedHashSet<>();
     private final StringBuilder body = new StringBuilder();
     private long marks;
-
-    /** One part of an address: an article "2.1", a paragraph "A". */
-    private record Step(String id, String number) {
-    }
 
     private MarkedDocx(SectionChanges changes, Optional<LocalDate> date) {
         this.changes = changes;
@@ -198,19 +193,6 @@ public final class MarkedDocx {
     }
 
     private static Map<String, List<Step>> addresses(Optional<SectionDocument> draft) {
-        Map<String, List<Step>> addresses = new LinkedHashMap<>();
-        draft.ifPresent(section -> section.parts().forEach(part -> part.articles().forEach(article -> {
-            List<Step> above = List.of(new Step(article.id(), article.number()));
-            addresses.put(article.id(), above);
-            article.paragraphs().forEach(paragraph -> address(paragraph, above, addresses));
-        })));
-        return addresses;
-    }
-
-    private static void address(Paragraph paragraph, List<Step> above, Map<String, List<Step>> addresses) {
-        List<Step> address = new ArrayList<>(above);
-        address.add(new Step(paragraph.id(), paragraph.number()));
-        addresses.put(paragraph.id(), address);
-        paragraph.children().forEach(child -> address(child, address, addresses));
+        return draft.map(Addresses::of).orElse(Map.of());
     }
 }
