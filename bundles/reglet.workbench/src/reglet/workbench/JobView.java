@@ -82,15 +82,12 @@ public final class JobView extends Part {
             return;
         }
         List<Node> nodes = nodes(session().snapshot().get());
-        boolean first = tree.getInput() == null;
-        Object[] open = tree.getExpandedElements();
+        // what a person closed stays closed; a group that wasn't there before opens
+        List<?> before = tree.getInput() instanceof List<?> known ? known : List.of();
+        List<Object> open = List.of(tree.getExpandedElements());
         tree.getControl().setRedraw(false);
         tree.setInput(nodes);
-        if (first) {
-            tree.expandAll();
-        } else {
-            tree.setExpandedElements(open);
-        }
+        tree.setExpandedElements(nodes.stream().filter(node -> !before.contains(node) || open.contains(node)).toArray());
         tree.getControl().setRedraw(true);
         show();
         select();
