@@ -40,7 +40,8 @@ import reglet.model.Box;
 
 /** Invented data sheets as different makers and programs save them, each page with a word of its own. */
 final class Habits {
-    static final List<String> ALL = List.of("plain", "turned 90", "turned 180", "turned 270", "cropped", "cropped and turned", "mixed sizes",
+    static final List<String> ALL = List.of("plain", "turned 90", "turned 180", "turned 270", "cropped", "cropped and turned",
+        "mixed sizes",
         "form", "annotated", "script", "owner password", "forbids", "user password", "cut off", "zero pages", "huge page", "large unit",
         "no PDF", "empty", "index lost", "sideways text", "uncompressed", "inherited", "shared list", "picture alone", "negative origin",
         "tiny", "attachment", "dynamic form", "upside down text");
@@ -205,7 +206,8 @@ final class Habits {
             case "inherited" -> inherit(document);
             case "shared list" -> document.getPages().forEach(page -> page.getCOSObject().setItem(COSName.CONTENTS,
                 new COSArray(List.of(page.getCOSObject().getItem(COSName.CONTENTS)))));
-            case "attachment" -> document.getDocumentCatalog().getCOSObject().setItem(COSName.AF, new COSArray(List.of(new PDStream(document,
+            case "attachment" -> document.getDocumentCatalog().getCOSObject().setItem(COSName.AF,
+                new COSArray(List.of(new PDStream(document,
                 new ByteArrayInputStream(new byte[100])).getCOSObject())));
             case "dynamic form" -> {
                 PDAcroForm form = new PDAcroForm(document);

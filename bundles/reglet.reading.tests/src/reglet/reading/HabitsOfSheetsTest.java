@@ -43,7 +43,8 @@ class HabitsOfSheetsTest {
 
     @Test
     void modelsMayStandAboveRowsWhoseLabelsHaveNoHeading() throws Exception {
-        assertEquals("lath_fastener.length 1-1/4 in of RN-1; lath_fastener.length 1-3/4 in of RN-2", read("text 18b Lath nails", "at 54 110",
+        assertEquals("lath_fastener.length 1-1/4 in of RN-1; lath_fastener.length 1-3/4 in of RN-2", read("text 18b Lath nails",
+            "at 54 110",
             "table open 15 140,100,100", "| | RN-1 | RN-2", "| Length | 1-1/4 in | 1-3/4 in", "| Count per lb | 240 | 200"));
     }
 

@@ -86,7 +86,8 @@ class HabitsTest {
                 page++;
                 for (int own = 1; own <= sheets.get(i).pages(); own++) {
                     String text = PageLook.of(bound.getPage(page)).text();
-                    assertTrue(text.contains("Sheet " + i + ", page " + own + " of " + sheets.get(i).pages() + " - package page " + (page + 1)),
+                    assertTrue(text.contains("Sheet " + i + ", page " + own + " of " + sheets.get(i).pages() + " - package page "
+                        + (page + 1)),
                         sheets.get(i).habit() + ": " + text);
                     assertTrue(sheets.get(i).words().isEmpty() || text.contains(sheets.get(i).words().get(own - 1)), text);
                     page++;
@@ -133,7 +134,8 @@ class HabitsTest {
             List<PDAnnotation> links = bound.getPage(0).getAnnotations();
             assertEquals(plan.links().size(), links.size());
             for (int i = 0; i < links.size(); i++) {
-                PDPageXYZDestination to = (PDPageXYZDestination) ((PDActionGoTo) ((PDAnnotationLink) links.get(i)).getAction()).getDestination();
+                PDPageXYZDestination to = (PDPageXYZDestination) ((PDActionGoTo) ((PDAnnotationLink) links.get(i)).getAction())
+                    .getDestination();
                 assertEquals(plan.links().get(i).target(), to.retrievePageNumber() + 1);
                 PDPage page = bound.getPage(to.retrievePageNumber());
                 Rectangle2D marked = PageLook.of(page).highlights().get(0);

@@ -36,7 +36,8 @@ final class OfficeSheets {
      */
     static List<Sheet> make(Path folder, int number, int count) throws IOException {
         List<Sheet> sheets = new ArrayList<>();
-        List<String> command = new ArrayList<>(List.of("soffice", "-env:UserInstallation=" + folder.resolve("profile").toUri(), "--headless",
+        List<String> command = new ArrayList<>(List.of("soffice", "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+            "--headless",
             "--convert-to", "pdf:writer_pdf_Export", "--outdir", folder.toString()));
         for (int at = number; at < number + count; at++) {
             String habit = ALL.get((at - number) % ALL.size());
@@ -51,7 +52,8 @@ final class OfficeSheets {
 
     private static String text(String habit, List<String> words) {
         boolean lies = habit.endsWith("lying");
-        StringBuilder text = new StringBuilder(String.format(START, lies ? "14pt" : "10pt", lies ? "11in" : "8.5in", lies ? "8.5in" : "11in"));
+        StringBuilder text = new StringBuilder(String.format(START, lies ? "14pt" : "10pt", lies ? "11in" : "8.5in", lies ? "8.5in"
+            : "11in"));
         for (String word : words) {
             text.append(word.equals(words.get(0)) ? "" : "<text:p text:style-name=\"New\"/>").append("<text:p/><text:p/>");
             text.append(habit.endsWith("table") ? "<table:table><table:table-column table:number-columns-repeated=\"3\"/><table:table-row>"

@@ -28,7 +28,7 @@ class ReadingTest {
     private static Optional<Read> read(String path, String text, String unit) throws Exception {
         Pack pack = SheetFixtures.pack();
         Component component = pack.component(path.substring(0, path.indexOf('.'))).orElseThrow();
-        return new Reading(pack, component).read(pack.property(path).orElseThrow(), text, unit);
+        return new Reading(new Vocabulary(pack), component).read(pack.property(path).orElseThrow(), text, unit);
     }
 
     private static String told(String path, String text, String unit) throws Exception {
@@ -46,7 +46,7 @@ class ReadingTest {
         "mat.thickness | ½\" | 1/2 in",
         "mat.thickness | 1½ in | 1-1/2 in",
         "mat.thickness | 1 1/2\" | 1 1/2 in",
-        "mat.thickness | 10 mm ± 1 mm | nothing",
+        "mat.thickness | 10 mm ± 1 mm | 10 mm",
         "mat.thickness | 10 | nothing",
         "mat.thickness | 10 lb | nothing",
         "mat.thickness | 10 mm and 20 mm | nothing",
@@ -166,7 +166,7 @@ class ReadingTest {
     })
     void aLabelWithAWordTooManyNamesNothing(String component, String label, String property) throws Exception {
         Pack pack = SheetFixtures.pack();
-        Labels labels = new Labels(pack, pack.component(component).orElseThrow(), new Citations(pack));
+        Labels labels = new Labels(new Vocabulary(pack), pack.component(component).orElseThrow(), new Citations(pack));
         assertEquals(property, labels.read(label).map(found -> found.properties().get(0)).map(Property::name).orElse(""));
     }
 

@@ -42,7 +42,7 @@ class SecondSheetsTest {
             }
         }
         System.out.printf("second sheets %s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",
-            aside ? "set aside" : "tuned on", total.found(), total.truths(), total.right(), total.shown(), total.sure());
+            aside ? "opened last" : "tuned on", total.found(), total.truths(), total.right(), total.shown(), total.sure());
         return total;
     }
 
@@ -67,7 +67,8 @@ class SecondSheetsTest {
 
     private static String limits(Report report) {
         return report.conditions().stream().flatMap(condition -> condition.limits().stream().map(limit -> condition.number() + " "
-            + limit.property() + " " + limit.compare().orElseThrow().text() + " " + limit.value().text())).collect(Collectors.joining("; "));
+            + limit.property() + " " + limit.compare().orElseThrow().text() + " " + limit.value().text()))
+            .collect(Collectors.joining("; "));
     }
 
     @Test
@@ -85,7 +86,8 @@ class SecondSheetsTest {
         Report report = read("s33").report().orElseThrow();
         assertEquals(List.of("IBC 2021", "IBC 2018", "IRC 2021"), report.codes());
         assertEquals("March 31, 2025", report.ends());
-        assertEquals("a inner_ply.lap at least 6 in; b inner_ply.end_lap at least 12 in; c inner_ply.exposure at most 120 d", limits(report));
+        assertEquals("a inner_ply.lap at least 6 in; b inner_ply.end_lap at least 12 in; c inner_ply.exposure at most 120 d",
+            limits(report));
     }
 
     @Test

@@ -10,20 +10,21 @@ import reglet.model.Box;
 import reglet.model.Component;
 import reglet.model.Pack;
 import reglet.model.SheetValue;
-import reglet.model.Synonym;
 import reglet.reading.Limits.Limit;
 
 /** What a condition of use asks of the product itself and, where it names them, of other parts of the wall. */
 final class Asks {
     private final Pack pack;
+    private final Vocabulary vocabulary;
     private final String own;
     private final Map<Component, Limits> limits = new LinkedHashMap<>();
 
     /** @param own id of the component that the report is about; "" when that isn't known */
-    Asks(Pack pack, String own) {
+    Asks(Pack pack, Vocabulary vocabulary, String own) {
+        this.vocabulary = vocabulary;
         this.pack = pack;
         this.own = own;
-        pack.components().forEach(component -> limits.put(component, new Limits(pack, component, new Reading(pack, component))));
+        pack.components().forEach(component -> limits.put(component, new Limits(vocabulary, component, new Reading(vocabulary, component))));
     }
 
     List<SheetValue> in(String sentence, int page, Box box) {
@@ -41,8 +42,7 @@ final class Asks {
     }
 
     private Set<String> names(Component component) {
-        Set<String> names = pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id())).map(Synonym::labels)
-            .flatMap(List::stream).map(Labels::plain).collect(Collectors.toSet());
+        Set<String> names = vocabulary.names(component.id()).stream().map(Labels::plain).collect(Collectors.toSet());
         names.add(Labels.plain(component.id()));
         return names;
     }

@@ -1,15 +1,12 @@
 package reglet.reading;
 
+import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.zip.CRC32;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,72 +25,54 @@ final class Binder implements AutoCloseable {
     private static final float MARGIN = 72;
     private static final float SIZE = 11;
     private static final float LEADING = 16;
-    private static final int ENDS = 1 << 16;
 
     private final PDDocument bound = new PDDocument(Sheets.STREAMS);
-    /** Pages are taken over by reference, so their documents stay open until the end. */
-    private final List<PDDocument> sources = new ArrayList<>();
     /** Pages that stand for sheets which could not be bound in. */
     private final Set<PDPage> standIns = new HashSet<>();
     private final Layers layers = new Layers();
     private final Lettering lettering;
     private final Highlights highlights;
     private final Request request;
+    private final Kept kept;
+    /** Its pages are taken over by reference, so that it stays open until the end. */
+    private final PDDocument own;
 
     /** Hears which file is opened next. */
     interface Opening {
         void opens(String sheet) throws IOException;
     }
 
-    private Binder(Request request) throws IOException {
+    private Binder(Request request, byte[] ownPages, Kept kept) throws IOException {
         this.request = request;
+        this.kept = kept;
+        this.own = Loader.loadPDF(ownPages);
         this.lettering = new Lettering(bound);
         this.highlights = new Highlights(bound, lettering);
     }
 
-    /** Writes the package; the same request and files give the same bytes. */
-    static void bind(Request request, byte[] ownPages, Opening opening, OutputStream out) throws IOException {
-        try (Binder binder = new Binder(request)) {
-            binder.parts(ownPages, opening);
+    /** Writes the package; the same request and files give the same bytes, whether sheets were looked at before or not. */
+    static void bind(Request request, byte[] ownPages, Kept kept, Opening opening, DataOutputStream out) throws IOException {
+        try (Binder binder = new Binder(request, ownPages, kept)) {
+            binder.parts(opening);
             binder.bookmarks();
             binder.links();
             binder.flags();
             binder.layers.putInto(binder.bound);
-            binder.describe(ownPages);
+            binder.describe();
             opening.opens("");
-            binder.bound.save(out);
-            out.flush();
+            binder.lettering.end();
+            PackageWriter.write(binder.bound, kept.lent(), out);
         }
     }
 
-    private void describe(byte[] ownPages) throws IOException {
+    private void describe() {
         bound.getDocumentInformation().setTitle(request.title());
         bound.getDocumentInformation().setProducer("Reglet");
         bound.getDocumentCatalog().setLanguage("en-US");
         bound.getDocumentCatalog().setPageMode(PageMode.USE_OUTLINES);
-        // an identity made from the content, where the library would take the time
-        CRC32 content = new CRC32();
-        content.update(ownPages);
-        for (Request.Part part : request.parts()) {
-            if (!part.own() && Files.isRegularFile(Path.of(part.sheet()))) {
-                ends(Path.of(part.sheet()), content);
-            }
-        }
-        bound.setDocumentId(content.getValue());
     }
 
-    /** Adds a sheet's first and last bytes: its own identity and the places of its objects stand there, and all of it may be much. */
-    private static void ends(Path sheet, CRC32 content) throws IOException {
-        try (InputStream in = Files.newInputStream(sheet)) {
-            content.update(in.readNBytes(ENDS));
-            in.skipNBytes(Math.max(0, Files.size(sheet) - 2L * ENDS));
-            content.update(in.readNBytes(ENDS));
-        }
-    }
-
-    private void parts(byte[] ownPages, Opening opening) throws IOException {
-        PDDocument own = Loader.loadPDF(ownPages);
-        sources.add(own);
+    private void parts(Opening opening) throws IOException {
         List<PDPage> plain = PlainPages.of(own);
         for (Request.Part part : request.parts()) {
             if (part.own()) {
@@ -116,9 +95,8 @@ final class Binder implements AutoCloseable {
             if (before != null) {
                 throw new Sheets.Unusable(before);
             }
-            PDDocument sheet = Sheets.open(Path.of(part.sheet()));
-            sources.add(sheet);
-            pages = PlainPages.of(sheet);
+            Kept.Sheet sheet = kept.take(part.sheet());
+            pages = sheet.pages();
             if (pages.size() != part.of()) {
                 throw new Sheets.Unusable("it has changed: it has " + count(pages.size()) + " now and had " + count(part.of()));
             }
@@ -127,7 +105,7 @@ final class Binder implements AutoCloseable {
                 int page = part.firstPage() + i;
                 highlights.put(pages.get(i), part.spots().stream().filter(spot -> spot.page() == page).toList());
             }
-            layers.add(sheet);
+            layers.add(sheet.document());
         } catch (IOException | RuntimeException | StackOverflowError broken) {
             pages = instead(part, Sheets.why(broken));
             pages.forEach(standIns::add);
@@ -227,8 +205,6 @@ final class Binder implements AutoCloseable {
     @Override
     public void close() throws IOException {
         bound.close();
-        for (PDDocument source : sources) {
-            source.close();
-        }
+        own.close();
     }
 }

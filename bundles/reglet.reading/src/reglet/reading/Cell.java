@@ -56,7 +56,8 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
     private static String plain(String text) {
         return text.replace("\u00a0", " ").replace("ﬁ", "fi").replace("ﬂ", "fl").replace("ﬀ", "ff").replace("ﬃ", "ffi").replace("ﬄ", "ffl")
             .replace('º', '°').replace('˚', '°').replace('μ', 'µ').replace('″', '"').replace('”', '"').replace('“', '"')
-            .replace('′', '\'').replace('’', '\'').replace('⁄', '/').replace('‑', '-').replace('\u00ad', '-').replace("®", "").replace("™", "");
+            .replace('′', '\'').replace('’', '\'').replace('⁄', '/').replace('‑', '-').replace('\u00ad', '-').replace("®", "")
+            .replace("™", "");
     }
 
     private static String clean(String text) {

@@ -6,9 +6,11 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 import com.google.gson.Gson;
 import com.google.gson.JsonParseException;
@@ -28,6 +30,9 @@ import reglet.reading.Running.Stopped;
 public final class Child {
     private static final Gson GSON = new Gson();
     private static final int MOST_LEFT_OUT = 5;
+    /** Processes that search at the same time, beside the one that opens the sheets: words take longest to find. */
+    private static final int SEARCHERS = Math.min(2, Runtime.getRuntime().availableProcessors());
+    private static final int MANY = 16;
     private static final int LARGEST_PICTURE = 32 << 20;
 
     private final Class<?> main;
@@ -71,8 +76,7 @@ public final class Child {
         List<Measure> measures = new ArrayList<>();
         while (measures.size() < sheets.size()) {
             List<Path> left = sheets.subList(measures.size(), sheets.size());
-            Request request = Request.measure(left.stream().map(sheet -> sheet.toAbsolutePath().toString()).toList());
-            try (Running running = Running.start(main, limits.memory(), request, new byte[0])) {
+            try (Running running = Running.start(main, limits.memory(), Request.measure(names(left)), new byte[0])) {
                 measure(running, left, measures);
             }
         }
@@ -82,8 +86,7 @@ public final class Child {
     private void measure(Running running, List<Path> left, List<Measure> measures) throws IOException {
         for (Path sheet : left) {
             try {
-                Found found = GSON.fromJson(running.next(Frame.Kind.MEASURE, running.in(limits.sheet())).text(), Found.class);
-                measures.add(new Measure(sheet, found.pages(), found.problem()));
+                measures.add(measured(running, sheet));
             } catch (Stopped stopped) {
                 if (running.opened().isEmpty()) {
                     // it stopped before it came to a sheet, so no sheet is to blame
@@ -103,23 +106,71 @@ public final class Child {
      * @throws IOException when the process doesn't start, or the call is cancelled
      */
     public List<List<Spotted>> find(List<Path> sheets, List<List<String>> words) throws IOException {
-        List<List<Spotted>> all = new ArrayList<>();
-        while (all.size() < sheets.size()) {
-            int done = all.size();
-            Request request = Request.find(sheets.subList(done, sheets.size()).stream().map(sheet -> sheet.toAbsolutePath().toString())
-                .toList(), words.subList(done, words.size()));
-            try (Running running = Running.start(main, limits.memory(), request, new byte[0])) {
-                while (all.size() < sheets.size()) {
-                    all.add(List.of(GSON.fromJson(running.next(Frame.Kind.FOUND, running.in(limits.sheet())).text(), Spotted[].class)));
-                }
-            } catch (Stopped stopped) {
-                if (stopped.opened().isEmpty()) {
-                    throw stopped;
-                }
-                all.add(List.of());
+        try (Search search = new Search(main, limits, sheets, words)) {
+            return search.found();
+        }
+    }
+
+    /**
+     * Looks at the sheets of a package as {@link #measure} does and for words on them as {@link #find} does, at the same time and each in
+     * a process of its own, and keeps the sheets open so that they are bound sooner. The caller closes them.
+     *
+     * @param words for each of the sheets; empty for a sheet on which nothing is looked for
+     * @throws IOException when a process doesn't start, or the call is cancelled
+     */
+    public OpenedSheets open(List<Path> sheets, List<List<String>> words) throws IOException {
+        List<Integer> searched = IntStream.range(0, sheets.size()).filter(i -> !words.get(i).isEmpty()).boxed().toList();
+        // few sheets are searched sooner than a second process starts
+        int half = SEARCHERS > 1 && searched.size() >= MANY ? searched.size() / 2 : searched.size();
+        List<Integer> first = searched.subList(0, half);
+        List<Integer> second = searched.subList(half, searched.size());
+        Running process = sheets.isEmpty() ? null : Running.start(main, limits.memory(), Request.open(names(sheets)), new byte[0]);
+        try (Search one = new Search(main, limits, of(sheets, first), of(words, first));
+            Search other = new Search(main, limits, of(sheets, second), of(words, second))) {
+            List<Measure> measures = new ArrayList<>();
+            if (process != null && !looked(process, sheets, measures)) {
+                process.close();
+                process = null;
+                // a sheet may have stopped it that does no harm alone
+                measures.addAll(measure(sheets.subList(measures.size(), sheets.size())));
+            }
+            List<List<Spotted>> spotted = new ArrayList<>(one.found());
+            spotted.addAll(other.found());
+            List<List<Spotted>> found = new ArrayList<>(Collections.nCopies(sheets.size(), List.of()));
+            searched.forEach(sheet -> found.set(sheet, spotted.get(searched.indexOf(sheet))));
+            OpenedSheets opened = new OpenedSheets(this, measures, found, process);
+            process = null;
+            return opened;
+        } finally {
+            if (process != null) {
+                process.close();
             }
         }
-        return List.copyOf(all);
+    }
+
+    private static <T> List<T> of(List<T> all, List<Integer> which) {
+        return which.stream().map(all::get).toList();
+    }
+
+    private static List<String> names(List<Path> sheets) {
+        return sheets.stream().map(sheet -> sheet.toAbsolutePath().toString()).toList();
+    }
+
+    /** Whether the process told of all sheets and is still there. */
+    private boolean looked(Running process, List<Path> sheets, List<Measure> measures) throws IOException {
+        try {
+            for (Path sheet : sheets) {
+                measures.add(measured(process, sheet));
+            }
+            return true;
+        } catch (Stopped stopped) {
+            return false;
+        }
+    }
+
+    private Measure measured(Running running, Path sheet) throws IOException {
+        Found found = GSON.fromJson(running.next(Frame.Kind.MEASURE, running.in(limits.sheet())).text(), Found.class);
+        return new Measure(sheet, found.pages(), found.problem());
     }
 
     /**
@@ -212,15 +263,31 @@ public final class Child {
      *                     call is cancelled
      */
     public void assemble(PackagePlan plan, OutputStream out) throws IOException {
+        assemble(plan, out, null);
+    }
+
+    /** @param first a process that has the sheets open; null for none */
+    void assemble(PackagePlan plan, OutputStream out, Running first) throws IOException {
+        Running opened = first;
         Map<String, String> without = new TreeMap<>();
         while (true) {
-            Counted counted = new Counted(out);
-            try (Running running = Running.start(main, limits.memory(), Request.assemble(plan, without), plan.ownPages())) {
-                receive(running, counted);
+            Received received = new Received(plan, out, limits.output());
+            Request request = Request.assemble(plan, without);
+            boolean again = opened != null;
+            try (received; Running running = again ? opened.ask(request, plan.ownPages())
+                : Running.start(main, limits.memory(), request, plan.ownPages())) {
+                long deadline = running.in(limits.whole());
+                for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
+                    received.take(frame);
+                }
                 return;
             } catch (Stopped stopped) {
+                opened = null;
+                if (again && !received.begun()) {
+                    continue;
+                }
                 // nothing of a package is handed over while sheets are opened, so that it can be begun again without this one
-                if (counted.bytes > 0 || stopped.opened().isEmpty() || without.size() == MOST_LEFT_OUT
+                if (received.begun() || stopped.opened().isEmpty() || without.size() == MOST_LEFT_OUT
                     || without.put(stopped.opened(), stopped.getMessage()) != null) {
                     throw new IOException("the package was not put together" + (stopped.opened().isEmpty() ? ""
                         : " because of " + stopped.opened()) + ": " + stopped.getMessage(), stopped);
@@ -234,31 +301,5 @@ public final class Child {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         assemble(plan, out);
         return out.toByteArray();
-    }
-
-    private void receive(Running running, Counted out) throws IOException {
-        long deadline = running.in(limits.whole());
-        for (Frame frame = running.next(deadline); frame.kind() != Frame.Kind.END; frame = running.next(deadline)) {
-            if (frame.kind() == Frame.Kind.PACKAGE) {
-                out.write(frame.bytes());
-            }
-            if (out.bytes > limits.output()) {
-                throw new IOException("the package would be larger than " + (limits.output() >> 20) + " MB; send fewer sheets");
-            }
-        }
-    }
-
-    private static final class Counted {
-        private final OutputStream out;
-        private long bytes;
-
-        private Counted(OutputStream out) {
-            this.out = out;
-        }
-
-        private void write(byte[] piece) throws IOException {
-            out.write(piece);
-            bytes += piece.length;
-        }
     }
 }

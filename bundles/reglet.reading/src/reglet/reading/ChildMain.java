@@ -4,17 +4,19 @@ import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
 
 import com.google.gson.Gson;
 
 /**
- * The process's own end. Standard input brings one request: a length and so much JSON ({@link Request}), a length and so many
- * bytes (our own pages); it then stays open, and its end means that nobody waits any more. Standard output carries {@link Frame}s,
+ * The process's own end. Standard input brings requests: a length and so much JSON ({@link Request}), a length and so many
+ * bytes (our own pages); it stays open, and its end means that nobody waits any more. Standard output carries {@link Frame}s,
  * standard error whatever there is to complain about.
  */
 public final class ChildMain {
@@ -29,20 +31,48 @@ public final class ChildMain {
         OutputStream answers = System.out;
         System.setOut(System.err);
         DataInputStream in = new DataInputStream(System.in);
-        Request request = GSON.fromJson(new String(bytes(in), StandardCharsets.UTF_8), Request.class);
-        byte[] ownPages = bytes(in);
-        stopWhenNobodyWaits(in);
+        BlockingQueue<Errand> errands = errands(in);
+        Errand errand = next(errands);
+        Request request = errand.request;
         DataOutputStream out = new DataOutputStream(new BufferedOutputStream(answers, Frame.LONGEST));
         switch (request.verb()) {
             case "measure" -> measure(request, out);
             case "read" -> read(request.sheets().get(0), out);
             case "find" -> find(request, out);
             case "picture" -> picture(request, out);
-            case "assemble" -> Binder.bind(request, ownPages, sheet -> opens(out, sheet), Frame.packageTo(out));
+            case "open" -> open(request, errands, out);
+            case "assemble" -> errand.bind(new Kept(), out);
             default -> throw new IOException("unknown request " + request.verb());
         }
         new Frame(Frame.Kind.END, new byte[0]).write(out);
         System.exit(0);
+    }
+
+    /** Something asked, and the pages of our own that came with it. */
+    private record Errand(Request request, byte[] ownPages) {
+
+        void bind(Kept kept, DataOutputStream out) throws IOException {
+            try (kept) {
+                Binder.bind(request, ownPages, kept, sheet -> opens(out, sheet), out);
+            }
+        }
+    }
+
+    private static Errand next(BlockingQueue<Errand> errands) throws InterruptedIOException {
+        try {
+            return errands.take();
+        } catch (InterruptedException never) {
+            throw new InterruptedIOException();
+        }
+    }
+
+    private static void open(Request request, BlockingQueue<Errand> errands, DataOutputStream out) throws IOException {
+        Kept kept = new Kept();
+        for (String sheet : request.sheets()) {
+            opens(out, sheet);
+            Frame.of(Frame.Kind.MEASURE, GSON.toJson(kept.look(sheet))).write(out);
+        }
+        next(errands).bind(kept, out);
     }
 
     private static void measure(Request request, DataOutputStream out) throws IOException {
@@ -94,21 +124,26 @@ public final class ChildMain {
         if (length < 0 || length > LARGEST_REQUEST) {
             throw new IOException("the request is too large");
         }
-        return in.readNBytes(length);
+        byte[] bytes = new byte[length];
+        in.readFully(bytes);
+        return bytes;
     }
 
-    private static void stopWhenNobodyWaits(InputStream in) {
-        Thread watch = new Thread(() -> {
+    /** What is asked, as it comes; the process stops at once when nobody waits any more, whatever it is at. */
+    private static BlockingQueue<Errand> errands(DataInputStream in) {
+        BlockingQueue<Errand> errands = new LinkedBlockingQueue<>();
+        Thread hears = new Thread(() -> {
             try {
-                while (in.read() >= 0) {
-                    // nothing more is said
+                while (true) {
+                    errands.add(new Errand(GSON.fromJson(new String(bytes(in), StandardCharsets.UTF_8), Request.class), bytes(in)));
                 }
-            } catch (IOException gone) {
-                // as good as an end
+            } catch (IOException | RuntimeException end) {
+                // nobody waits, or nobody makes sense
             }
             Runtime.getRuntime().halt(1);
-        }, "waits for the end");
-        watch.setDaemon(true);
-        watch.start();
+        }, "hears what is asked");
+        hears.setDaemon(true);
+        hears.start();
+        return errands;
     }
 }

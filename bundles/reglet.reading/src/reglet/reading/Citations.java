@@ -27,7 +27,8 @@ final class Citations {
     private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);
     /** "E96-A", "E96A", "E96 (B)". */
     private static final Pattern LETTER = Pattern.compile("\\s?[-/,]?\\s?\\(?([A-Z])\\)?(?![\\p{L}\\d])");
-    private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?(?=[A-D]?\\b)(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?" + EDITION);
+    private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?(?=[A-D]?\\b)(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?"
+        + EDITION);
 
     private final Set<String> known;
     private final List<Synonym> parts;
@@ -132,7 +133,7 @@ final class Citations {
     }
 
     /** The name with the part of it that the text names in one of its spellings: "ASTM E96 Procedure A". */
-    private String part(String name, String text) {
+    String part(String name, String text) {
         String plain = " " + Labels.plain(text) + " ";
         for (Synonym part : parts) {
             if (part.property().startsWith(name + " ")) {

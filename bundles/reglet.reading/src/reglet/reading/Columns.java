@@ -32,7 +32,8 @@ final class Columns {
             + "minimum|maximum|"
         + "required value|condition of acceptance|asked for");
     /** Asks for something where another column names the methods. */
-    private static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: (?:limit|value))?");
+    private static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: "
+        + "(?:limit|value))?");
     private static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
     private static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
         + "customary|u s unit|inch pound|inch|customary|us customary)"

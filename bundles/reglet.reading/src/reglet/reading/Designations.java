@@ -1,9 +1,12 @@
 package reglet.reading;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,6 +27,8 @@ final class Designations {
     private final Citations citations;
     private final Reading reading;
     private final Taken taken;
+    /** Sentences whose words were taken down. */
+    private final Set<Cell> whole = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Designations(Component component, Citations citations, Reading reading, Taken taken) {
         this.component = component;
@@ -32,14 +37,28 @@ final class Designations {
         this.taken = taken;
     }
 
-    void read(Line row) {
+    /** Reads a row of a table or list; what goes on in the next line of running text is left to its sentences. */
+    void read(Line row, Layout layout) {
         List<Citation> cited = citations.in(row.text());
         for (Cell cell : cited.isEmpty() ? List.<Cell>of() : row.cells()) {
-            read(cell, cited);
+            boolean broken = layout.sentences().stream().filter(sentence -> whole.contains(sentence.cell())).anyMatch(sentence -> sentence.cell().low() > sentence.cell().y() + 1
+                && sentence.cell().top() <= cell.y() && sentence.cell().bottom() >= cell.y() && sentence.cell().left() <= cell.left() + 1
+                && sentence.cell().right() >= cell.right() - 1);
+            if (!broken) {
+                read(cell, cited);
+            }
         }
     }
 
-    private void read(Cell cell, List<Citation> cited) {
+    void read(Cell sentence) {
+        List<Citation> cited = citations.in(sentence.text());
+        if (!cited.isEmpty() && read(sentence, cited)) {
+            whole.add(sentence);
+        }
+    }
+
+    private boolean read(Cell cell, List<Citation> cited) {
+        boolean any = false;
         Map<Integer, Property> starts = new TreeMap<>();
         Map<Integer, Integer> ends = new HashMap<>();
         for (Property property : component.properties()) {
@@ -64,14 +83,18 @@ final class Designations {
                 // "Use NT, M and O, on substrates …"
                 Matcher listed = Pattern.compile("^\\s*:?\\s*((?:(?:" + String.join("|", property.type().words()) + ")\\b(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
                     .matcher(own);
-                own = listed.find() ? listed.group(1).replaceAll("(?:[,&\\s]|\\band)+$", "") : own;
+                if (listed.find()) {
+                    own = listed.group(1).replaceAll("(?:[,&\\s]|\\band)+$", "");
+                    end = ends.get(order.get(i)) + listed.start(1) + own.length();
+                }
             }
             if (!cut && reading.read(property, own, "").isPresent()) {
-                taken.value(new Label(List.of(property), 1, "", Optional.empty(), List.of()), property.label(),
+                any |= taken.value(new Label(List.of(property), 1, "", Optional.empty(), List.of()), property.label(),
                     cell.part(order.get(i), end).named(own), Around.of(cited.stream()
                         .filter(citation -> citation.name().equals(property.method().standard())).toList(), SURE));
             }
         }
+        return any;
     }
 
     private static boolean isListed(Property property) {

@@ -18,6 +18,7 @@ import reglet.reading.SheetPage.Piece;
 final class Finder {
     /** Places found on one sheet. */
     static final int MOST = 200;
+    private static final char NO_BREAK = '\u00a0';
     private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0]+");
     /** Of the size of the letters: how far they reach above and below their line. */
     private static final double ABOVE = 0.78;
@@ -53,12 +54,14 @@ final class Finder {
     }
 
     private static String squeezed(String text) {
-        return BLANKS.matcher(text).replaceAll("").toLowerCase(Locale.ROOT);
+        boolean blanks = text.chars().anyMatch(letter -> Character.isWhitespace(letter) || letter == NO_BREAK);
+        return (blanks ? BLANKS.matcher(text).replaceAll("") : text).toLowerCase(Locale.ROOT);
     }
 
     private static Piece squeezed(Piece piece) {
-        return new Piece(squeezed(piece.text()), piece.x(), piece.y(), piece.width(), piece.size(), piece.turn(), piece.spaced(),
-            piece.bold(), piece.hidden());
+        String text = squeezed(piece.text());
+        return text.equals(piece.text()) ? piece : new Piece(text, piece.x(), piece.y(), piece.width(), piece.size(), piece.turn(),
+            piece.spaced(), piece.bold(), piece.hidden());
     }
 
     /** Where the words stand that begin within a piece; null when they don't. */

@@ -28,6 +28,10 @@ record Frame(Kind kind, byte[] bytes) {
         FOUND,
         /** Some bytes of the package, or of a picture. */
         PACKAGE,
+        /** JSON: {@link Lent.Stretch}, bytes of the package that are copied from a sheet. */
+        COPY,
+        /** The package's {@link Identity} stands here, made from all bytes before it. */
+        IDENTITY,
         END
     }
 
@@ -43,11 +47,17 @@ record Frame(Kind kind, byte[] bytes) {
         return new String(bytes, StandardCharsets.UTF_8);
     }
 
+    /** Writes the frame at once. */
     void write(DataOutputStream out) throws IOException {
+        put(out);
+        out.flush();
+    }
+
+    /** Writes the frame as soon as others fill the buffer with it. */
+    void put(DataOutputStream out) throws IOException {
         out.writeByte(kind.ordinal());
         out.writeInt(bytes.length);
         out.write(bytes);
-        out.flush();
     }
 
     /** The next frame; empty when the stream ends or holds no frame. */

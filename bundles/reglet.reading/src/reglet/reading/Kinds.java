@@ -9,10 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import reglet.model.Component;
-import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
-import reglet.model.Synonym;
 import reglet.reading.Labels.Label;
 import reglet.reading.Taken.Around;
 
@@ -32,17 +30,15 @@ final class Kinds {
     private final List<String> names;
     private final Map<String, String> words = new LinkedHashMap<>();
 
-    Kinds(Pack pack, Component component, Taken taken) {
+    Kinds(Vocabulary vocabulary, Component component, Taken taken) {
         this.component = component;
         this.taken = taken;
-        this.names = pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id())).map(Synonym::labels)
-            .flatMap(List::stream).map(Labels::plain).toList();
+        this.names = vocabulary.names(component.id()).stream().map(Labels::plain).toList();
         first().ifPresent(property -> {
             for (String word : property.type().words()) {
                 words.put(Labels.plain(word), word);
                 String path = component.id() + "." + property.name() + "." + word;
-                pack.synonyms().stream().filter(synonym -> synonym.property().equalsIgnoreCase(path)).map(Synonym::labels)
-                    .flatMap(List::stream).forEach(label -> words.put(Labels.plain(label), word));
+                vocabulary.names(path).forEach(label -> words.put(Labels.plain(label), word));
             }
             words.keySet().removeIf(word -> word.length() < SHORTEST);
         });

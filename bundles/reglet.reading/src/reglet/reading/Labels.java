@@ -16,9 +16,7 @@ import java.util.regex.Pattern;
 import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Evidence;
-import reglet.model.Pack;
 import reglet.model.Property;
-import reglet.model.Synonym;
 import reglet.reading.Citations.Citation;
 
 /** Tells which property of a component a maker's label names. A label with a word too many, such as "roll width", names none. */
@@ -27,7 +25,7 @@ final class Labels {
     private static final Set<String> BENIGN = Set.of("nominal", "typical", "average", "avg", "mean", "overall", "actual", "approximate",
         "approx",
         "test", "tested", "result", "value", "property", "product", "material", "of", "the", "a", "and", "per", "method", "minimum", "min",
-        "maximum", "max", "in", "by", "to", "standard");
+        "maximum", "max", "in", "by", "to", "standard", "recommended", "suggested", "required", "rated", "our", "its", "stated", "declared", "published", "certified", "this");
     /** Words of the conditions under which something was measured. */
     private static final Pattern CONDITION = Pattern.compile("\\d+(?:\\.\\d+)?%?|%|day|d|h|hr|hour|hrs|at|after|when|average|avg|of|"
         + "five|three|ten|unit|specimen|"
@@ -62,7 +60,7 @@ final class Labels {
     /** Every word of the names of the component's properties: a text without any names none, which is soon told. */
     private final Set<String> said = new HashSet<>();
     /** Every word of every name in the pack. */
-    private final Set<String> words = new HashSet<>();
+    private final Set<String> words;
     private final Set<String> own = new LinkedHashSet<>();
 
     /**
@@ -77,7 +75,7 @@ final class Labels {
     record Label(List<Property> properties, double quality, String unit, Optional<Compare> sense, List<Citation> methods) {
     }
 
-    Labels(Pack pack, Component component, Citations citations) {
+    Labels(Vocabulary vocabulary, Component component, Citations citations) {
         this.component = component;
         this.citations = citations;
         for (Property property : component.properties()) {
@@ -85,20 +83,13 @@ final class Labels {
                 continue;
             }
             name(property.label(), property);
-            for (Synonym synonym : pack.synonyms()) {
-                if (synonym.property().equals(component.id() + "." + property.name())) {
-                    synonym.labels().forEach(label -> name(label, property));
-                }
-                if (synonym.property().equals(component.id())) {
-                    synonym.labels().forEach(label -> own.addAll(List.of(plain(label).split(" "))));
-                }
-            }
+            vocabulary.names(component.id() + "." + property.name()).forEach(label -> name(label, property));
         }
+        vocabulary.names(component.id()).forEach(label -> own.addAll(List.of(plain(label).split(" "))));
         own.addAll(List.of(plain(component.title()).split(" ")));
-        pack.components().forEach(one -> one.properties().forEach(property -> words.addAll(List.of(plain(property.label()).split(" ")))));
-        pack.synonyms().forEach(synonym -> synonym.labels().forEach(label -> words.addAll(List.of(plain(label).split(" ")))));
+        this.words = vocabulary.words();
         names.keySet().forEach(name -> said.addAll(List.of(name.split(" "))));
-        names.forEach((name, properties) -> turned.merge(sorted(name), properties, (one, other) -> one.equals(other) ? one : List.of()));
+        names.forEach((name, properties) -> turned.merge(sorted(name, Set.of()), properties, (one, other) -> one.equals(other) ? one : List.of()));
         turned.remove("");
         turned.values().removeIf(List::isEmpty);
     }
@@ -119,6 +110,11 @@ final class Labels {
         return component;
     }
 
+    /** The properties that words in one spelling name, without anything else. */
+    List<Property> named(String plain) {
+        return names.getOrDefault(plain, List.of());
+    }
+
     /** What a label says; empty when it names no property of the component. */
     Optional<Label> read(String written) {
         return seen.computeIfAbsent(written, this::find);
@@ -132,7 +128,7 @@ final class Labels {
             return Optional.empty();
         }
         List<Citation> methods = citations.in(written);
-        String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "").replaceAll("[:=\\s]+$", "");
+        String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "").replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-z0-9]\\))\\s+", "").replaceAll("[:=\\s]+$", "");
         String unit = "";
         Optional<Compare> stated = Optional.empty();
         StringBuilder bare = new StringBuilder();
@@ -268,13 +264,13 @@ final class Labels {
             return Optional.of(new Label(names.get(others), quality * 0.94, "", sense, List.of()));
         }
         // names of the pack may themselves hold words that change nothing, and makers turn words round: "unit weight, saturated"
-        return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.get(sorted(others)))
-            .map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
+        return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.getOrDefault(sorted(plain, Set.of()), turned.get(sorted(others,
+            own)))).map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
     }
 
     /** The words that say something, in the order of the alphabet. */
-    private String sorted(String plain) {
-        return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !own.contains(word)).sorted()
+    private static String sorted(String plain, Set<String> without) {
+        return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !without.contains(word)).sorted()
             .reduce((a, b) -> a + " " + b).orElse("");
     }
 

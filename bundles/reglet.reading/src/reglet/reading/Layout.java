@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import reglet.model.Box;
+import reglet.reading.Sentences.Sentence;
 import reglet.reading.SheetPage.Piece;
 import reglet.reading.SheetPage.Rule;
 
@@ -27,6 +28,7 @@ final class Layout {
     private final List<Line> lines = new ArrayList<>();
     private final List<Rule> level = new ArrayList<>();
     private final List<Rule> upright = new ArrayList<>();
+    private List<Sentence> sentences;
 
     /** Cells on one line, from left to right. */
     record Line(List<Cell> cells, double y, double size) {
@@ -64,6 +66,14 @@ final class Layout {
 
     List<Line> lines() {
         return lines;
+    }
+
+    /** Its running text. */
+    List<Sentence> sentences() {
+        if (sentences == null) {
+            sentences = Sentences.of(lines);
+        }
+        return sentences;
     }
 
     int page() {

@@ -33,6 +33,11 @@ final class Lettering {
         }
     }
 
+    /** Cuts the font down to the letters shown; nothing more can be shown then. */
+    void end() throws IOException {
+        font.subset();
+    }
+
     /** The text in characters that the font has. */
     String printable(String text) {
         StringBuilder kept = new StringBuilder();

@@ -11,11 +11,9 @@ import reglet.model.Box;
 import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Numbers;
-import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
 import reglet.model.SheetValue;
-import reglet.model.Synonym;
 import reglet.reading.Reading.Read;
 
 /** Reads what a sentence asks of properties: a name, a sense and an amount in one clause. */
@@ -27,12 +25,12 @@ final class Limits {
         + "|maximum|min\\b|max\\b)");
     private static final Pattern LEAST = Pattern.compile("(?i).*least|.*less than|.*min.*");
 
-    private final Pack pack;
+    private final Vocabulary vocabulary;
     private final Component component;
     private final Reading reading;
 
-    Limits(Pack pack, Component component, Reading reading) {
-        this.pack = pack;
+    Limits(Vocabulary vocabulary, Component component, Reading reading) {
+        this.vocabulary = vocabulary;
         this.component = component;
         this.reading = reading;
     }
@@ -86,8 +84,7 @@ final class Limits {
 
     private List<String> names(Property property) {
         List<String> names = new ArrayList<>(List.of(property.label()));
-        pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id() + "." + property.name())).map(Synonym::labels)
-            .forEach(names::addAll);
+        names.addAll(vocabulary.names(component.id() + "." + property.name()));
         return names;
     }
 }

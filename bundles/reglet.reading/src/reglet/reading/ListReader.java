@@ -24,6 +24,7 @@ final class ListReader {
     private static final double IN_WORDS = 0.8;
     private static final int MOST_WORDS = 12;
     private static final int LONGEST_HEADING = 60;
+    private static final Pattern STANDING = Pattern.compile("(?i).*\\b(?:tested|results?|determined|measured)\\b.*:\\s*");
     private static final Pattern NEXT_SENTENCE = Pattern.compile("(?<=[.;])\\s+(?=\\p{Lu})");
     /** Where a value may end and a remark begin; "or" and "and" go on with another value. */
     private static final Pattern REMARK = Pattern.compile("\\s*;\\s|\\.\\s|,\\s(?!or\\b|and\\b|\\d)|\\s(?:when|per|by|in accordance)\\s");
@@ -35,6 +36,8 @@ final class ListReader {
     private final Taken taken;
     /** The standards that a heading names for the rows below it. */
     private List<Citation> group = List.of();
+    /** The standards by which a sentence says that all below it was measured. */
+    private List<Citation> standing = List.of();
 
     ListReader(Labels labels, Citations citations, Reading reading, Taken taken) {
         this.labels = labels;
@@ -45,10 +48,14 @@ final class ListReader {
 
     void page() {
         group = List.of();
+        standing = List.of();
     }
 
     void read(Line row) {
         List<Cell> cells = row.cells();
+        if (cells.size() == 1 && STANDING.matcher(row.text()).matches()) {
+            standing = citations.in(row.text());
+        }
         if (cells.size() == 1) {
             // "ASTM E84 – fire" above the rows that it heads
             String rest = Citations.without(row.text(), citations.in(row.text()));
@@ -135,13 +142,17 @@ final class ListReader {
         Cell labelCell = cells.get(index);
         Beside beside = new Beside(label, cells, index);
         if (beside.why != null) {
+            List<Citation> methods = cited(beside.at, labelCell.text(), label);
+            if (beside.value == null && cut(label, labelCell.text(), beside.at, methods)) {
+                return;
+            }
             if (!beside.why.isEmpty()) {
                 taken.unread(beside.at, labelCell, beside.why);
             }
         } else if (beside.value != null) {
-            taken.value(label, labelCell.text(), beside.value, Around.of(!beside.methods.isEmpty() ? beside.methods
-                : label.methods().isEmpty() ? group
-                : label.methods(), beside.required ? BESIDE_REQUIRED : BESIDE));
+            taken.value(label, labelCell.text(), beside.value, new Around(beside.unit, !beside.methods.isEmpty() ? beside.methods
+                : !label.methods().isEmpty() ? label.methods()
+                : group.isEmpty() ? Mentions.own(label.properties().get(0), standing) : group, "", Optional.empty(), beside.required ? BESIDE_REQUIRED : BESIDE));
         }
     }
 
@@ -149,6 +160,7 @@ final class ListReader {
     private final class Beside {
         private final List<Citation> methods = new ArrayList<>();
         private Cell value;
+        private String unit;
         private Read first;
         private boolean required;
         /** Why there is no value, about the cell {@code at}; "" for a reason that nobody needs to hear. */
@@ -157,19 +169,25 @@ final class ListReader {
 
         Beside(Label label, List<Cell> cells, int index) {
             String labelText = cells.get(index).text();
+            unit = label.unit();
             if (index > 0 && Citations.isAlone(cells.get(index - 1).text(), citations.in(cells.get(index - 1).text()))) {
                 // "ASTM C794 | peel strength | 32 lb/in"
                 methods.addAll(citations.in(cells.get(index - 1).text(), labelText));
             }
             for (int i = index + 1; i < cells.size() && why == null; i++) {
                 Cell cell = cells.get(i);
+                if (value == null && i + 1 < cells.size() && UnitSpelling.isUnit(cell.text())) {
+                    // "peel strength | lb/in | 32"
+                    unit = cell.text();
+                    continue;
+                }
                 if (value != null && labels.read(cell.text()).isPresent()) {
                     break;
                 }
                 List<Citation> cited = citations.in(cell.text(), labelText + " " + cell.text());
                 methods.addAll(cited);
                 Optional<Read> read = label.properties().stream().map(property -> reading.read(property, Taken.bare(cell, cited),
-                    label.unit())).flatMap(Optional::stream).findFirst();
+                    unit)).flatMap(Optional::stream).findFirst();
                 if (read.isPresent()) {
                     next(cell, read.get());
                 } else if (value == null && cited.isEmpty() && !(Reading.isMissing(cell.text()) && i + 1 < cells.size())) {

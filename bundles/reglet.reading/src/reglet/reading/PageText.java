@@ -9,6 +9,7 @@ import java.util.Map;
 
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
@@ -25,14 +26,19 @@ final class PageText extends PDFTextStripper {
     private static final int DOTS = 3;
     /** Side of a square in points: few letters begin in one, and most of their neighbours too. */
     private static final double SIDE = 8;
+    /** Squares above each other, and so odd that keys made with it are spread evenly. */
+    private static final long ROWS = 1_000_003;
 
     private final int rotation;
     private final List<Piece> pieces = new ArrayList<>();
     /** The letters drawn so far, by the square of the page in which they begin. */
-    private final Map<Square, List<Letter>> drawn = new HashMap<>();
+    private final Map<Long, List<Letter>> drawn = new HashMap<>();
     private final List<Letter> word = new ArrayList<>();
     private boolean spaced;
     private int letters;
+    /** The font of the last letter, and whether it is bold. */
+    private PDFont font;
+    private boolean isBold;
 
     private record Letter(String text, double x, double y, double width, double size, int turn, boolean bold, boolean hidden) {
         double end() {
@@ -40,10 +46,15 @@ final class PageText extends PDFTextStripper {
         }
     }
 
-    private record Square(long column, long row) {
-        static Square at(double x, double y) {
-            return new Square((long) Math.floor(x / SIDE), (long) Math.floor(y / SIDE));
-        }
+    private static long strip(double along) {
+        // the library's rounding down takes several times as long without the second compiler
+        long strip = (long) (along / SIDE);
+        return strip * SIDE > along ? strip - 1 : strip;
+    }
+
+    /** The same for the squares of a page's column and row, and different for squares that are near each other. */
+    private static long square(long column, long row) {
+        return column * ROWS + row;
     }
 
     private PageText(PDPage page) {
@@ -92,9 +103,13 @@ final class PageText extends PDFTextStripper {
         return Math.min(a, b) > 0.1 * Math.max(a, b);
     }
 
-    private static boolean bold(TextPosition position) {
-        String name = position.getFont() == null ? null : position.getFont().getName();
-        return name != null && name.toLowerCase(Locale.ROOT).contains("bold");
+    private boolean bold(TextPosition position) {
+        if (position.getFont() != font) {
+            font = position.getFont();
+            String name = font == null ? null : font.getName();
+            isBold = name != null && name.toLowerCase(Locale.ROOT).contains("bold");
+        }
+        return isBold;
     }
 
     private static boolean continues(Letter last, Letter next) {
@@ -105,11 +120,9 @@ final class PageText extends PDFTextStripper {
 
     private boolean isShadow(Letter letter) {
         double near = SAME * letter.size;
-        Square first = Square.at(letter.x - near, letter.y - near);
-        Square last = Square.at(letter.x + near, letter.y + near);
-        for (long column = first.column; column <= last.column; column++) {
-            for (long row = first.row; row <= last.row; row++) {
-                for (Letter other : drawn.getOrDefault(new Square(column, row), List.of())) {
+        for (long column = strip(letter.x - near); column <= strip(letter.x + near); column++) {
+            for (long row = strip(letter.y - near); row <= strip(letter.y + near); row++) {
+                for (Letter other : drawn.getOrDefault(square(column, row), List.of())) {
                     if (Math.abs(other.x - letter.x) < near && Math.abs(other.y - letter.y) < near && other.turn == letter.turn
                         && other.text.equals(letter.text)) {
                         return true;
@@ -117,7 +130,7 @@ final class PageText extends PDFTextStripper {
                 }
             }
         }
-        drawn.computeIfAbsent(Square.at(letter.x, letter.y), fresh -> new ArrayList<>()).add(letter);
+        drawn.computeIfAbsent(square(strip(letter.x), strip(letter.y)), fresh -> new ArrayList<>()).add(letter);
         return false;
     }
 

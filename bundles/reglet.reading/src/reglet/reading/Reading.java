@@ -2,7 +2,6 @@ package reglet.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,12 +11,10 @@ import reglet.model.Component;
 import reglet.model.Dimension;
 import reglet.model.Grade;
 import reglet.model.Numbers;
-import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
 import reglet.model.Quantity;
 import reglet.model.Range;
-import reglet.model.Synonym;
 import reglet.model.Unit;
 import reglet.model.Value;
 import reglet.model.Word;
@@ -42,7 +39,7 @@ final class Reading {
         + "above|and up)|"
         + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below)|"
         + "(?:\\(\\s*)?(and rising|or higher|nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
-            + "long|high|dia\\.?|diameter))"
+            + "long|high|deep|dia\\.?|diameter|dry|cured|clear|by (?:mass|weight)))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
     /** "1/4 in x 1/4 in" is as long as it is wide. */
     private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)\\s*(?:x|×|by)\\s*\\1\\s*");
@@ -61,11 +58,29 @@ final class Reading {
     private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
     /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
     private static final Pattern MEASURED_AT = Pattern.compile("(?<=\\))\\s*(?:@|at)\\s*[\\d.].*$");
+    /** "1 in. ± 1/4 in." */
+    private static final Pattern TOLERANCE = Pattern.compile("(?<=\\S)\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+(?:[- ][\\d./]+)?\\s*(?:\"|%|in\\.?|mm|mils?|psf)?\\s*$");
+    /** "< 25 (core)", "5 perms (average)": words in brackets that are no amount. */
+    private static final Pattern REMARK = Pattern.compile("(?<=[\\d%\"°\\p{L}.²])\\s+\\((?!min|max|nom|average|avg|typ)[\\p{L}][\\p{L}\\s,.-]*\\)\\s*$", Pattern.CASE_INSENSITIVE);
+    /** "16.8 MPa average, 15.9 MPa least". */
+    private static final Pattern SEVERAL = Pattern.compile("(.*\\d.*\\b(?:average|avg|mean)\\b\\.?)\\s*[,;]\\s*(.*\\d.*)", Pattern.CASE_INSENSITIVE);
+    private static final double MEAN = 0.9;
+    private static final double TOLERATED = 0.85;
+    private static final String[] SIGNS = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3", "⅔", "2/3"};
+    private static final Pattern SIGN = Pattern.compile("[½¼¾⅛⅜⅝⅞⅓⅔]");
+    private static final Pattern SPACED = Pattern.compile("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)");
+    private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*[–−]\\s*(?=[1357]/(?:2|4|8|16)\\b)");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
+    private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$");
+    private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$");
+    private static final Pattern LATER = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|[-–—])\\s*(?=[-+−–]?\\d)");
+    private static final Pattern LATER_OR_AND = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|\\band\\b|[-–—])\\s*(?=[-+−–]?\\d)");
+    private static final Pattern WITH_CONDITION = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$", Pattern.DOTALL);
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
         + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
 
-    private final Pack pack;
+    private final Vocabulary vocabulary;
     private final Component component;
 
     /**
@@ -80,8 +95,8 @@ final class Reading {
         }
     }
 
-    Reading(Pack pack, Component component) {
-        this.pack = pack;
+    Reading(Vocabulary vocabulary, Component component) {
+        this.vocabulary = vocabulary;
         this.component = component;
     }
 
@@ -95,7 +110,7 @@ final class Reading {
      * @return empty when the text is no value of the property
      */
     Optional<Read> read(Property property, String written, String unit) {
-        String text = written.strip().replaceAll("^[•·▪:=\\s]+", "");
+        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+", ""));
         if (text.isEmpty() || isMissing(text) || text.length() > 160) {
             return Optional.empty();
         }
@@ -114,6 +129,18 @@ final class Reading {
             text = indices.group(1);
         }
         text = MEASURED_AT.matcher(text).replaceFirst("");
+        Matcher tolerance = TOLERANCE.matcher(text);
+        if (tolerance.find() && tolerance.start() > 0) {
+            return amount(property, text.substring(0, tolerance.start()), unit).map(read -> read.with(TOLERATED, "The sheet states a tolerance "
+                + "with it."));
+        }
+        text = REMARK.matcher(text).replaceFirst("");
+        Matcher several = SEVERAL.matcher(text);
+        if (several.matches()) {
+            boolean second = property.compare() == Compare.AT_MOST && several.group(2).matches("(?i).*max.*");
+            return amount(property, second ? several.group(2) : several.group(1), unit).map(read -> read.with(MEAN, "The sheet states an average "
+                + "and a limit."));
+        }
         List<Read> all = new ArrayList<>();
         String doubt = "";
         // what follows a value in two systems of units is said of both
@@ -154,14 +181,14 @@ final class Reading {
     /** A value in one unit and, in parentheses or after a stroke, in another. */
     private static List<String> parts(String text) {
         List<String> parts = new ArrayList<>();
-        Matcher inside = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$").matcher(text);
+        Matcher inside = INSIDE.matcher(text);
         // parentheses within a unit, as in ng/(Pa·s·m²), are part of it
         if (inside.find() && !text.substring(0, inside.start()).strip().endsWith("/") && inside.start() > 0) {
             parts.addAll(parts(text.substring(0, inside.start()).strip()));
             parts.addAll(parts(inside.group(1).strip()));
             return parts;
         }
-        Matcher two = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$").matcher(text);
+        Matcher two = TWO.matcher(text);
         if (two.matches() && !two.group(1).matches("(?i).*\\b(?:lb|lbs|g|kg|oz)")) {
             parts.add(two.group(1).strip());
             parts.add(two.group(2).strip());
@@ -186,7 +213,7 @@ final class Reading {
     }
 
     private Optional<Read> single(String part, Dimension dimension, String hint, boolean range) {
-        String text = fractions(part).replaceAll("(?<=\\d),(?=\\d{1,2}(?!\\d))", ".");
+        String text = DECIMAL_COMMA.matcher(fractions(part)).replaceAll(".");
         boolean comma = !text.equals(fractions(part));
         Optional<Compare> sense = Optional.empty();
         Matcher before = BEFORE.matcher(text);
@@ -218,8 +245,7 @@ final class Reading {
         Matcher to = TO.matcher(rest);
         if (!to.find()) {
             // "1/2 in – 3/4 in", "-20 °F to 120 °F"
-            Matcher later = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b" + (range ? "|\\band\\b" : "")
-                + "|[-–—])\\s*(?=[-+−–]?\\d)").matcher(rest);
+            Matcher later = (range ? LATER_OR_AND : LATER).matcher(rest);
             if (later.find() && UnitSpelling.of(later.group(1), dimension).isPresent()) {
                 lowUnit = later.group(1);
                 to = Pattern.compile("^").matcher(rest);
@@ -234,8 +260,7 @@ final class Reading {
         String written = rest.strip();
         Optional<Unit> unit = unit(written, dimension, hint);
         if (unit.isEmpty()) {
-            Matcher condition = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$", Pattern.DOTALL)
-                .matcher(written);
+            Matcher condition = WITH_CONDITION.matcher(written);
             if (condition.matches() && CONDITION.matcher(condition.group(2)).matches()) {
                 unit = unit(condition.group(1), dimension, hint);
                 quality *= 0.95;
@@ -281,13 +306,13 @@ final class Reading {
 
     /** "3½" as "3-1/2", "3 1/2" as it is. */
     private static String fractions(String text) {
-        String[] signs = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3", "⅔", "2/3"};
         String plain = text;
-        for (int i = 0; i < signs.length; i += 2) {
-            plain = plain.replaceAll("(?<=\\d)\\s?" + signs[i], "-" + signs[i + 1]).replace(signs[i], signs[i + 1]);
+        if (SIGN.matcher(text).find()) {
+            for (int i = 0; i < SIGNS.length; i += 2) {
+                plain = plain.replaceAll("(?<=\\d)\\s?" + SIGNS[i], "-" + SIGNS[i + 1]).replace(SIGNS[i], SIGNS[i + 1]);
+            }
         }
-        return plain.replaceAll("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)", "-").replaceAll("(?<=\\d)\\s*[–−]\\s*(?=[1357]/(?:2|4|8|16)\\b)", "-")
-            .strip();
+        return DASHED.matcher(SPACED.matcher(plain).replaceAll("-")).replaceAll("-").strip();
     }
 
     private Optional<Read> words(Property property, String text) {
@@ -367,11 +392,7 @@ final class Reading {
             names.add(word);
         }
         String key = component.id() + "." + property.name() + "." + word;
-        for (Synonym synonym : pack.synonyms()) {
-            if (synonym.property().toLowerCase(Locale.ROOT).equals(key.toLowerCase(Locale.ROOT))) {
-                names.addAll(synonym.labels());
-            }
-        }
+        names.addAll(vocabulary.names(key));
         return names;
     }
 }

@@ -8,7 +8,7 @@ import reglet.model.Box;
 /**
  * What the process is asked, as JSON.
  *
- * @param verb    "measure", "read", "find", "picture" or "assemble"
+ * @param verb    "measure", "open", "read", "find", "picture" or "assemble"
  * @param sheets  for all but "assemble": paths of the sheets
  * @param words   for "find": what is looked for on each of the sheets; for "picture": the page and the
  *                dots per inch
@@ -20,6 +20,11 @@ record Request(String verb, List<String> sheets, List<List<String>> words, Strin
 
     static Request measure(List<String> sheets) {
         return plain("measure", sheets, List.of());
+    }
+
+    /** As "measure"; the sheets stay open, and a second request to assemble them follows. */
+    static Request open(List<String> sheets) {
+        return plain("open", sheets, List.of());
     }
 
     static Request read(String sheet) {

@@ -9,6 +9,7 @@ import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +35,7 @@ final class Running implements AutoCloseable {
     /** Few, so that a process that floods us waits; empty for the end of the stream. */
     private final BlockingQueue<Optional<Frame>> frames = new ArrayBlockingQueue<>(AHEAD);
     private final StringBuffer complaint = new StringBuffer();
-    private final List<Thread> threads;
+    private final List<Thread> threads = new ArrayList<>();
     private String opened = "";
 
     /** The process ended, was killed or said nothing that can be understood. */
@@ -64,8 +65,9 @@ final class Running implements AutoCloseable {
             environment.put("SystemRoot", windows);
         }
         this.process = builder.start();
-        this.threads = List.of(thread("asks", () -> ask(request, attached)), thread("hears", this::hear),
-            thread("hears complaints", this::hearComplaints));
+        ask(request, attached);
+        thread("hears", this::hear);
+        thread("hears complaints", this::hearComplaints);
     }
 
     static Running start(Class<?> main, int memory, Request request, byte[] attached) throws IOException {
@@ -79,11 +81,11 @@ final class Running implements AutoCloseable {
             "-Dorg.apache.commons.logging.Log=org.apache.commons.logging.impl.NoOpLog", "-cp", ClassPath.of(main), main.getName());
     }
 
-    private static Thread thread(String does, Runnable work) {
+    private void thread(String does, Runnable work) {
         Thread thread = new Thread(work, "reading process: " + does);
         thread.setDaemon(true);
         thread.start();
-        return thread;
+        threads.add(thread);
     }
 
     /** The moment so much later than now, for {@link #next}. */
@@ -141,7 +143,13 @@ final class Running implements AutoCloseable {
             : "reading it failed (" + said.lines().findFirst().orElse("") + ")";
     }
 
-    private void ask(Request request, byte[] attached) {
+    /** Asks something more, once all that was asked before is answered. */
+    Running ask(Request request, byte[] attached) {
+        thread("asks", () -> say(request, attached));
+        return this;
+    }
+
+    private void say(Request request, byte[] attached) {
         try {
             // stays open: its end tells the process that nobody waits any more
             DataOutputStream out = new DataOutputStream(process.getOutputStream());

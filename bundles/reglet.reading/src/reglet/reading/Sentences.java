@@ -20,7 +20,15 @@ final class Sentences {
     private static final double ASKED = 0.78;
     private static final int LETTERS = 8;
     private static final int LONGEST = 8;
+    private static final int NEAREST = 6;
+    private static final int RUNNING = 4;
+    /** "Thickness: 3/8 in" begins anew. */
+    private static final Pattern LABELLED = Pattern.compile("\\p{Lu}[^:.]{2,40}:\\s+\\S");
+    private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
     private static final Pattern SENTENCE = Pattern.compile("[.;]\\s+|[.;]$");
+    /** A stop that ends no sentence: "1/4 in. ground", "No. 15". */
+    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:\\d\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr|deg)|\\b(?:no|approx|nom|dia|min|max|incl"
+        + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv))\\.");
     private static final Pattern SAYS = Pattern.compile("(?i)\\s(?:is|are|was|were|of|measures?|exceeds?|equals"
         + "|averages)\\s(?=\\D{0,24}\\d)");
     private static final Pattern ARTICLE = Pattern.compile("(?i)^(?:its|the|their|this|all|and|with a|has a|a|an)\\s+");
@@ -33,56 +41,99 @@ final class Sentences {
     private final Citations citations;
     private final Taken taken;
     private final Limits limits;
+    private final Mentions mentions;
 
-    Sentences(Labels labels, Citations citations, Taken taken, Limits limits) {
+    Sentences(Labels labels, Citations citations, Taken taken, Limits limits, Mentions mentions) {
+        this.mentions = mentions;
         this.limits = limits;
         this.labels = labels;
         this.citations = citations;
         this.taken = taken;
     }
 
+    /**
+     * A sentence of running text.
+     *
+     * @param conditions whether it stands among what a report asks of those who use the product, which isn't what the product is
+     */
+    record Sentence(Cell cell, Said said, boolean conditions) {
+        static Sentence of(Cell cell, boolean conditions) {
+            return new Sentence(cell, new Said(cell.text()), conditions);
+        }
+    }
+
     void read(Layout layout) {
+        layout.sentences().forEach(this::sentence);
+    }
+
+    static List<Sentence> of(List<Line> lines) {
+        List<Sentence> all = new ArrayList<>();
         boolean conditions = false;
-        for (Cell paragraph : paragraphs(layout.lines())) {
-            // what a report asks of those who use the product isn't what the product is
+        for (Cell paragraph : paragraphs(lines)) {
             conditions = ReportReader.isConditions(paragraph.text()) || conditions && !ReportReader.isHeading(paragraph.text());
             Matcher stop = SENTENCE.matcher(paragraph.text());
             int from = 0;
             while (stop.find()) {
-                sentence(paragraph.part(from, stop.start()), conditions);
-                from = stop.end();
+                boolean starts = stop.end() >= paragraph.text().length() || Character.isUpperCase(paragraph.text().charAt(stop.end()));
+                if (starts || !ABBREVIATED.matcher(paragraph.text().substring(0, stop.start() + 1)).matches()) {
+                    all.add(Sentence.of(paragraph.part(from, stop.start()), conditions));
+                    from = stop.end();
+                }
             }
             if (from < paragraph.text().length()) {
-                sentence(paragraph.part(from, paragraph.text().length()), conditions);
+                all.add(Sentence.of(paragraph.part(from, paragraph.text().length()), conditions));
             }
-        }
-    }
-
-    /** Lines of one cell each that follow each other closely, joined. */
-    static List<Cell> paragraphs(List<Line> lines) {
-        List<Cell> all = new ArrayList<>();
-        Line last = null;
-        for (Line line : lines) {
-            boolean alone = line.cells().size() == 1;
-            boolean follows = last != null && alone && line.y() - last.y() < 1.6 * line.size() && Math.abs(line.left() - last.left()) < 3
-                && Math.abs(line.size() - last.size()) < 0.5 && !last.text().endsWith(":");
-            if (follows) {
-                all.set(all.size() - 1, all.get(all.size() - 1).with(line.cells().get(0)));
-            } else if (alone) {
-                all.add(line.cells().get(0));
-            }
-            last = alone ? line : null;
         }
         return all;
     }
 
-    private void sentence(Cell sentence, boolean conditions) {
+    /** Cells of lines that follow each other closely, joined; beside other cells only such as hold running text. */
+    static List<Cell> paragraphs(List<Line> lines) {
+        List<Cell> all = new ArrayList<>();
+        List<Cell> last = new ArrayList<>();
+        for (Line line : lines) {
+            for (Cell cell : line.cells()) {
+                boolean alone = line.cells().size() == 1;
+                int above = -1;
+                for (int i = Math.max(0, all.size() - NEAREST); i < all.size(); i++) {
+                    above = follows(last.get(i), cell) ? i : above;
+                }
+                if (above >= 0 && (alone || isRunning(cell) || isRunning(last.get(above)))) {
+                    all.set(above, all.get(above).with(cell));
+                    last.set(above, cell);
+                } else if (alone || isRunning(cell)) {
+                    all.add(cell);
+                    last.add(cell);
+                }
+            }
+        }
+        return all;
+    }
+
+    private static boolean isRunning(Cell cell) {
+        return cell.text().split("\\s+").length >= RUNNING;
+    }
+
+    /** Whether a cell goes on with the one above it: right below, in line with it or with its words behind a dot. */
+    private static boolean follows(Cell last, Cell cell) {
+        boolean bullet = BULLET.matcher(last.text()).lookingAt();
+        double in = cell.left() - last.left();
+        return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0 && in < 3 * cell.size())
+            && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
+            && !LABELLED.matcher(cell.text()).lookingAt();
+    }
+
+    private void sentence(Sentence whole) {
+        Cell sentence = whole.cell();
+        boolean conditions = whole.conditions();
         String text = sentence.text();
         if (text.split("\\s+").length < 3) {
             return;
         }
+        taken.labelled(sentence);
         if (!conditions) {
             limits(sentence);
+            mentions.read(sentence, whole.said());
         }
         Matcher says = SAYS.matcher(text);
         while (says.find()) {
@@ -93,6 +144,9 @@ final class Sentences {
         }
         Matcher first = AMOUNT_FIRST.matcher(text);
         while (first.find()) {
+            if (text.substring(0, first.start()).matches("(?is).*\\bup to\\s+")) {
+                continue;
+            }
             String behind = text.substring(first.end()).replaceAll("[,(].*$", "").replaceAll("^(?:of|in)\\s+", "").strip();
             Optional<Label> label = labels.read(behind.matches("thick(?: .*)?") ? "thickness" : behind).map(ListReader::amounts);
             if (label.isPresent() && !label.get().properties().isEmpty()) {

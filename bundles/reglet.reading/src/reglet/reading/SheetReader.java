@@ -14,12 +14,13 @@ import reglet.model.Pack;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Unread;
-import reglet.model.Synonym;
 
 /** Reads a data sheet as a person would: by its tables, lists and lines of dots. Pure: the same pages and pack give the same reading. */
 final class SheetReader {
     /** A value less sure than this is not shown as one. */
     static final double LEAST_CONFIDENCE = 0.5;
+    /** What running text says speaks less for a component than a table. */
+    private static final double CLEAR = 0.85;
     private static final int IN_NAME = 2;
     private static final int IN_SUBJECT = 7;
     private static final int IN_TITLE = 1;
@@ -32,12 +33,14 @@ final class SheetReader {
     private final List<SheetPage> pages;
     private final Pack pack;
     private final Citations citations;
+    private final Vocabulary vocabulary;
     private final List<Layout> layouts = new ArrayList<>();
 
     private SheetReader(List<SheetPage> pages, Pack pack) {
         this.pages = pages;
         this.pack = pack;
         this.citations = new Citations(pack);
+        this.vocabulary = new Vocabulary(pack);
         pages.forEach(page -> layouts.addAll(Layout.of(page)));
     }
 
@@ -55,25 +58,28 @@ final class SheetReader {
         String text = Labels.plain(text());
         for (Component component : pack.components()) {
             if (asked.isEmpty() || component.id().equals(asked)) {
-                ValueReader reader = new ValueReader(pack, component, citations);
-                layouts.forEach(reader::read);
+                ValueReader reader = new ValueReader(vocabulary, component, citations);
+                reader.read(layouts);
                 readers.put(component, reader);
-                int values = (int) reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
+                int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
                     .map(found -> found.value().property()).distinct().count();
+                int said = (int) reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
+                    .map(found -> found.value().property()).distinct().count() - values;
                 int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
                     .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
                         .isPresent())
                     .map(found -> found.value().property()).distinct().count();
-                scores.put(component, PER_VALUE * values + BY_METHOD * shown + named(component, subject) * IN_SUBJECT
+                scores.put(component, PER_VALUE * values + said + BY_METHOD * shown + named(component, subject) * IN_SUBJECT
                     + named(component, name) * IN_NAME
-                    + (values == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component, text) * IN_TEXT)));
+                    + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component, text) * IN_TEXT)));
             }
         }
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
             .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue())).map(Map.Entry::getKey).toList();
         List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : likely;
-        List<Found> found = components.isEmpty() ? List.of() : Settling.settle(alone(readers.get(components.get(0)).found(), title), pack);
+        List<Found> found = components.isEmpty() ? List.of() : Fitting.fit(Settling.settle(alone(readers.get(components.get(0))
+            .found(), title), pack), components.get(0));
         List<Unread> unread = new ArrayList<>(pictures());
         if (!components.isEmpty()) {
             unread.addAll(readers.get(components.get(0)).unread());
@@ -83,7 +89,7 @@ final class SheetReader {
                 ? "not sure enough" : value.doubt())));
         return new SheetReading(Titles.product(layouts), Titles.maker(layouts), components.stream().map(Component::id).toList(),
             found.stream().filter(value -> value.confidence() >= LEAST_CONFIDENCE).toList(), unread.stream().limit(MOST_UNREAD).toList(),
-            ReportReader.read(layouts, new Asks(pack, components.isEmpty() ? "" : components.get(0).id())));
+            ReportReader.read(layouts, new Asks(pack, vocabulary, components.isEmpty() ? "" : components.get(0).id())));
     }
 
     /** The only model of a sheet, when it is what the sheet is about, is no model among others. */
@@ -103,7 +109,7 @@ final class SheetReader {
     /** How many of a component's names a text holds. */
     private int named(Component component, String plain) {
         Set<String> names = new LinkedHashSet<>(List.of(component.title()));
-        pack.synonyms().stream().filter(synonym -> synonym.property().equals(component.id())).map(Synonym::labels).forEach(names::addAll);
+        names.addAll(vocabulary.names(component.id()));
         return (int) names.stream().filter(name -> (" " + plain + " ").contains(" " + Labels.plain(name) + " ")).count();
     }
 

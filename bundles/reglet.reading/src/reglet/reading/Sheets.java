@@ -8,7 +8,6 @@ import java.nio.file.Path;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.MemoryUsageSetting;
-import org.apache.pdfbox.io.RandomAccessReadMemoryMappedFile;
 import org.apache.pdfbox.io.RandomAccessStreamCache.StreamCacheCreateFunction;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
@@ -35,7 +34,12 @@ final class Sheets {
      * @throws Unusable with the reason when it can't be bound in
      */
     static PDDocument open(Path sheet) throws IOException {
-        PDDocument document = openToRead(sheet);
+        return open(sheet, new Lent());
+    }
+
+    /** As {@link #open(Path)}; the places of its streams are noted. */
+    static PDDocument open(Path sheet, Lent lent) throws IOException {
+        PDDocument document = openToRead(sheet, lent);
         try {
             look(document);
             return document;
@@ -47,13 +51,17 @@ final class Sheets {
 
     /** As {@link #open}, for a sheet whose words alone are wanted: it need not be one that can be bound in. */
     static PDDocument openToRead(Path sheet) throws IOException {
+        return openToRead(sheet, new Lent());
+    }
+
+    private static PDDocument openToRead(Path sheet, Lent lent) throws IOException {
         if (!Files.isRegularFile(sheet)) {
             throw new Unusable("there is no such file");
         }
         if (Files.size(sheet) > LARGEST) {
             throw new Unusable("it is larger than " + (LARGEST >> 20) + " MB");
         }
-        PDDocument document = load(sheet);
+        PDDocument document = load(sheet, lent);
         if (document.getNumberOfPages() == 0) {
             document.close();
             throw new Unusable("it has no pages");
@@ -61,14 +69,14 @@ final class Sheets {
         return document;
     }
 
-    private static PDDocument load(Path sheet) throws IOException {
+    private static PDDocument load(Path sheet, Lent lent) throws IOException {
         try {
             // the library mends what is cut off as well as it can, and doesn't say that pages may be lost
             if (!end(sheet).contains("%%EOF")) {
                 throw new Unusable(start(sheet).contains("%PDF-") ? "its end is missing: it was cut off; get a whole copy"
                     : "it is no PDF");
             }
-            return Loader.loadPDF(new RandomAccessReadMemoryMappedFile(sheet), STREAMS);
+            return Loader.loadPDF(lent.map(sheet), STREAMS);
         } catch (InvalidPasswordException locked) {
             throw new Unusable("it is encrypted and opens only with a password");
         } catch (NoClassDefFoundError certificate) {

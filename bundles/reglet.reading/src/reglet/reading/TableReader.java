@@ -21,6 +21,8 @@ import reglet.reading.Taken.Around;
 final class TableReader {
     private static final double SURE = 0.98;
     private static final int LONGEST_MODEL = 45;
+    /** "D6525" in a column of methods. */
+    private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?\\s*");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
     private final Labels labels;
@@ -62,6 +64,15 @@ final class TableReader {
             .matches())) {
             return 0;
         }
+        Optional<Heads.Head> heads = Heads.of(rows, index);
+        Optional<Columns> composed = composed(rows, index);
+        if (composed.isPresent() && Columns.heading(row, labels).map(Columns::byRows).orElse(true) && !isLower(row, rows.get(index + 1))
+            && properties(composed) > properties(Columns.heading(row, labels))
+            && properties(composed) > properties(Columns.heading(rows.get(index + 1), labels))
+            && properties(composed) > properties(composed(rows, index + 1))) {
+            start(composed.get(), rows, index, rows.get(heads.get().first() - 1).y());
+            return heads.get().first() - index;
+        }
         Optional<Columns> heading = Columns.heading(row, labels).or(() -> index + 1 < rows.size() ? Columns.unnamed(row,
             rows.get(index + 1), labels) : Optional.empty());
         if (heading.isEmpty()) {
@@ -85,6 +96,15 @@ final class TableReader {
             return 2;
         }
         return 1;
+    }
+
+    /** The columns below headings of several lines. */
+    private Optional<Columns> composed(List<Line> rows, int index) {
+        return Heads.of(rows, index).flatMap(head -> Columns.heading(head.line(), labels)).filter(Columns::byRows);
+    }
+
+    private static int properties(Optional<Columns> columns) {
+        return columns.map(found -> found.of(Role.PROPERTY).size()).orElse(0);
     }
 
     private void start(Columns columns, List<Line> rows, int index, double at) {
@@ -180,6 +200,9 @@ final class TableReader {
         }
         taken.labelled(labelCell);
         Optional<Label> label = labels.read(labelCell.text());
+        if (label.isEmpty() && pairs(row, cells, labelCell)) {
+            return true;
+        }
         if (label.isEmpty()) {
             if (cells.size() == 1 && !labelCell.text().contains(": ")) {
                 group = citations.in(labelCell.text());
@@ -218,6 +241,21 @@ final class TableReader {
         return any || !stated.isEmpty();
     }
 
+    /** "Type / Grade | S / NS": as many values as names. */
+    private boolean pairs(Line row, Map<Column, Cell> cells, Cell labelCell) {
+        String[] names = labelCell.text().split("\\s*/\\s*");
+        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        String[] values = value.map(cell -> cell.text().split("\\s*/\\s*")).orElse(new String[0]);
+        if (names.length < 2 || values.length != names.length || java.util.stream.Stream.of(names).anyMatch(name -> labels.read(name).isEmpty())) {
+            return false;
+        }
+        for (int i = 0; i < names.length; i++) {
+            Label label = labels.read(names[i]).orElseThrow();
+            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods(row, cells, labelCell, value.get(), label), SURE));
+        }
+        return true;
+    }
+
     private static boolean spans(Cell cell, List<Column> models) {
         double left = models.get(0).head().left();
         double right = models.get(models.size() - 1).head().right();
@@ -251,12 +289,21 @@ final class TableReader {
             Cell cell = cells.get(column);
             if (cell != null) {
                 all.addAll(citations.in(cell.text(), beside));
+                Matcher bare = BARE.matcher(cell.text());
+                if (all.isEmpty() && bare.matches()) {
+                    all.add(new Citation(0, cell.text().length(), "ASTM " + bare.group(1) + bare.group(2), ""));
+                }
                 if (all.isEmpty() && cell.text().matches(".*\\p{L}{2}.*") && !Reading.isMissing(cell.text())) {
                     all.add(new Citation(0, 0, cell.text().strip(), ""));
                 }
             } else {
                 all.addAll(spanning(column, row));
             }
+        }
+        if (all.isEmpty()) {
+            // "REQUIREMENT (C920)" above the column of what is asked for
+            label.properties().forEach(property -> table.all().forEach(column -> all.addAll(Mentions.own(property, citations.in(column.head()
+                .text())))));
         }
         all.addAll(citations.in(value.text(), beside));
         if (all.isEmpty()) {

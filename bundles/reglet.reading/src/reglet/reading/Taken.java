@@ -10,11 +10,15 @@ import java.util.Set;
 
 import reglet.model.Compare;
 import reglet.model.Component;
+import reglet.model.Dimension;
+import reglet.model.Grade;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Unread;
 import reglet.model.SheetValue;
+import reglet.model.Value;
+import reglet.model.Word;
 import reglet.reading.Citations.Citation;
 import reglet.reading.Labels.Label;
 import reglet.reading.Layout.Line;
@@ -112,6 +116,25 @@ final class Taken {
             .replaceAll("[\\s,;:–-]+$", "").replaceAll("\\s+", " ").strip();
     }
 
+    /** Whether a value of a property was taken down that will be shown. */
+    boolean has(Property property) {
+        String path = component.id() + "." + property.name();
+        return found.stream().anyMatch(one -> one.value().property().equals(path) && one.confidence() >= SheetReader.LEAST_CONFIDENCE);
+    }
+
+    /** How many models values were taken down of. */
+    int models() {
+        return (int) found.stream().map(Found::model).filter(model -> !model.isEmpty()).distinct().count();
+    }
+
+    /** Takes down a word that running text says in other words. */
+    void said(Property property, String word, Cell cell, Around around) {
+        Label label = new Label(List.of(property), 1, "", Optional.empty(), List.of());
+        Value value = property.type().kind() == Kind.GRADE ? new Grade(word, property.type().words()) : new Word(word);
+        labelled(cell);
+        add(property, label, property.label(), cell, new Read(value, Optional.empty(), 1, ""), around);
+    }
+
     /** Takes down a value; false when there is none or it can't be understood. */
     boolean quietly(Label label, String written, Cell cell, Around around) {
         String text = bare(cell, citations.in(cell.text()));
@@ -169,6 +192,10 @@ final class Taken {
         Optional<Citation> method = method(property, around.methods);
         boolean amount = property.type().kind() == Kind.QUANTITY;
         Optional<Compare> compare = read.compare().or(() -> amount ? label.sense().or(around::sense) : Optional.empty());
+        if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TIME && property.compare() == Compare.AT_LEAST) {
+            // what may stand so long at most stands so long
+            compare = compare.filter(one -> one != Compare.AT_MOST);
+        }
         SheetValue value = new SheetValue(component.id() + "." + property.name(), read.value(), compare,
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);

@@ -9,13 +9,14 @@ import reglet.reading.Layout.Line;
 /** The product's name and its maker, as far as they can be told: the largest line of the first page, and a line that says who made it. */
 final class Titles {
     private static final int HEAD = 8;
+    private static final int DESCRIBING = 8;
     private static final Pattern MAKER = Pattern.compile("(?i)^(?:manufactured by|manufacturer|made by|maker|produced by|report "
         + "holder|by)\\b[:\\s]+(.{3,80})$");
     private static final Pattern FIRM = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|industries|"
         + "products|manufacturing|"
         + "chemical|sealants|boards|goods)\\b.*");
 
-    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|behind|under|beneath|over|with|against|to be used|used"
+    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against|to be used|used"
         + "|on|in)\\s.*");
 
     private Titles() {
@@ -32,7 +33,14 @@ final class Titles {
     static String subject(List<Layout> layouts) {
         StringBuilder head = new StringBuilder(product(layouts));
         first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(APART.matcher(line.text()).replaceFirst("")));
+        described(layouts).forEach(text -> head.append(' ').append(APART.matcher(text).replaceFirst("")));
         return head.toString();
+    }
+
+    /** The first sentences of running text, which say what the product is. */
+    private static List<String> described(List<Layout> layouts) {
+        return layouts.stream().limit(1).flatMap(layout -> layout.sentences().stream()).map(sentence -> sentence.cell().text())
+            .filter(text -> text.split("\\s+").length >= DESCRIBING).limit(1).toList();
     }
 
     private static List<Line> first(List<Layout> layouts) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 import reglet.model.Dimension;
 import reglet.model.Unit;
@@ -11,6 +12,9 @@ import reglet.model.Unit;
 /** Units as makers spell them: "lbs. / sq. yd.", "LB per square yard", "ng/(Pa·s·m2)". */
 final class UnitSpelling {
     private static final Map<String, Unit> PLAIN = new HashMap<>();
+    /** The same spellings are asked for by every component. */
+    private static final Map<String, Optional<Unit>> SEEN = new ConcurrentHashMap<>();
+    private static final int MOST_SEEN = 20_000;
 
     static {
         for (Unit unit : Unit.values()) {
@@ -25,8 +29,11 @@ final class UnitSpelling {
 
     /** The unit that a text is a spelling of, seen as one of a dimension; empty when it is none. */
     static Optional<Unit> of(String written, Dimension wanted) {
-        Optional<Unit> unit = Unit.of(written.strip()).filter(found -> found != Unit.ONE)
-            .or(() -> Optional.ofNullable(PLAIN.get(plain(written))));
+        if (SEEN.size() > MOST_SEEN) {
+            SEEN.clear();
+        }
+        Optional<Unit> unit = SEEN.computeIfAbsent(written, fresh -> Unit.of(written.strip()).filter(found -> found != Unit.ONE)
+            .or(() -> Optional.ofNullable(PLAIN.get(plain(written)))));
         return unit.map(found -> as(found, wanted));
     }
 

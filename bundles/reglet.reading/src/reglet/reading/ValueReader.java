@@ -3,7 +3,6 @@ package reglet.reading;
 import java.util.List;
 
 import reglet.model.Component;
-import reglet.model.Pack;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Unread;
 import reglet.reading.Layout.Line;
@@ -17,17 +16,22 @@ final class ValueReader {
     private final Sentences sentences;
     private final Stacks stacks;
     private final Kinds kinds;
+    private final Sayings sayings;
+    private final Reported reported;
 
-    ValueReader(Pack pack, Component component, Citations citations) {
-        Labels labels = new Labels(pack, component, citations);
-        Reading reading = new Reading(pack, component);
+    ValueReader(Vocabulary vocabulary, Component component, Citations citations) {
+        Labels labels = new Labels(vocabulary, component, citations);
+        Reading reading = new Reading(vocabulary, component);
         taken = new Taken(component, citations, reading);
         tables = new TableReader(labels, citations, taken);
         lists = new ListReader(labels, citations, reading, taken);
         designations = new Designations(component, citations, reading, taken);
-        sentences = new Sentences(labels, citations, taken, new Limits(pack, component, reading));
+        sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading),
+            new Mentions(component, vocabulary, labels, reading, citations, taken));
         stacks = new Stacks(labels, citations, taken);
-        kinds = new Kinds(pack, component, taken);
+        kinds = new Kinds(vocabulary, component, taken);
+        sayings = new Sayings(component, vocabulary, citations, taken);
+        reported = new Reported(component, taken);
     }
 
     List<Found> found() {
@@ -38,10 +42,18 @@ final class ValueReader {
         return taken.unread();
     }
 
-    void read(Layout layout) {
+    /** Reads the pages, each of them first by its tables and lists, and all of them for what is said in words alone. */
+    void read(List<Layout> layouts) {
+        layouts.forEach(this::read);
+        sayings.read(layouts);
+        reported.read(layouts);
+    }
+
+    private void read(Layout layout) {
         taken.page(layout);
         tables.page(layout);
         lists.page();
+        layout.sentences().forEach(sentence -> designations.read(sentence.cell()));
         List<Line> rows = Rows.of(layout);
         for (int i = 0; i < rows.size(); i++) {
             taken.row(rows.get(i));
@@ -54,7 +66,7 @@ final class ValueReader {
                 lists.read(rows.get(i));
                 stacks.read(rows, i);
             }
-            designations.read(rows.get(i));
+            designations.read(rows.get(i), layout);
         }
         taken.title("");
         sentences.read(layout);

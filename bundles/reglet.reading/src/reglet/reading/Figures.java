@@ -1,0 +1,45 @@
+package reglet.reading;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Numbers as people write them in running text: "two weeks", "60-day", "3½", and weeks as days. */
+final class Figures {
+    private static final Map<String, Integer> WORDS = new LinkedHashMap<>();
+    private static final Pattern LEADING;
+    private static final Pattern WEEKS = Pattern.compile("(?i)^(\\D*?)(\\d+)\\s*-?\\s*(?:weeks?|wks?)\\b\\.?");
+    /** A dash for a minus: "between –20°F and 122°F". */
+    private static final Pattern MINUS = Pattern.compile("(?<=^|\\s|\\()[–—](?=\\d)");
+    private static final int DAYS = 7;
+
+    static {
+        String[] words = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"};
+        for (int i = 0; i < words.length; i++) {
+            WORDS.put(words[i], i + 1);
+        }
+        WORDS.putAll(Map.of("fifteen", 15, "twenty", 20, "thirty", 30, "forty", 40, "forty-five", 45, "sixty", 60, "ninety", 90));
+        LEADING = Pattern.compile("(?i)\\b(" + WORDS.keySet().stream().sorted((a, b) -> b.length() - a.length())
+            .collect(Collectors.joining("|")) + ")\\b(?=[\\s-]*(?:\\(\\d+\\)\\s*)?(?:days?|weeks?|months?|years?|hours?|minutes?|inch|inches|feet|foot|percent|mils?|"
+            + "perms?|pounds?)\\b)");
+    }
+
+    private Figures() {
+    }
+
+    static boolean isNumber(String plain) {
+        return WORDS.containsKey(plain.toLowerCase(Locale.ROOT));
+    }
+
+    /** A text with its numbers as figures. */
+    static String of(String written) {
+        String text = MINUS.matcher(LEADING.matcher(written).replaceAll(match -> Integer.toString(WORDS.get(match.group(1).toLowerCase(Locale.ROOT))))).replaceAll("-");
+        // "two (2) weeks", "60-day", "4-inch"
+        text = text.replaceAll("(\\d+)\\s*\\(\\1\\)", "$1").replaceAll("(?<=\\d)-(?=\\p{L}{2})", " ");
+        Matcher weeks = WEEKS.matcher(text);
+        return weeks.find() ? weeks.group(1) + Integer.parseInt(weeks.group(2)) * DAYS + " days" + text.substring(weeks.end()) : text;
+    }
+}

@@ -1,0 +1,84 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A sentence as words in one spelling, each with its place in the text. */
+final class Said {
+    /** Numbers such as "1-1/2" stay whole; hyphens and strokes between letters part words. */
+    private static final Pattern WORD = Pattern.compile("(?:(?<=\\s)–(?=\\d)|[-+−±]?)[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+)?(?:\"|'|%|°\\s?[CF]?)?|[^\\s/–—()\\[\\]-]+|[–—]");
+    private static final Pattern STOP = Pattern.compile(".*[,;:)]|[–—]");
+
+    private final String text;
+    private final List<Word> words = new ArrayList<>();
+
+    /**
+     * A word.
+     *
+     * @param plain in one spelling; "" for a dash
+     * @param stop  whether a clause may end behind it
+     */
+    record Word(String plain, int from, int to, boolean stop) {
+    }
+
+    Said(String text) {
+        this.text = text;
+        Matcher matcher = WORD.matcher(text);
+        while (matcher.find()) {
+            String written = matcher.group();
+            boolean figure = Character.isDigit(written.charAt(written.length() - 1)) || written.matches("[-+−±–]?[.\\d].*");
+            String plain = figure ? written.replaceAll("[,;]$", "") : Labels.plain(written);
+            boolean stop = STOP.matcher(written).matches();
+            if (!plain.isEmpty()) {
+                words.add(new Word(plain, matcher.start(), matcher.end(), stop));
+            } else if (stop && !words.isEmpty()) {
+                Word last = words.remove(words.size() - 1);
+                words.add(new Word(last.plain, last.from, last.to, true));
+            }
+        }
+    }
+
+    String text() {
+        return text;
+    }
+
+    int size() {
+        return words.size();
+    }
+
+    Word at(int index) {
+        return words.get(index);
+    }
+
+    /** The text of some words, without the marks that end a clause. */
+    String between(int first, int end) {
+        return text.substring(words.get(first).from, to(first, end)).strip();
+    }
+
+    /** Where the text of some words ends; a bracket that opens within them closes there too: "L/(s·m²)". */
+    int to(int first, int end) {
+        int to = to(end);
+        String inside = text.substring(words.get(first).from, to);
+        boolean open = inside.indexOf('(') > 0 && inside.indexOf(')') < 0;
+        return open && to < text.length() && text.charAt(to) == ')' ? to + 1 : to;
+    }
+
+    private int to(int end) {
+        int to = words.get(end - 1).to;
+        while (to > 0 && ",;:.".indexOf(text.charAt(to - 1)) >= 0) {
+            to--;
+        }
+        return to;
+    }
+
+    /** Some words in one spelling with blanks between them. */
+    String plain(int first, int end) {
+        StringBuilder plain = new StringBuilder();
+        for (int i = first; i < end; i++) {
+            plain.append(i == first ? "" : " ").append(words.get(i).plain);
+        }
+        return plain.toString();
+    }
+}

@@ -1,0 +1,91 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A turn of phrase: "weighs {}", "hold * {} off the backing". */
+record Turn(List<String> parts) {
+    private static final String AMOUNT = "{}";
+    private static final String SOME = "*";
+    private static final int MOST = 5;
+
+    Turn {
+        parts = List.copyOf(parts);
+    }
+
+    static Turn of(String written) {
+        List<String> parts = new ArrayList<>();
+        for (String part : written.replace("…", " ").replace('-', ' ').strip().split("\\s+")) {
+            if (part.equals(AMOUNT) || part.equals(SOME)) {
+                parts.add(part);
+            } else {
+                parts.add(Stream.of(part.split("\\|")).map(Labels::plain).collect(Collectors.joining("|")));
+            }
+        }
+        return new Turn(parts);
+    }
+
+
+    boolean hasAmount() {
+        return parts.contains(AMOUNT);
+    }
+
+    /** Words that the turn fixes: the more, the surer. */
+    int fixed() {
+        return (int) parts.stream().filter(part -> !part.equals(AMOUNT) && !part.equals(SOME)).count();
+    }
+
+    /**
+     * Where in a sentence the turn stands.
+     *
+     * @param from   first and last word, and first and last word of the amount; equal where there is none
+     */
+    record Place(int from, int to, int amount, int amountEnd) {
+    }
+
+    /**
+     * The turn at a word of a sentence, or null.
+     *
+     * @param amount the index behind the amount that starts at a word; -1 where none does
+     */
+    Place at(Said said, int start, IntUnaryOperator amount) {
+        return match(said, start, start, 0, start, start, amount);
+    }
+
+    private Place match(Said said, int start, int word, int part, int from, int to, IntUnaryOperator amount) {
+        if (part == parts.size()) {
+            return new Place(start, word, from, to);
+        }
+        String wanted = parts.get(part);
+        if (wanted.equals(AMOUNT)) {
+            int end = word < said.size() ? amount.applyAsInt(word) : -1;
+            return end < 0 ? null : match(said, start, end, part + 1, word, end, amount);
+        }
+        if (wanted.equals(SOME)) {
+            for (int skipped = 0; skipped <= MOST && word + skipped <= said.size(); skipped++) {
+                Place place = match(said, start, word + skipped, part + 1, from, to, amount);
+                if (place != null) {
+                    return place;
+                }
+            }
+            return null;
+        }
+        // a word of the pack may be one of several: "cover|covered"
+        return word < said.size() && isOne(wanted, said.at(word).plain()) ? match(said, start, word + 1, part + 1, from, to, amount) : null;
+    }
+
+    static boolean isOne(String wanted, String word) {
+        if (wanted.indexOf('|') < 0) {
+            return wanted.equals(word);
+        }
+        for (String one : wanted.split("\\|")) {
+            if (one.equals(word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,64 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+import reglet.model.Pack;
+import reglet.model.Synonym;
+
+/**
+ * The pack's synonyms, by what they stand for: names, which label a value or are one, and turns of phrase, by which running text says
+ * it. In a turn {@code {}} stands for an amount and {@code *} for a few words; "…" begins one that says a word or a flag.
+ */
+final class Vocabulary {
+    private final Map<String, List<String>> names = new HashMap<>();
+    private final Map<String, List<Turn>> turns = new HashMap<>();
+
+    private final Set<String> words = new HashSet<>();
+
+    Vocabulary(Pack pack) {
+        pack.components().forEach(one -> one.properties().forEach(property -> note(property.label())));
+        for (Synonym synonym : pack.synonyms()) {
+            String key = key(synonym.property());
+            for (String label : synonym.labels()) {
+                if (isTurn(label)) {
+                    turns.computeIfAbsent(key, fresh -> new ArrayList<>()).add(Turn.of(label));
+                } else {
+                    names.computeIfAbsent(key, fresh -> new ArrayList<>()).add(label);
+                    note(label);
+                }
+            }
+        }
+    }
+
+    private void note(String label) {
+        words.addAll(List.of(Labels.plain(label).split(" ")));
+    }
+
+    private static String key(String path) {
+        return path.toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean isTurn(String label) {
+        return label.startsWith("…") || label.contains("{}");
+    }
+
+    /** What a component, a property or a word of one is also called. */
+    List<String> names(String path) {
+        return names.getOrDefault(key(path), List.of());
+    }
+
+    List<Turn> turns(String path) {
+        return turns.getOrDefault(key(path), List.of());
+    }
+
+    /** Every word of every name in the pack. */
+    Set<String> words() {
+        return words;
+    }
+}
