@@ -24,6 +24,8 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 
+import reglet.workbench.sheets.PageCanvas;
+
 /** Looks at every control that is in sight. On the window's thread. */
 final class Inspection {
     private Inspection() {
@@ -33,7 +35,7 @@ final class Inspection {
     static List<String> nameless(Composite below) {
         return inSight(below).stream().filter(control -> control instanceof Text || control instanceof Combo || control instanceof Table
             || control instanceof Tree || control instanceof Button || control instanceof StyledText || control instanceof Link
-            || control instanceof org.eclipse.swt.widgets.List || control instanceof DrawingCanvas)
+            || control instanceof org.eclipse.swt.widgets.List || control instanceof DrawingCanvas || control instanceof PageCanvas)
             .filter(control -> spoken(control).isBlank()).map(Inspection::path).toList();
     }
 

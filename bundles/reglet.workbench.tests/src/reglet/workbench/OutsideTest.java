@@ -89,7 +89,8 @@ class OutsideTest {
         chooseLath("metal-2.5");
         Files.writeString(wall, old.replace("height: 26 ft", "height: 28 ft"));
         await("the window asks", () -> isShown(AskBar.NAME));
-        assertTrue(label(AskBar.NAME).contains("walls/W1.yaml was changed by another program, and in this window too."), label(AskBar.NAME));
+        assertTrue(label(AskBar.NAME).contains("walls/W1.yaml was changed by another program, and in this window too."),
+            label(AskBar.NAME));
         assertEquals("26 ft", height());
         picture("asked");
         take("Put this window's back");

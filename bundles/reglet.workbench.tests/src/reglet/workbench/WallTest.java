@@ -151,7 +151,8 @@ class WallTest {
         press('y', SWT.CTRL);
         await("and redo brings it again", () -> isShown("Take the acceptance back"));
         take("Take the acceptance back");
-        await("it stands again", () -> !Files.exists(accepted) && lines("Findings").stream().noneMatch(line -> line.startsWith("● Accepted")));
+        await("it stands again", () -> !Files.exists(accepted) && lines("Findings").stream()
+            .noneMatch(line -> line.startsWith("● Accepted")));
     }
 
     private void lookAtAllWalls() {
@@ -192,7 +193,8 @@ class WallTest {
         take("Make the same");
         await("the lath is the same everywhere", () -> rows("All wall types").stream()
             .anyMatch(row -> row.startsWith("Lath |") && row.endsWith("| same everywhere")));
-        assertTrue(text(other).contains("lath: {accept: [metal-3.4, woven-17], by: specifier, because: stiffer under the trowel}"), text(other));
+        assertTrue(text(other).contains("lath: {accept: [metal-3.4, woven-17], by: specifier, because: stiffer under the trowel}"),
+            text(other));
         press('z', SWT.CTRL);
         await("undo takes all of it back", () -> text(other).equals(before));
     }

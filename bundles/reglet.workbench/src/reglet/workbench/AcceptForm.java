@@ -49,8 +49,8 @@ final class AcceptForm {
         Composite buttons = new Composite(page, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(buttons);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END).span(2, 1).applyTo(buttons);
-        button(buttons, "&Back", "Back to the remedies", done);
-        accept = button(buttons, "A&ccept", "Accept the finding", this::accept);
+        Ui.button(buttons, "&Back", "Back to the remedies", done);
+        accept = Ui.button(buttons, "A&ccept", "Accept the finding", this::accept);
         ModifyListener typed = event -> tell();
         because.addModifyListener(typed);
         by.addModifyListener(typed);
@@ -71,13 +71,6 @@ final class AcceptForm {
         Label label = new Label(page, SWT.NONE);
         label.setText(words);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(label);
-    }
-
-    static Button button(Composite parent, String words, String name, Runnable action) {
-        Button button = Ui.named(new Button(parent, SWT.PUSH), name);
-        button.setText(words);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return button;
     }
 
     Composite page() {

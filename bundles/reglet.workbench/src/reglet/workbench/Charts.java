@@ -57,7 +57,8 @@ final class Charts {
             return pictures;
         }, pictures -> {
             clear();
-            pictures.forEach((chart, picture) -> images.put(chart, new Image(control.getDisplay(), (int wanted) -> data(wanted == zoom ? picture
+            pictures.forEach((chart, picture) -> images.put(chart, new Image(control.getDisplay(), (int wanted) -> data(wanted == zoom
+                ? picture
                 : Pictures.chart(chart, width, height(width), wanted)))));
             drawn.run();
         });

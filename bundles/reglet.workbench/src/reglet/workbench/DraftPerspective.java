@@ -10,6 +10,7 @@ import reglet.workbench.walls.FactsView;
 import reglet.workbench.walls.WallsView;
 
 import reglet.workbench.help.HelpView;
+import reglet.workbench.section.SectionView;
 
 /** Draft a wall and its section: the wall in the middle, the paper beside it, below both the findings. */
 public final class DraftPerspective implements IPerspectiveFactory {
@@ -26,6 +27,7 @@ public final class DraftPerspective implements IPerspectiveFactory {
         layout.addView(JobView.ID, IPageLayout.LEFT, 0.17f, IPageLayout.ID_EDITOR_AREA);
         IFolderLayout wall = layout.createFolder("reglet.workbench.middle", IPageLayout.TOP, 0.95f, IPageLayout.ID_EDITOR_AREA);
         WALL.forEach(wall::addView);
+        wall.addPlaceholder(IssuesView.ID);
         // across wall and paper: a finding is one whole sentence
         layout.addView(FindingsView.ID, IPageLayout.BOTTOM, 0.77f, "reglet.workbench.middle");
         IFolderLayout paper = layout.createFolder("reglet.workbench.paper", IPageLayout.RIGHT, 0.62f, "reglet.workbench.middle");

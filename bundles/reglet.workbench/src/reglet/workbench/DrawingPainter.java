@@ -188,7 +188,8 @@ final class DrawingPainter {
 
     /** Width of the notes at a side; 0 when there are none. */
     private int column(Rectangle room, boolean right) {
-        boolean any = shown.noted() && shown.drawing().shapes().stream().anyMatch(shape -> shape instanceof Leader leader && isRight(leader) == right);
+        boolean any = shown.noted() && shown.drawing().shapes().stream().anyMatch(shape -> shape instanceof Leader leader
+            && isRight(leader) == right);
         return any ? (int) Math.min(room.width * 0.4, Math.max(Ui.characters(canvas, 28), Math.min(room.width * 0.3,
             Ui.characters(canvas, 40)))) : 0;
     }

@@ -183,7 +183,8 @@ public final class Fields {
 
     private String focused() {
         Control control = scroll.getDisplay().getFocusControl();
-        return page != null && control != null && control.getParent() == page && control.getData(Ui.NAME) instanceof String name ? name : "";
+        return page != null && control != null && control.getParent() == page && control.getData(Ui.NAME) instanceof String name
+            ? name : "";
     }
 
     /** Gives the keyboard to the first field. */

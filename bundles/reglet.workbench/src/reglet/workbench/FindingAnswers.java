@@ -35,7 +35,7 @@ final class FindingAnswers {
         reason = Ui.named(new Label(accepted, SWT.WRAP), "Why it is accepted");
         GridDataFactory.fillDefaults().grab(true, true).hint(Ui.characters(reason, 20), SWT.DEFAULT).applyTo(reason);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END)
-            .applyTo(AcceptForm.button(accepted, "&Take back", "Take the acceptance back", this::takeBack));
+            .applyTo(Ui.button(accepted, "&Take back", "Take the acceptance back", this::takeBack));
         top(remedies.page());
     }
 

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.WorkbenchException;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.handlers.HandlerUtil;
@@ -93,6 +94,18 @@ public final class Handlers {
         @Override
         void run(Session session, IWorkbenchWindow window, ExecutionEvent event) {
             session.writePapers();
+        }
+    }
+
+    /** Goes back to drafting: the wall and its paper. */
+    public static final class Draft extends OnSession {
+        @Override
+        void run(Session session, IWorkbenchWindow window, ExecutionEvent event) throws ExecutionException {
+            try {
+                window.getWorkbench().showPerspective(DraftPerspective.ID, window);
+            } catch (WorkbenchException unavailable) {
+                throw new ExecutionException("the wall and its paper can't be shown", unavailable);
+            }
         }
     }
 

@@ -14,6 +14,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
 import reglet.model.Job;
+import reglet.workbench.sheets.SheetHandlers;
 
 /** What the job holds: wall types, sections, products, submittals. */
 public final class JobView extends Part {
@@ -63,6 +64,18 @@ public final class JobView extends Part {
             }
         });
         tree.getTree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look((Node) event.item.getData())));
+        tree.getTree().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> open((Node) event.item.getData())));
+    }
+
+    /** Goes into a product's sheet, or into the comparison of a submittal. */
+    private void open(Node node) {
+        Snapshot now = session().snapshot().orElse(null);
+        if (now != null && node.kind() == Kind.PRODUCT) {
+            now.job().job().products().stream().filter(product -> product.id().equals(node.id()) && !product.sheet().isEmpty()).findFirst()
+                .ifPresent(product -> SheetHandlers.openSheet(getSite().getWorkbenchWindow(), now.job().folder().resolve(product.sheet())));
+        } else if (now != null && node.kind() == Kind.SUBMITTAL) {
+            SheetHandlers.compare(getSite().getWorkbenchWindow(), node.id());
+        }
     }
 
     private void look(Node node) {

@@ -1,5 +1,6 @@
 package reglet.workbench;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -15,6 +16,7 @@ import org.eclipse.swt.widgets.Control;
  */
 public final class Latest {
     private final Control control;
+    private final Optional<OneByOne> told;
     private Job running;
 
     /** Work that may be cancelled between its steps. */
@@ -22,8 +24,18 @@ public final class Latest {
         T of(IProgressMonitor monitor) throws Exception;
     }
 
-    Latest(Control control) {
+    public Latest(Control control) {
+        this(control, Optional.empty());
+    }
+
+    /** Work that the status line tells of and lets the person stop; its thread is interrupted when nobody waits for it any more. */
+    public Latest(Control control, OneByOne told) {
+        this(control, Optional.of(told));
+    }
+
+    private Latest(Control control, Optional<OneByOne> told) {
         this.control = control;
+        this.told = told;
         control.addDisposeListener(event -> cancel());
     }
 
@@ -36,7 +48,16 @@ public final class Latest {
         cancel();
         Job job = new Job(name) {
             @Override
+            protected void canceling() {
+                Thread thread = getThread();
+                if (told.isPresent() && thread != null) {
+                    thread.interrupt();
+                }
+            }
+
+            @Override
             protected IStatus run(IProgressMonitor monitor) {
+                told.ifPresent(work -> work.begin(name, this));
                 try {
                     T result = work.of(monitor);
                     Ui.later(control, () -> {
@@ -50,6 +71,9 @@ public final class Latest {
                     return Status.CANCEL_STATUS;
                 } catch (Exception failed) {
                     return Status.error(name + ": " + failed.getMessage(), failed);
+                } finally {
+                    told.ifPresent(work -> work.end(this));
+                    Thread.interrupted();
                 }
             }
         };

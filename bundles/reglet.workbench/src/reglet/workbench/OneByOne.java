@@ -1,6 +1,7 @@
 package reglet.workbench;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -20,6 +21,8 @@ import reglet.model.UnusableInput;
 public final class OneByOne {
     private final BiConsumer<String, Boolean> say;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    /** What the person sees of the work under way, the newest last. */
+    private final List<Running> told = new ArrayList<>();
     private volatile Optional<Running> running = Optional.empty();
 
     private final ISchedulingRule rule = new ISchedulingRule() {
@@ -81,7 +84,7 @@ public final class OneByOne {
         Job[] self = new Job[1];
         self[0] = Job.create(name, (ICoreRunnable) monitor -> {
             if (shown) {
-                tell(Optional.of(new Running(name, "", -1, self[0])));
+                begin(name, self[0]);
             }
             try {
                 work.on(shown ? new Told(monitor, name, self[0]) : monitor);
@@ -93,9 +96,7 @@ public final class OneByOne {
                 say.accept("This is our own fault, not yours; a log is at " + Faults.log(fault), true);
                 throw fault;
             } finally {
-                if (shown) {
-                    tell(Optional.empty());
-                }
+                end(self[0]);
             }
         });
         self[0].setRule(rule);
@@ -104,8 +105,22 @@ public final class OneByOne {
         self[0].schedule();
     }
 
-    private void tell(Optional<Running> now) {
-        running = now;
+    /** Tells of work that doesn't wait for its turn here; {@link #end} has to follow. */
+    void begin(String name, Job job) {
+        tell(job, Optional.of(new Running(name, "", -1, job)));
+    }
+
+    /** Work is over, whether it was told of or not. */
+    void end(Job job) {
+        tell(job, Optional.empty());
+    }
+
+    private void tell(Job job, Optional<Running> now) {
+        synchronized (told) {
+            told.removeIf(one -> one.job() == job);
+            now.ifPresent(told::add);
+            running = told.isEmpty() ? Optional.empty() : Optional.of(told.get(told.size() - 1));
+        }
         listeners.forEach(Runnable::run);
     }
 
@@ -144,7 +159,7 @@ public final class OneByOne {
         }
 
         private void told() {
-            tell(Optional.of(new Running(name, step, total > 0 ? Math.min(1, (double) worked / total) : -1, job)));
+            tell(job, Optional.of(new Running(name, step, total > 0 ? Math.min(1, (double) worked / total) : -1, job)));
         }
     }
 

@@ -171,6 +171,8 @@ final class OptionsList {
         asked = now;
         askedFor = wanted;
         if (other) {
+            // what was said of another component doesn't hold here
+            say("");
             put(component.options().stream().map(option -> new Line(option, accepted.contains(option), Optional.empty())).toList(), true);
         }
         latest.ask("Working out what each option would bring", monitor -> {

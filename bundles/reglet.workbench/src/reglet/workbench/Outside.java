@@ -1,7 +1,6 @@
 package reglet.workbench;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -9,9 +8,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-import org.eclipse.core.commands.operations.IOperationHistory;
-import org.eclipse.core.commands.operations.IUndoContext;
-import org.eclipse.core.commands.operations.IUndoableOperation;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -117,21 +113,5 @@ final class Outside {
         Set<String> theirs = there.lines().collect(Collectors.toSet());
         return ours.stream().anyMatch(line -> !old.contains(line) && !theirs.contains(line))
             || old.stream().anyMatch(line -> !ours.contains(line) && theirs.contains(line));
-    }
-
-    /** The changes that could be taken back. */
-    static List<Edit> edits(IOperationHistory history, IUndoContext context) {
-        return Arrays.stream(history.getUndoHistory(context)).filter(Edit.class::isInstance).map(Edit.class::cast).toList();
-    }
-
-    /** Changes of files whose texts are now another program's can't be taken back or made again any more. */
-    static void forget(IOperationHistory history, IUndoContext context, Set<String> files) {
-        for (IUndoableOperation[] all : List.of(history.getUndoHistory(context), history.getRedoHistory(context))) {
-            for (IUndoableOperation operation : all) {
-                if (operation instanceof Edit edit && edit.files().stream().anyMatch(files::contains)) {
-                    history.replaceOperation(edit, new IUndoableOperation[0]);
-                }
-            }
-        }
     }
 }

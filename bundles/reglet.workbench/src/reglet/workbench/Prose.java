@@ -12,6 +12,7 @@ import org.eclipse.swt.custom.LineStyleEvent;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.widgets.Caret;
 import org.eclipse.swt.widgets.Composite;
 
 /**
@@ -20,6 +21,7 @@ import org.eclipse.swt.widgets.Composite;
  */
 public final class Prose {
     private final StyledText text;
+    private final Caret caret;
     private Font plain;
     private Font shownIn;
     private Font heading;
@@ -51,6 +53,7 @@ public final class Prose {
     public Prose(Composite parent, String name) {
         text = Ui.named(new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.READ_ONLY), name);
         text.setEditable(false);
+        caret = text.getCaret();
         text.setCaret(null);
         int margin = Ui.characters(text, 1);
         text.setMargins(margin, margin / 2, margin, margin / 2);
@@ -96,6 +99,17 @@ public final class Prose {
         return words.length();
     }
 
+    /** How many lines were built since the last time. */
+    public int lines() {
+        return paragraphs.size();
+    }
+
+    /** Shows where the keyboard stands in the text. */
+    public Prose withCaret() {
+        text.setCaret(caret);
+        return this;
+    }
+
     public Prose heading(String line) {
         fonts();
         return styled(line, heading, null).end(0, 0);
@@ -130,6 +144,20 @@ public final class Prose {
 
     public Prose strong(String run) {
         return styled(run, strong, null);
+    }
+
+    /** A run that is taken out: struck through. */
+    public Prose struck(String run) {
+        styled(run, null, null);
+        styles.get(styles.size() - 1).strikeout = true;
+        return this;
+    }
+
+    /** A run that is put in: underlined, in the emphasis. */
+    public Prose put(String run) {
+        styled(run, strong, null);
+        styles.get(styles.size() - 1).underline = true;
+        return this;
     }
 
     /** Paints a picture of the text. */

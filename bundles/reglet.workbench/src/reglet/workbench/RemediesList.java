@@ -80,8 +80,8 @@ final class RemediesList {
         Composite buttons = new Composite(page, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(buttons);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.END).applyTo(buttons);
-        apply = AcceptForm.button(buttons, "&Apply", "Apply", this::apply);
-        accepting = AcceptForm.button(buttons, "A&ccept…", "Accept with a reason", accept);
+        apply = Ui.button(buttons, "&Apply", "Apply", this::apply);
+        accepting = Ui.button(buttons, "A&ccept…", "Accept with a reason", accept);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.END).applyTo(apply);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.END).applyTo(accepting);
         latest = new Latest(page);

@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -30,6 +27,7 @@ import reglet.model.Change;
 import reglet.model.Option;
 import reglet.model.Problem;
 import reglet.model.UnusableInput;
+import reglet.workbench.section.Kept;
 
 /**
  * What the window's parts share: the job as it stands, what the person looks at, and the ways to change them. Everything that
@@ -39,13 +37,12 @@ public final class Session {
     /** Kind of the texts typed into the fields of a wall type's values: "value W1.lath.weight". */
     static final String VALUE = "value";
     private final Display display;
-    private final Supplier<IOperationHistory> history;
-    private final Supplier<IUndoContext> undoContext;
+    private final History history;
+    private final Rereading rereading;
     private final Recent recent;
     private final OneByOne work = new OneByOne(this::say);
     private final Asks asks = new Asks();
     private final Typing typing;
-    private final Outside outside = new Outside(this::lookForChanges);
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private volatile Optional<Snapshot> snapshot = Optional.empty();
     private Focus focus = Focus.NOTHING;
@@ -70,14 +67,15 @@ public final class Session {
 
     Session(Display display, Supplier<IOperationHistory> history, Supplier<IUndoContext> undoContext, Recent recent, Drafts drafts) {
         this.display = display;
-        this.history = history;
-        this.undoContext = undoContext;
+        this.history = new History(history, undoContext);
+        this.rereading = new Rereading(this, this.history);
         this.recent = recent;
         this.typing = new Typing(drafts);
         typing.taking(VALUE, (where, text) -> {
             String[] path = where.split("\\.", 3);
             set(path[0], path[1], path[2], text, refused -> say(refused, true));
         });
+        Kept.takeBack(this);
     }
 
     public void listen(Listener listener) {
@@ -105,8 +103,13 @@ public final class Session {
         return asks;
     }
 
+    /** Whether another program changed the files and the person has not said yet whose texts hold. */
+    public boolean isAskedAboutFiles() {
+        return asks.asks(Outside.ABOUT);
+    }
+
     /** What is being typed and not taken over yet. */
-    Typing typing() {
+    public Typing typing() {
         return typing;
     }
 
@@ -133,11 +136,11 @@ public final class Session {
         run("Opening " + whole.getFileName(), true, monitor -> {
             try {
                 OpenJob opened = desk().open(whole);
-                outside.know(whole);
+                rereading.know(whole);
                 Snapshot first = Snapshot.of(opened);
                 recent.put(whole);
                 onWindow(() -> {
-                    history.get().dispose(undoContext.get(), true, true, false);
+                    history.clear();
                     asks.clear();
                     typing.in(whole);
                     publish(Optional.of(first), "", false);
@@ -155,12 +158,12 @@ public final class Session {
     /** Closes the job; everything is on disk already. */
     void close() {
         run("Closing the job", false, monitor -> {
-            outside.forget();
+            rereading.forget();
             snapshot = Optional.empty();
             onWindow(() -> {
                 typing.in(null);
                 asks.clear();
-                history.get().dispose(undoContext.get(), true, true, false);
+                history.clear();
                 publish(Optional.empty(), "", false);
             });
         });
@@ -168,72 +171,18 @@ public final class Session {
 
     /** The window is going: nothing is looked at or waits to be kept any more. */
     void end() {
-        outside.forget();
+        rereading.forget();
         typing.keepNow();
     }
 
     /** Reads the job's files again when they were changed outside the window; asks when that would lose what was done in it. */
     void lookForChanges() {
-        run("Looking for changes", false, monitor -> {
-            Snapshot now = snapshot.orElse(null);
-            if (now == null || !outside.isChanged()) {
-                return;
-            }
-            Path folder = now.job().folder();
-            Set<String> files = outside.differing();
-            Set<String> lost = new TreeSet<>(Outside.lost(files, Stamps.of(folder).texts(folder),
-                Outside.edits(history.get(), undoContext.get())));
-            now.job().job().walls().stream().filter(wall -> typing.isOpen(VALUE + " " + wall.id() + "."))
-                .map(wall -> Saving.wallFile(wall.id())).filter(files::contains).forEach(lost::add);
-            if (lost.isEmpty()) {
-                if (!files.isEmpty()) {
-                    read(folder, "The files were changed outside; this is how they stand now.");
-                }
-            } else {
-                onWindow(() -> asks.put(new Asks.Ask(Outside.ABOUT, String.join(", ", lost) + (lost.size() == 1 ? " was" : " were")
-                    + " changed by another program, and in this window too.", List.of(
-                        new Asks.Answer("Read the other one in", () -> readOver(folder, files)),
-                        new Asks.Answer("Put this window's back", () -> putBack(files))))));
-            }
-        });
-    }
-
-    private void readOver(Path folder, Set<String> files) {
-        run("Reading the job again", true, monitor -> {
-            Outside.forget(history.get(), undoContext.get(), files);
-            read(folder, "Read in; what this window had changed in " + String.join(", ", files) + " can't be taken back any more.");
-        });
-    }
-
-    /** A change like any other: undo gives the other program's text back. */
-    private void putBack(Set<String> files) {
-        Map<String, String> texts = outside.known(files);
-        change("this window's " + String.join(", ", files), List.copyOf(files), job -> Saving.restore(job, texts), refused -> say(refused, true));
+        rereading.lookForChanges();
     }
 
     /** Reads the job's files again. */
     void reload() {
-        run("Reading the job again", true, monitor -> {
-            Snapshot now = snapshot.orElse(null);
-            if (now != null) {
-                read(now.job().folder(), "Read again.");
-            }
-        });
-    }
-
-    private void read(Path folder, String words) throws IOException {
-        try {
-            Snapshot read = Snapshot.of(desk().open(folder));
-            outside.know(folder);
-            snapshot = Optional.of(read);
-            onWindow(() -> {
-                asks.drop(Outside.ABOUT);
-                publish(Optional.of(read), words, false);
-            });
-        } catch (UnusableInput unusable) {
-            outside.differing();
-            say("The files were changed outside and can't be used; the window shows how they stood before. " + words(unusable), true);
-        }
+        rereading.reload();
     }
 
     /** Accepts these options for a component, in place of those accepted now. */
@@ -275,7 +224,7 @@ public final class Session {
     public void change(String label, List<String> files, Edit.Change change, Consumer<String> refused) {
         run(label, false, monitor -> {
             try {
-                history.get().execute(new Edit(label, files, this, change, undoContext.get()), monitor, null);
+                history.make(this, label, files, change, monitor);
             } catch (ExecutionException failed) {
                 String why = failed.getCause() instanceof UnusableInput unusable ? reasons(unusable) : failed.getMessage();
                 onWindow(() -> refused.accept(why));
@@ -284,11 +233,11 @@ public final class Session {
     }
 
     void undo() {
-        step("Undo", () -> history.get().undo(undoContext.get(), null, null));
+        step("Undo", history::undo);
     }
 
     void redo() {
-        step("Redo", () -> history.get().redo(undoContext.get(), null, null));
+        step("Redo", history::redo);
     }
 
     private interface Step {
@@ -329,7 +278,7 @@ public final class Session {
     /** Takes over a changed job; called beside the window's thread by what changed it. */
     void changed(OpenJob job, String words) {
         // first of all: what another program writes from now on is to be noticed
-        outside.know(job.folder());
+        rereading.know(job.folder());
         Snapshot next = Snapshot.of(job);
         snapshot = Optional.of(next);
         onWindow(() -> {
@@ -392,7 +341,8 @@ public final class Session {
         }
     }
 
-    private static String words(UnusableInput unusable) {
+    /** All problems with their places, a line each. */
+    static String words(UnusableInput unusable) {
         return String.join("\n", unusable.problems().stream().map(Problem::toString).toList());
     }
 
@@ -400,7 +350,7 @@ public final class Session {
     public static String reasons(UnusableInput unusable) {
         List<String> reasons = new ArrayList<>();
         unusable.problems().forEach(problem -> reasons.add(Marks.sentence(problem.what())
-            + (problem.expected().isEmpty() ? "" : "; " + problem.expected()) + "."));
+            + (problem.expected().isEmpty() ? "" : "; " + problem.expected()) + (problem.toString().endsWith("?") ? "" : ".")));
         return String.join("\n", reasons);
     }
 }

@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Composite;
  * that is active, and these words to the whole window.
  */
 final class StatusWords extends ContributionItem implements Session.Listener {
-    private static final int CHARACTERS = 110;
+    private static final int CHARACTERS = 72;
     private final Session session;
     private CLabel label;
 

@@ -23,7 +23,7 @@ import reglet.desk.Drafts.Draft;
  * after the program ended before its time. A place is "KIND WHERE", such as "value W1.lath.weight"; whoever takes texts of a kind
  * back says how. Used on the window's thread; files are written beside it.
  */
-final class Typing {
+public final class Typing {
     private static final long PAUSE_MILLISECONDS = 300;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
     private final Drafts drafts;
@@ -35,7 +35,7 @@ final class Typing {
     private final Job keeping = Job.create("Keeping what is typed", (ICoreRunnable) monitor -> keep());
 
     /** Takes a kept text back. */
-    interface Taker {
+    public interface Taker {
         void take(String where, String text);
     }
 
@@ -45,7 +45,7 @@ final class Typing {
     }
 
     /** Says how texts of a kind are taken back. */
-    void taking(String kind, Taker taker) {
+    public void taking(String kind, Taker taker) {
         takers.put(kind, taker);
     }
 
@@ -57,13 +57,13 @@ final class Typing {
     }
 
     /** The newest text of a place, after each key. */
-    void typed(String place, String text) {
+    public void typed(String place, String text) {
         open.add(place);
         note(place, text);
     }
 
     /** The text of a place was taken over, or the person thought better of it. */
-    void done(String place) {
+    public void done(String place) {
         if (open.remove(place)) {
             note(place, "");
         }

@@ -7,9 +7,12 @@ import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Widget;
@@ -38,6 +41,14 @@ public final class Ui {
             }
         });
         return control;
+    }
+
+    /** A button with a name for screen readers that does something. */
+    public static Button button(Composite parent, String words, String name, Runnable action) {
+        Button button = named(new Button(parent, SWT.PUSH), name);
+        button.setText(words);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return button;
     }
 
     /** The heading font: larger and bold. There are two sizes and one emphasis. */

@@ -31,7 +31,7 @@ import reglet.workbench.settings.Units;
  * values that it takes.
  */
 public final class WallView extends Part {
-    static final String ID = "reglet.workbench.wall";
+    public static final String ID = "reglet.workbench.wall";
     private StackLayout stack;
     private StartPane start;
     private Composite wall;

@@ -15,6 +15,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.keys.IBindingService;
 import org.eclipse.ui.part.ViewPart;
 
@@ -109,6 +110,12 @@ public final class HelpView extends ViewPart {
         }
     }
 
+    /** " (in the section)" for a key that holds there alone; "" for one of the whole window. */
+    private static String where(String context) throws NotDefinedException {
+        return context.startsWith("reglet.") ? " (" + Prose.lower(PlatformUI.getWorkbench().getService(IContextService.class)
+            .getContext(context).getName()) + ")" : "";
+    }
+
     /** Every key of this window with its command, as they are bound now. */
     static List<String> keys() {
         IBindingService bindings = PlatformUI.getWorkbench().getService(IBindingService.class);
@@ -118,7 +125,7 @@ public final class HelpView extends ViewPart {
             TriggerSequence sequence = binding.getTriggerSequence();
             if (command != null && binding.getSchemeId().equals("reglet.workbench.keys")) {
                 try {
-                    keys.add("**" + sequence.format() + "**: " + command.getName());
+                    keys.add("**" + sequence.format() + "**: " + command.getName() + where(binding.getContextId()));
                 } catch (NotDefinedException gone) {
                     // a key of a command that isn't there does nothing
                 }

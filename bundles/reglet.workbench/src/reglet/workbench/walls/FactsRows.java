@@ -43,7 +43,8 @@ final class FactsRows {
 
         /** The facts in one line. */
         String summary() {
-            return subject.properties().stream().filter(property -> facts.containsKey(property.name())).map(property -> property.label() + " "
+            return subject.properties().stream().filter(property -> facts.containsKey(property.name()))
+                .map(property -> property.label() + " "
                 + facts.get(property.name()).value().text()).collect(Collectors.joining(" · "));
         }
 
@@ -91,7 +92,8 @@ final class FactsRows {
 
     /** Findings that miss a fact of a subject. */
     private static List<Finding> missing(List<Finding> findings, Subject subject) {
-        return findings.stream().filter(finding -> finding.missing().stream().anyMatch(name -> name.startsWith(subject.id() + "."))).toList();
+        return findings.stream().filter(finding -> finding.missing().stream().anyMatch(name -> name.startsWith(subject.id() + ".")))
+            .toList();
     }
 
     /** The kinds of things that a wall can meet. */

@@ -19,7 +19,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -36,6 +35,7 @@ import reglet.model.Subject;
 import reglet.model.WallType;
 import reglet.workbench.Fields;
 import reglet.workbench.Part;
+import reglet.workbench.Refusal;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 import reglet.workbench.WhenSeen;
@@ -55,7 +55,7 @@ public final class FactsView extends Part {
     private Combo kind;
     private Text name;
     private Button away;
-    private Label wrong;
+    private Refusal wrong;
     private String chosen = "";
     private String wall = "";
     private List<Subject> kinds = List.of();
@@ -82,9 +82,7 @@ public final class FactsView extends Part {
         fields = new Fields(frame, this::take);
         sash.setWeights(52, 48);
         adding(page);
-        wrong = Ui.named(new Label(page, SWT.WRAP), "Facts, what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).exclude(true).hint(Ui.characters(wrong, 40), SWT.DEFAULT).applyTo(wrong);
-        wrong.setVisible(false);
+        wrong = new Refusal(page, "Facts, what is wrong");
     }
 
     private void rows(Composite parent) {
@@ -138,15 +136,8 @@ public final class FactsView extends Part {
         name = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Name of what it meets");
         name.setLayoutData(new RowData(Ui.characters(name, 14), SWT.DEFAULT));
         name.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> add()));
-        button(line, "&Add", "Add what it meets", this::add);
-        away = button(line, "&Take away", "Take what it meets away", this::takeAway);
-    }
-
-    private static Button button(Composite parent, String words, String name, Runnable action) {
-        Button button = Ui.named(new Button(parent, SWT.PUSH), name);
-        button.setText(words);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return button;
+        Ui.button(line, "&Add", "Add what it meets", this::add);
+        away = Ui.button(line, "&Take away", "Take what it meets away", this::takeAway);
     }
 
     private void add() {
@@ -157,8 +148,8 @@ public final class FactsView extends Part {
         String id = name.getText().isBlank() ? name.getMessage() : name.getText().strip();
         String of = wall;
         chosen = of + "." + id;
-        tell("");
-        session().change(of + " meets " + id, List.of(Saving.wallFile(of)), job -> Walls.meet(job, of, id, subject), why -> tell("≠ " + why));
+        wrong.say("");
+        session().change(of + " meets " + id, List.of(Saving.wallFile(of)), job -> Walls.meet(job, of, id, subject), wrong::say);
         name.setText("");
     }
 
@@ -167,7 +158,7 @@ public final class FactsView extends Part {
         if (row != null && !row.meeting().isEmpty()) {
             String of = wall;
             session().change(of + " no longer meets " + row.meeting(), List.of(Saving.wallFile(of)),
-                job -> Walls.unmeet(job, of, row.meeting()), why -> tell("≠ " + why));
+                job -> Walls.unmeet(job, of, row.meeting()), wrong::say);
         }
     }
 
@@ -179,15 +170,6 @@ public final class FactsView extends Part {
         List<Change> changes = List.of(new Change(row.address() + "." + line.key(), value));
         session().change(row.address() + ", " + line.name() + ": " + (value.isEmpty() ? "not stated" : value),
             Saving.files(session().snapshot().get().job(), changes), job -> Saving.apply(job, changes), refused);
-    }
-
-    private void tell(String words) {
-        if (!wrong.isDisposed() && !words.equals(wrong.getText())) {
-            wrong.setText(words);
-            wrong.setVisible(!words.isEmpty());
-            ((GridData) wrong.getLayoutData()).exclude = words.isEmpty();
-            wrong.getParent().layout();
-        }
     }
 
     /** Shows a row; what stands against it goes into focus, so that its reason and remedies are at hand. */

@@ -1,7 +1,6 @@
 package reglet.workbench.walls;
 
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Function;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -27,6 +26,7 @@ import reglet.desk.Walls;
 import reglet.model.WallType;
 import reglet.workbench.Edit;
 import reglet.workbench.Part;
+import reglet.workbench.Refusal;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 import reglet.workbench.WhenSeen;
@@ -48,7 +48,7 @@ public final class WallsView extends Part {
     private Text title;
     private Button duplicate;
     private Button away;
-    private Label wrong;
+    private Refusal wrong;
     private Font strong;
     private List<String> columns = List.of();
 
@@ -81,9 +81,7 @@ public final class WallsView extends Part {
         seen = new WhenSeen(table.getTable(), this::update);
         sameAs(page);
         types(page);
-        wrong = Ui.named(new Label(page, SWT.WRAP), "All wall types, what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).exclude(true).hint(Ui.characters(wrong, 40), SWT.DEFAULT).applyTo(wrong);
-        wrong.setVisible(false);
+        wrong = new Refusal(page, "All wall types, what is wrong");
     }
 
     private void key(KeyEvent event) {
@@ -101,7 +99,7 @@ public final class WallsView extends Part {
         Composite line = new Composite(page, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(line);
-        same = button(line, "&Make the same", "Make the same", this::makeSame);
+        same = Ui.button(line, "&Make the same", "Make the same", this::makeSame);
         Label words = new Label(line, SWT.NONE);
         words.setText("on");
         on = Ui.named(new Combo(line, SWT.READ_ONLY), "On which wall types");
@@ -119,16 +117,9 @@ public final class WallsView extends Part {
         title.setMessage("Title of a new wall type");
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(title, 14), SWT.DEFAULT)
             .applyTo(title);
-        button(line, "&Add", "Add a wall type", () -> add(""));
-        duplicate = button(line, "&Duplicate", "Duplicate the wall type", () -> add(session().focus().wall()));
-        away = button(line, "&Take away", "Take the wall type away", this::takeAway);
-    }
-
-    private static Button button(Composite parent, String words, String name, Runnable action) {
-        Button button = Ui.named(new Button(parent, SWT.PUSH), name);
-        button.setText(words);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return button;
+        Ui.button(line, "&Add", "Add a wall type", () -> add(""));
+        duplicate = Ui.button(line, "&Duplicate", "Duplicate the wall type", () -> add(session().focus().wall()));
+        away = Ui.button(line, "&Take away", "Take the wall type away", this::takeAway);
     }
 
     /** Adds a wall type as typed, like another or, for "", without choices. */
@@ -166,18 +157,8 @@ public final class WallsView extends Part {
     }
 
     private void change(String label, List<String> files, Edit.Change change) {
-        tell("");
-        Consumer<String> refused = why -> tell("≠ " + why);
-        session().change(label, files, change, refused);
-    }
-
-    private void tell(String words) {
-        if (!wrong.isDisposed() && !words.equals(wrong.getText())) {
-            wrong.setText(words);
-            wrong.setVisible(!words.isEmpty());
-            ((org.eclipse.swt.layout.GridData) wrong.getLayoutData()).exclude = words.isEmpty();
-            wrong.getParent().layout();
-        }
+        wrong.say("");
+        session().change(label, files, change, wrong::say);
     }
 
     private List<Row> selected() {

@@ -1,0 +1,350 @@
+package reglet.workbench.section;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+
+import reglet.desk.SectionPage;
+import reglet.desk.SectionPage.Line;
+import reglet.model.UnusableInput;
+import reglet.workbench.Latest;
+import reglet.workbench.Part;
+import reglet.workbench.Prose;
+import reglet.workbench.Snapshot;
+import reglet.workbench.Ui;
+
+/** The drafted section as it will print, written in where it stands; what speaks of the component in focus is marked and in sight. */
+public final class SectionView extends Part implements Writing.Page {
+    public static final String ID = "reglet.workbench.section";
+    private static final String READING = "reglet.workbench.in.section";
+    private static final String WRITING = "reglet.workbench.in.paragraph";
+    private Prose prose;
+    private StyledText text;
+    private PageText written;
+    private Margin margin;
+    private FindBar find;
+    private AboutPane about;
+    private Writing writing;
+    private Latest latest;
+    private String number = "";
+    private Path folder;
+    private Optional<SectionPage> page = Optional.empty();
+    private String here = "";
+    private int column;
+    /** A paragraph behind which one was added that the next page will show. */
+    private String awaited = "";
+    private boolean drawing;
+    private Keys keys;
+    private Ways ways;
+
+    /** What can be done in the section. */
+    enum Command {
+        WRITE, ADD, STRIKE, GIVE_BACK, UP, DOWN, SETTLE, CHOICE, FOLLOW, BACK, NEXT_OWN, PREVIOUS_OWN, FIND, FIND_NEXT, FIND_PREVIOUS, NOTE,
+        TAKE, LEAVE, TYPING_UNDO, TYPING_REDO
+    }
+
+    @Override
+    protected void fill(Composite frame) {
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(frame);
+        Composite top = new Composite(frame, SWT.NONE);
+        top.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, false, 2, 1));
+        GridLayoutFactory.fillDefaults().applyTo(top);
+        Composite middle = new Composite(frame, SWT.NONE);
+        GridData all = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
+        all.heightHint = 1;
+        all.widthHint = 1;
+        middle.setLayoutData(all);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(middle);
+        prose = new Prose(middle, "Section").withCaret();
+        text = prose.control();
+        text.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        written = new PageText(prose, id -> session().snapshot().flatMap(now -> now.component(id)).map(found -> found.id()),
+            component -> ways.look(component), reference -> ways.follow(reference));
+        ways = new Ways(this, session(), text, written);
+        margin = new Margin(middle, text, () -> written.rows(), () -> here);
+        margin.before(text);
+        find = new FindBar(top, text);
+        about = new AboutPane(frame, new AboutPane.Decisions() {
+            @Override
+            public void settle(Line line) {
+                writing.settle(line);
+            }
+
+            @Override
+            public void keep(Line line) {
+                writing.keep(line);
+            }
+
+            @Override
+            public void giveBack(Line line) {
+                writing.giveBack(line);
+            }
+        });
+        latest = new Latest(frame);
+        keys = new Keys(getSite());
+        writing = new Writing(session(), prose, this);
+        text.addCaretListener(event -> stood());
+        text.addListener(SWT.FocusIn, event -> keys.on(READING));
+        text.addListener(SWT.FocusOut, event -> keys.off(READING));
+        text.addListener(SWT.Resize, event -> Ui.later(text, this::resized));
+        text.addVerifyKeyListener(event -> {
+            if (event.keyCode == SWT.DEL && event.stateMask == 0) {
+                // the platform's keys leave Delete and Escape to a text that may want them itself
+                event.doit = false;
+                run(Command.STRIKE);
+            } else if (event.character > ' ' && event.character != SWT.DEL && (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0) {
+                // a letter typed on the page begins writing with it
+                event.doit = false;
+                writing.write();
+                writing.editor().ifPresent(editor -> editor.field().insert(String.valueOf(event.character)));
+            }
+        });
+        text.addListener(SWT.MouseDoubleClick, event -> run(Command.WRITE));
+        Keys.menu(text, ID, getSite());
+    }
+
+    @Override
+    public void dispose() {
+        if (keys != null) {
+            keys.none();
+        }
+        super.dispose();
+    }
+
+    /** Does what a command says. */
+    void run(Command command) {
+        if (page.isEmpty()) {
+            return;
+        }
+        switch (command) {
+            case WRITE -> writing.write();
+            case ADD -> writing.add();
+            case STRIKE -> writing.strike();
+            case GIVE_BACK -> writing.giveBack();
+            case UP -> writing.up();
+            case DOWN -> writing.down();
+            case SETTLE -> decide();
+            case CHOICE -> ways.choose(writing.editor().flatMap(ParagraphEditor::valueHere));
+            case FOLLOW -> ways.followHere();
+            case BACK -> ways.back();
+            case NEXT_OWN -> ways.own(1);
+            case PREVIOUS_OWN -> ways.own(-1);
+            case FIND -> find.open();
+            case FIND_NEXT -> find.step(1);
+            case FIND_PREVIOUS -> find.step(-1);
+            case NOTE -> about.toggleNotes();
+            case TAKE -> writing.take();
+            case LEAVE -> writing.leave();
+            case TYPING_UNDO -> writing.editor().ifPresent(editor -> editor.field().undo());
+            case TYPING_REDO -> writing.editor().ifPresent(editor -> editor.field().redo());
+        }
+    }
+
+    // ---- the page
+
+    @Override
+    public void jobChanged() {
+        ask();
+    }
+
+    @Override
+    public void focusChanged() {
+        boolean other = session().snapshot().map(now -> !now.section(session().focus()).equals(number)).orElse(false);
+        if (other) {
+            ask();
+        } else {
+            mark(true);
+        }
+    }
+
+    private void ask() {
+        Snapshot now = session().snapshot().orElse(null);
+        if (now == null) {
+            setPartName("Section");
+            writing.drop();
+            nothing("The drafted section stands here as it will print. It grows with every choice.");
+            return;
+        }
+        if (!now.job().folder().equals(folder)) {
+            writing.drop();
+            folder = now.job().folder();
+        }
+        String wanted = now.section(session().focus());
+        boolean same = wanted.equals(number);
+        if (!same) {
+            writing.take();
+        }
+        number = wanted;
+        setPartName(wanted.isEmpty() ? "Section" : "Section " + wanted);
+        if (!now.job().job().sections().contains(wanted)) {
+            nothing("This job doesn't write section " + wanted + now.job().pack().plan(wanted).map(plan -> ", " + plan.title()).orElse("")
+                + ". To have it drafted, add its number to the sections in job.yaml.");
+            return;
+        }
+        latest.ask("Drafting section " + wanted, monitor -> draft(now, wanted), draft -> {
+            if (draft.page == null) {
+                nothing("Section " + wanted + " can't be drafted. " + draft.why);
+            } else {
+                show(draft.page, same);
+            }
+        });
+    }
+
+    private void nothing(String why) {
+        latest.cancel();
+        page = Optional.empty();
+        written.clear();
+        about.show(Optional.empty());
+        showEmpty(why);
+    }
+
+    /** A section, or why there is none. */
+    private record Draft(SectionPage page, String why) {
+    }
+
+    private static Draft draft(Snapshot now, String wanted) {
+        try {
+            return new Draft(SectionPage.of(now.job(), wanted), "");
+        } catch (UnusableInput unusable) {
+            return new Draft(null, unusable.getMessage());
+        }
+    }
+
+    private void show(SectionPage next, boolean same) {
+        List<String> before = page.map(SectionPage::lines).orElse(List.of()).stream().map(Line::id).toList();
+        page = Optional.of(next);
+        writing.drafted();
+        if (!awaited.isEmpty()) {
+            next.lines().stream().map(Line::id).filter(id -> id.startsWith(awaited + "+") && !before.contains(id)).findFirst()
+                .ifPresent(id -> here = id);
+            awaited = "";
+        }
+        redraw();
+        show();
+        mark(!same);
+    }
+
+    @Override
+    public void redraw() {
+        if (page.isEmpty()) {
+            return;
+        }
+        drawing = true;
+        List<String> before = written.rows().stream().map(row -> row.line().id()).toList();
+        written.draw(page.get(), writing.gap());
+        if (written.row(here).isEmpty()) {
+            // what stood there is gone: the keyboard stays where it was
+            int place = Math.max(0, before.indexOf(here) - 1);
+            here = written.rows().isEmpty() ? "" : before.isEmpty() || written.row(before.get(place)).isEmpty()
+                ? written.rows().get(0).line().id() : before.get(place);
+        }
+        written.row(here).ifPresent(row -> text.setCaretOffset(Math.min(text.getOffsetAtLine(row.index()) + column,
+            end(row.index()))));
+        drawing = false;
+        mark(false);
+        told();
+        writing.gap().ifPresent(gap -> {
+            written.bring();
+            // the editor's place is told by painting, which the text leaves out where it thinks nothing changed
+            text.redraw();
+        });
+    }
+
+    /** What the person stands at stays in sight when what stands below it takes room. */
+    private void resized() {
+        if (writing.gap().isPresent()) {
+            redraw();
+        } else if (text.isFocusControl() || find.isOpen()) {
+            written.bring(here);
+            text.showSelection();
+        }
+    }
+
+    private int end(int line) {
+        return text.getOffsetAtLine(line) + text.getLine(line).length();
+    }
+
+    /** The keyboard stands somewhere else. */
+    private void stood() {
+        if (drawing || written.rows().isEmpty()) {
+            return;
+        }
+        written.rowAt(text.getCaretOffset()).ifPresent(row -> {
+            column = Math.max(0, text.getCaretOffset() - text.getOffsetAtLine(row.index()));
+            if (!here.equals(row.line().id())) {
+                here = row.line().id();
+                told();
+            }
+        });
+    }
+
+    private void told() {
+        margin.redraw();
+        about.show(here());
+        Ui.later(text, this::resized);
+    }
+
+    private void mark(boolean reveal) {
+        written.mark(session().focus().component(), reveal);
+    }
+
+    private void decide() {
+        if (!about.decide()) {
+            refuse("The library's text of this paragraph has not changed since it was written.");
+        }
+    }
+
+    // ---- for whoever writes
+
+    @Override
+    public String section() {
+        return number;
+    }
+
+    @Override
+    public Optional<SectionPage> now() {
+        return page;
+    }
+
+    @Override
+    public Optional<Line> here() {
+        return page.flatMap(now -> now.line(here));
+    }
+
+    @Override
+    public void stand(String paragraph, boolean added) {
+        here = paragraph;
+        awaited = added ? paragraph : "";
+    }
+
+    @Override
+    public void choose(String slot) {
+        ways.choose(slot);
+    }
+
+    @Override
+    public void refuse(String why) {
+        about.refuse(why);
+    }
+
+    @Override
+    public void writing(boolean on) {
+        if (on) {
+            keys.on(WRITING);
+        } else {
+            keys.off(WRITING);
+        }
+        about.hint(on ? "Ctrl+Enter or leaving the paragraph takes the text over, Escape leaves it as it was." : "");
+    }
+
+    @Override
+    protected void focusPage() {
+        writing.editor().ifPresentOrElse(ParagraphEditor::setFocus, () -> text.setFocus());
+    }
+}

@@ -1,0 +1,2 @@
+/** The section as it will print, and writing in it. */
+package reglet.workbench.section;
