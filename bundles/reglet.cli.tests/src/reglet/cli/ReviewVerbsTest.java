@@ -44,7 +44,7 @@ class ReviewVerbsTest {
         assertEquals(0, Run.run("register", job).code());
         assertTrue(Files.size(folder.resolve("out/register.xlsx")) > 1000);
         assertTrue(Files.readString(folder.resolve("out/register.csv"))
-            .startsWith("section,paragraph,item,kind,sort,code,sends,sender,status,"
+            .startsWith("section,paragraph,item,kind,sort,code,sends,sender,status,alternate,"
             + "submit by,"));
         List<String> dates = Run.run("register", job, "--dates").out().lines().map(line -> line.substring(0, 10)).toList();
         assertEquals(dates.stream().sorted().toList(), dates);

@@ -34,7 +34,8 @@ class VerbsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "details", "try", "propose", "all"})
+    @ValueSource(strings = {"check", "draft", "register", "assemble", "compare", "worksheets", "worksheet", "details", "try",
+        "propose", "all"})
     void everyVerbExplainsItself(String verb) {
         Run run = Run.run(verb, "--help");
         assertEquals(0, run.code());
@@ -92,7 +93,8 @@ class VerbsTest {
         assertTrue(cannot.out().contains("\"option\": \"stone-large\""), cannot.out());
         Path job = copy("mesa-library");
         Path wall = job.resolve("walls/W1.yaml");
-        Files.writeString(wall, String.join("\n", Files.readAllLines(wall).stream().filter(line -> !line.startsWith("lath:")).toList()) + "\n");
+        Files.writeString(wall, String.join("\n", Files.readAllLines(wall).stream().filter(line -> !line.startsWith("lath:")).toList())
+            + "\n");
         Run filled = Run.run("propose", job.toString(), "--json");
         assertEquals(0, filled.code(), filled.out());
         JsonObject lath = JsonParser.parseString(filled.out()).getAsJsonObject().getAsJsonObject("walls").getAsJsonObject("W1")
@@ -226,7 +228,8 @@ class VerbsTest {
     void aWrongFileIsAnsweredWithItsPlaceOneProblemALine() throws IOException {
         Path job = copy("harbour-clinic");
         Path wall = job.resolve("walls/W1.yaml");
-        String wrong = Files.readString(wall).replace("base_length: 96 ft", "base_length: 96 psf").replace("accept: [wood-16]", "accept: [wod-16]");
+        String wrong = Files.readString(wall).replace("base_length: 96 ft", "base_length: 96 psf").replace("accept: [wood-16]",
+            "accept: [wod-16]");
         Files.writeString(wall, wrong);
         Run run = Run.run("check", job.toString());
         assertEquals(2, run.code());
@@ -275,7 +278,8 @@ class VerbsTest {
         Run first = Run.run("assemble", job.toString(), "04-73-00-01", "--split", "kind");
         assertFalse(first.err().contains("earlier"), first.err());
         Run second = Run.run("assemble", job.toString(), "04-73-00-01");
-        assertTrue(second.err().contains("04-73-00-01-package-1-of-2.pdf: belongs to an earlier package of another division"), second.err());
+        assertTrue(second.err().contains("04-73-00-01-package-1-of-2.pdf: belongs to an earlier package of another division"),
+            second.err());
         assertTrue(Files.exists(job.resolve("out/04-73-00-01-package-1-of-2.pdf")));
         assertFalse(second.err().contains("package.pdf: belongs"), second.err());
     }
@@ -293,7 +297,8 @@ class VerbsTest {
         Run run = Run.run("all", job.toString());
         assertEquals(0, run.code(), run.out() + run.err());
         try (Stream<Path> files = Files.walk(job.resolve("out"))) {
-            assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.filter(Files::isRegularFile).count());
+            assertEquals(run.out().lines().filter(line -> line.startsWith(job.toString())).count(), files.filter(Files::isRegularFile)
+                .count());
         }
     }
 

@@ -1,7 +1,7 @@
 package reglet.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 import picocli.CommandLine.Command;
@@ -14,7 +14,7 @@ import reglet.model.Submittal;
 
 /** Puts a submittal package together. */
 @Command(name = "assemble", description = "Put a submittal's package together, as one PDF or divided into several, in the job's out folder.")
-final class Assemble extends JobVerb {
+final class Assemble extends SupposingVerb {
 
     @Parameters(index = "1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
     private String submittal;
@@ -27,6 +27,9 @@ final class Assemble extends JobVerb {
         + "reports, worksheets and details.")
     private String split = "";
 
+    @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead our own pages bear.")
+    private Path office;
+
     Assemble(Session session) {
         super(session);
     }
@@ -36,15 +39,10 @@ final class Assemble extends JobVerb {
         PackageDivision division = PackageDivision.read(limit, split);
         OpenJob job = open();
         Submittal asked = submittal(job, submittal);
-        List<Path> files = write(Outputs.of(job).submittalPackage(asked, division));
-        boolean sound = true;
-        for (Path file : files) {
-            if (division.limit() > 0 && Files.size(file) > division.limit()) {
-                session.err.println(file + ": " + Files.size(file) / 1000 + " kB are more than the limit of " + division.limit() / 1000
-                    + " kB, and it can't be divided further");
-                sound = false;
-            }
-        }
+        List<String> larger = new ArrayList<>();
+        List<Path> files = write(Outputs.of(job).office(office).submittalPackage(asked, division, larger::add));
+        larger.forEach(session.err::println);
+        boolean sound = larger.isEmpty();
         for (Path earlier : PackageDivision.earlier(asked, files)) {
             session.err.println(earlier + ": belongs to an earlier package of another division, not to this one");
         }

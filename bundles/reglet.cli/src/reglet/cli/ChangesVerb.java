@@ -31,6 +31,9 @@ final class ChangesVerb implements Callable<Integer> {
         + "with tracked changes, PDF, Markdown).")
     private Path out;
 
+    @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead the papers bear.")
+    private Path office;
+
     @Option(names = "--pack", paramLabel = "FOLDER", description = "A pack folder to use besides the installed packs.")
     private List<Path> packs = List.of();
 
@@ -50,7 +53,7 @@ final class ChangesVerb implements Callable<Integer> {
             session.out.print(ChangePapers.report(changes));
         }
         if (out != null) {
-            for (Path file : ChangePapers.write(changes, out)) {
+            for (Path file : ChangePapers.write(changes, out, ChangePapers.office(after, office))) {
                 (json ? session.err : session.out).println(file);
             }
         }

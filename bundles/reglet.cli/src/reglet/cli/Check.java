@@ -22,7 +22,7 @@ import reglet.model.UnusableInput;
 
 /** Checks the choices of a job for conflicts and gaps. */
 @Command(name = "check", description = "Check the choices of a job for conflicts, gaps and cautions.")
-final class Check extends JobVerb {
+final class Check extends SupposingVerb {
 
     @Option(names = "--json", description = "Print the findings for programs.")
     private boolean json;

@@ -15,13 +15,14 @@ import reglet.model.Candidates;
 import reglet.model.Comparison;
 import reglet.model.Place;
 import reglet.model.Problem;
+import reglet.model.ReportCheck;
 import reglet.model.Resubmittal;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 
 /** Compares what was submitted with what is required. */
 @Command(name = "compare", description = "Compare a submittal's products with what the job requires, as JSON and PDF in its out folder.")
-final class Compare extends JobVerb {
+final class Compare extends SupposingVerb {
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
     private String submittal;
@@ -60,13 +61,15 @@ final class Compare extends JobVerb {
         }
         Submittal compared = submittal(job, submittal);
         Comparison comparison = job.compare(compared);
+        List<ReportCheck> reports = DataSheets.reports(job, compared);
         if (json) {
-            session.out.print(Forms.text(Forms.comparison(job, comparison)));
+            session.out.print(Forms.text(Forms.comparison(job, comparison, reports)));
         } else {
             write(Outputs.of(job).comparison(compared));
             session.out.println(Report.summary(comparison));
-            DataSheets.ended(job, compared).forEach(session.out::println);
+            comparison.remarks().forEach(session.out::println);
+            session.out.print(DataSheets.reports(reports));
         }
-        return Report.isClean(comparison) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
+        return Report.isClean(comparison) && reports.stream().allMatch(ReportCheck::isClean) ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }
 }

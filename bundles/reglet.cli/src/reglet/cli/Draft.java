@@ -16,7 +16,7 @@ import reglet.model.UnusableInput;
 
 /** Drafts the sections of a job. */
 @Command(name = "draft", description = "Draft the sections of a job as DOCX, PDF, HTML and Markdown into its out folder.")
-final class Draft extends JobVerb {
+final class Draft extends SupposingVerb {
 
     @Option(names = "--section", paramLabel = "NUMBER", description = "Only this section, such as \"04 73 00\".")
     private String section;

@@ -1,5 +1,6 @@
 package reglet.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -33,6 +34,9 @@ final class IssueVerb extends JobVerb {
     @Option(names = "--note", paramLabel = "TEXT", description = "A line about it.")
     private String note = "";
 
+    @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead its papers bear.")
+    private Path office;
+
     @Option(names = "--with-open-conflicts", description = "Issue it though conflicts stand; they are listed in it.")
     private boolean withOpenConflicts;
 
@@ -42,7 +46,8 @@ final class IssueVerb extends JobVerb {
 
     @Override
     public Integer call() throws Exception {
-        Issues.Request request = new Issues.Request(name.strip(), kind(), day(date), note, withOpenConflicts);
+        Issues.Request request = new Issues.Request(name.strip(), kind(), day(date), note, withOpenConflicts,
+            Optional.ofNullable(office));
         OpenJob job = open();
         try {
             Issues.freeze(job, request, new TerminalProgress(session.err)).forEach(session.out::println);

@@ -34,7 +34,7 @@ abstract class JobVerb implements Callable<Integer> {
         this.session = session;
     }
 
-    final OpenJob open() throws Exception {
+    OpenJob open() throws Exception {
         return session.open(folder, packs);
     }
 

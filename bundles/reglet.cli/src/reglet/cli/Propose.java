@@ -11,7 +11,7 @@ import reglet.model.Proposal;
 /** Options for everything that a job leaves undecided. Writes nothing. */
 @Command(name = "propose", description = "Propose an option for every undecided component: no conflict, no gap, the lowest cost class; or say "
     + "which fixed choices can't stand together.")
-final class Propose extends JobVerb {
+final class Propose extends SupposingVerb {
 
     @Option(names = "--json", description = "Print the proposal for programs.")
     private boolean json;

@@ -15,7 +15,7 @@ import reglet.model.PaperRule;
 
 /** Lists what the sections ask to be sent. */
 @Command(name = "register", description = "List what the sections of a job ask to be sent, as CSV and XLSX into its out folder.")
-final class Register extends JobVerb {
+final class Register extends SupposingVerb {
 
     @Option(names = "--section", paramLabel = "NUMBER", description = "Only this section, such as \"04 73 00\".")
     private String section;

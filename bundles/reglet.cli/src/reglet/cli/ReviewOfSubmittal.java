@@ -1,5 +1,6 @@
 package reglet.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 
 import picocli.CommandLine.Command;
@@ -16,13 +17,16 @@ import reglet.model.Submittal;
 /** The report of a review. */
 @Command(name = "review", description = "Report the review of a submittal, with the flagged sheets behind it, as PDF and JSON in the job's "
     + "out folder. The action is the reviewer's, from submittal.yaml.")
-final class ReviewOfSubmittal extends JobVerb {
+final class ReviewOfSubmittal extends SupposingVerb {
 
     @Parameters(index = "1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
     private String submittal;
 
     @Option(names = "--json", description = "Print the report for programs and write nothing.")
     private boolean json;
+
+    @Option(names = "--office", paramLabel = "FOLDER", description = "The office whose letterhead the report bears.")
+    private Path office;
 
     ReviewOfSubmittal(Session session) {
         super(session);
@@ -36,7 +40,7 @@ final class ReviewOfSubmittal extends JobVerb {
         if (json) {
             session.out.print(Forms.text(ReviewReports.form(job, reviewed)));
         } else {
-            write(Outputs.of(job).review(reviewed));
+            write(Outputs.of(job).office(office).review(reviewed));
             session.out.println(Report.summary(comparison));
         }
         List<String> unplaced = ReviewReports.unplaced(job, reviewed);

@@ -19,7 +19,7 @@ import reglet.model.WhatIf;
 /** What findings changes of a job would clear and bring. Writes nothing. */
 @Command(name = "try", description = {"Show what changes of a job would clear and bring, without making them, such as:",
     "  try JOB W1.lath=woven-17 W1.base-1.clearance=\"4 in\"", "or of every option of a component: try JOB W1.lath"})
-final class Try extends JobVerb {
+final class Try extends SupposingVerb {
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "ADDRESS=VALUE",
         description = "WALL.COMPONENT=OPTION, WALL.COMPONENT.PROPERTY=VALUE, WALL.MEETING.PROPERTY=VALUE, SUBJECT.PROPERTY=VALUE; nothing "
@@ -39,7 +39,9 @@ final class Try extends JobVerb {
         if (changes.size() == 1 && changes.get(0).indexOf('=') < 0) {
             return each(before, changes.get(0));
         }
-        OpenJob after = before.after(changes(changes));
+        // what is tried is the version that would be built
+        OpenJob after = before.after(changes(changes).stream()
+            .map(change -> new Change(before.job().inForce(change.set()), change.to())).toList());
         session.out.print(json ? Forms.text(RemedyForms.tried(before, after)) : RemedyReport.tried(before, after));
         return after.checked().isClean() ? ExitCodes.CLEAN : ExitCodes.FINDINGS;
     }

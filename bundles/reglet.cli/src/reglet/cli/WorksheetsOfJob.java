@@ -10,7 +10,7 @@ import reglet.desk.WorksheetReport;
 
 /** The calculations of a job. */
 @Command(name = "worksheets", description = "Calculate weight, wind, earthquake, fastening, joints and quantities of a job into its out folder.")
-final class WorksheetsOfJob extends JobVerb {
+final class WorksheetsOfJob extends SupposingVerb {
 
     @Option(names = "--json", description = "Print the worksheets for programs and write nothing.")
     private boolean json;

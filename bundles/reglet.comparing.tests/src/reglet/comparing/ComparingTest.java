@@ -78,7 +78,7 @@ class ComparingTest {
     void aProductIsComparedWithTheAlternativeThatItMeetsWhole() {
         Comparison comparison = sample().wall("W1", Map.of("lath", List.of("any", "heavy", "woven")))
             .product("p", "lath", Sample.sheet("lath.kind", "woven wire", "")).compare(List.of(), "p");
-        assertEquals(List.of("p W1 lath.kind woven: meets Compared with the accepted alternative \"option woven\"."), lines(comparison));
+        assertEquals(List.of("p W1 lath.kind woven: meets Compared with the accepted option \"option woven\"."), lines(comparison));
     }
 
     @Test
@@ -86,8 +86,8 @@ class ComparingTest {
         Comparison comparison = sample().wall("W1", Map.of("lath", List.of("woven", "heavy")))
             .product("p", "lath", Sample.sheet("lath.kind", "expanded metal", ""), Sample.sheet("lath.weight", "3 lb/yd2", ""))
             .compare(List.of(), "p");
-        assertEquals(List.of("p W1 lath.kind heavy: meets Compared with the accepted alternative \"option heavy\".",
-            "p W1 lath.weight heavy: falls short Compared with the accepted alternative \"option heavy\"."), lines(comparison));
+        assertEquals(List.of("p W1 lath.kind heavy: meets Compared with the accepted option \"option heavy\".",
+            "p W1 lath.weight heavy: falls short Compared with the accepted option \"option heavy\"."), lines(comparison));
     }
 
     @Test

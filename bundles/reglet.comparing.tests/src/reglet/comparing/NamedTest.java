@@ -28,7 +28,8 @@ class NamedTest {
     }
 
     private static Optional<Verdict> product(How how, boolean comparable, String offered, String maker) {
-        return of(Specifying.PRODUCT, new Word("Mesh 340"), new Specifying(how, "Mesh 340", "Tallow Works", comparable), lath(offered, maker));
+        return of(Specifying.PRODUCT, new Word("Mesh 340"), new Specifying(how, "Mesh 340", "Tallow Works", comparable), lath(offered,
+            maker));
     }
 
     private static ProductData lath(String name, String maker, SheetValue... values) {

@@ -115,7 +115,8 @@ final class Sample {
     Assembly assembly() {
         Pack pack = new Pack("sample", "1", "Sample", List.of(), List.of(), components, List.of(), List.of(), List.of(),
             List.of(new Standard("ASTM C847", "Metal lath", Map.of("IBC 2021", "2018"), List.of(), AT),
-                new Standard("ASTM E96", "Vapour transmission", Map.of(), List.of(), AT)), List.of(), List.of(), entries, List.of(), List.of(), List.of(), List.of());
+                new Standard("ASTM E96", "Vapour transmission", Map.of(), List.of(), AT)), List.of(), List.of(), entries, List.of(),
+                    List.of(), List.of(), List.of());
         Job job = new Job("Job", "", "sample", Map.of("code", Map.of("name", new Stated(new Word("IBC"), AT), "edition",
             new Stated(new Word(codeEdition), AT))), walls, List.of(SECTION), List.of(), List.of(), products, List.of(), RegisterFile.NONE,
             List.of(), AT);
@@ -133,7 +134,8 @@ final class Sample {
     }
 
     Comparison compare(List<String> items, String... products) {
-        return Comparing.compare(assembly(), new Submittal("04-73-00-01", SECTION, items, List.of(products), "", "", "", List.of(), "", List.of(),
+        return Comparing.compare(assembly(), new Submittal("04-73-00-01", SECTION, items, List.of(products), "", "", "", List.of(), "",
+            List.of(),
             "", Enclosures.NONE, Optional.empty(), AT),
             requirement -> "2.3." + requirement.property().name());
     }

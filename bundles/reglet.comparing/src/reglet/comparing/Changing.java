@@ -43,6 +43,11 @@ public final class Changing {
             .toList());
     }
 
+    /** What leads from one text to another, word by word. */
+    public static List<Run> words(List<Span> before, List<Span> after) {
+        return Words.runs(before, after);
+    }
+
     /** What changed from one draft of a section to another; one of the two has to be there. */
     public static SectionChanges between(Optional<SectionDocument> before, Optional<SectionDocument> after) {
         List<Side> old = sides(before);
@@ -91,7 +96,9 @@ public final class Changing {
 
     private static Line both(Side old, Side now) {
         List<Run> runs = Words.runs(old.text(), now.text());
-        boolean same = runs.stream().allMatch(run -> run.edit() == SectionChanges.Edit.KEPT);
+        // The number that a caution names is marked in the paper, and is no change that anybody has to be told.
+        boolean same = now.sort() == Sort.CAUTION ? unaddressed(old).equals(unaddressed(now))
+            : runs.stream().allMatch(run -> run.edit() == SectionChanges.Edit.KEPT);
         return new Line(same ? Kind.SAME : Kind.CHANGED, Optional.of(old), Optional.of(now), runs);
     }
 
@@ -124,10 +131,15 @@ public final class Changing {
         Map<String, Integer> seen = new HashMap<>();
         List<String> keys = new ArrayList<>();
         for (Side side : sides) {
-            String key = name(side) + " " + side.level() + (side.sort() == Sort.CAUTION ? side.plain() : "");
+            String key = name(side) + " " + side.level() + (side.sort() == Sort.CAUTION ? unaddressed(side) : "");
             keys.add(key + " " + seen.merge(key, 1, Integer::sum));
         }
         return keys;
+    }
+
+    /** A caution's words without the numbers of paragraphs, which move along. */
+    private static String unaddressed(Side side) {
+        return side.plain().replaceAll("(?<=Paragraph )[123]\\.\\d+(?:\\.\\w+)*", "");
     }
 
     private static String stem(Side side) {

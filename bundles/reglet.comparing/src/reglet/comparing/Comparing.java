@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
+import reglet.model.Alternate;
 import reglet.model.Assembly;
 import reglet.model.Choice;
 import reglet.model.Comparison;
@@ -30,7 +31,7 @@ public final class Comparing {
     private static final Set<Evidence> ON_PAPER = EnumSet.of(Evidence.PRODUCT_DATA, Evidence.TEST_REPORT, Evidence.CERTIFICATE,
         Evidence.EVALUATION_REPORT, Evidence.COMPATIBILITY);
     /** The nearest first: met whole, fewest contradictions, fewest open questions, most that is met. */
-    private static final Comparator<List<Row>> NEAREST = Comparator.<List<Row>, Boolean>comparing(List::isEmpty)
+    static final Comparator<List<Row>> NEAREST = Comparator.<List<Row>, Boolean>comparing(List::isEmpty)
         .thenComparing(rows -> count(rows, Result.MEETS) < rows.size()).thenComparing(rows -> count(rows, Result.FALLS_SHORT))
         .thenComparing(rows -> rows.size() - count(rows, Result.MEETS)).thenComparing(rows -> -count(rows, Result.MEETS));
 
@@ -64,13 +65,18 @@ public final class Comparing {
                 rows.addAll(comparing.withoutProduct(component, evidence));
             }
         });
-        return new Comparison(submittal.id(), rows);
+        return new Comparison(submittal.id(), rows, SubmittedAlternates.remarks(assembly, submittal, products));
     }
 
     /** The rows of a product on every wall that uses its component, as if it were the only one. */
     static List<Row> everywhere(Assembly assembly, ProductData product, Function<Requirement, String> paragraphOf) {
         Comparing comparing = new Comparing(assembly, paragraphOf);
         return assembly.job().walls().stream().flatMap(wall -> comparing.onWall(wall, product).stream()).toList();
+    }
+
+    /** The rows of a product on one wall, those of the option that it comes nearest to. */
+    static List<Row> on(Assembly assembly, String wall, ProductData product) {
+        return assembly.job().wall(wall).map(found -> new Comparing(assembly, requirement -> "").onWall(found, product)).orElse(List.of());
     }
 
     /** The rows of a product on the walls that it is meant for: those where no other product of the submittal comes nearer; else all. */
@@ -121,7 +127,8 @@ public final class Comparing {
     /** Evidence on paper that the submittal's register items ask for, by component, in the order of the items. */
     private Map<String, Set<Evidence>> asked(Submittal submittal) {
         Map<String, Set<Evidence>> asked = new LinkedHashMap<>();
-        for (String item : submittal.items()) {
+        for (String written : submittal.items()) {
+            String item = SubmittedAlternates.item(assembly, written);
             Optional<RegisterEntry> entry = assembly.entries().stream().filter(found -> found.id().equals(item)).findFirst();
             int dot = item.lastIndexOf('.');
             String component = entry.map(RegisterEntry::component).orElse(item.substring(0, Math.max(0, dot)));
@@ -146,8 +153,10 @@ public final class Comparing {
     }
 
     private Row row(String product, Requirement requirement, Optional<SheetValue> submitted, Verdict verdict, Choice choice) {
-        String note = choice.accept().size() < 2 ? verdict.note()
-            : ("Compared with the accepted alternative \"" + title(requirement) + "\". " + verdict.note()).strip();
+        List<Integer> alternates = assembly.broughtBy(requirement);
+        String note = ((alternates.isEmpty() ? "" : "As " + Alternate.names(alternates) + " requires. ")
+            + (choice.accept().size() < 2 ? "" : "Compared with the accepted option \"" + title(requirement) + "\". ")
+            + verdict.note()).strip();
         return new Row(product, paragraphOf.apply(requirement), requirement, submitted, verdict.result(), verdict.shortBy(), note);
     }
 

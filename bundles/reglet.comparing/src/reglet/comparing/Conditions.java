@@ -10,10 +10,12 @@ import reglet.model.Comparison.Result;
 import reglet.model.ConditionCheck;
 import reglet.model.Method;
 import reglet.model.Property;
+import reglet.model.ReportCheck;
 import reglet.model.Requirement;
 import reglet.model.SheetReading.Condition;
 import reglet.model.SheetReading.Report;
 import reglet.model.SheetValue;
+import reglet.model.Submittal;
 import reglet.model.WallType;
 
 /**
@@ -37,6 +39,13 @@ public final class Conditions {
             }
         }
         return checks;
+    }
+
+    /** One for each product of a submittal that has a report, in the order of the submittal. */
+    public static List<ReportCheck> reports(Assembly assembly, Submittal submittal) {
+        return submittal.products().stream().distinct().flatMap(id -> assembly.job().products().stream()
+            .filter(product -> product.id().equals(id))).flatMap(product -> product.report().map(report -> new ReportCheck(product.id(),
+                report, submittal.date(), Expiry.daysLeft(report.ends(), submittal.date()), check(assembly, report))).stream()).toList();
     }
 
     private static List<ConditionCheck> of(Assembly assembly, WallType wall, Choice choice, Condition condition, SheetValue limit) {

@@ -76,7 +76,8 @@ class AmendedJobTest {
         Finding clearance = job.checked().findings().get(0);
         assertTrue(clearance.says().contains("4 in"), clearance.says());
         assertEquals("Town of Northquay, Building Rules 2023, 4.2 (read)", clearance.basis().get(0).text());
-        assertTrue(Report.markdown(job).contains("## Local amendments: Town of Northquay\n\n- Changes the table base_clearance, paving: 4 in "
+        assertTrue(Report.markdown(job).contains("## Local amendments: Town of Northquay\n\n- Changes the table base_clearance, "
+            + "paving: 4 in "
             + "instead of 2 in; Town of Northquay, Building Rules 2023, 4.2 (read); amendments.yaml:4:5"), Report.markdown(job));
     }
 
@@ -85,16 +86,18 @@ class AmendedJobTest {
         OpenJob job = open(AMENDMENTS);
         OpenJob narrow = Saving.set(job, "W2", "top_vent", "opening", "1/8 in");
         assertEquals(keys(job), keys(narrow));
-        String explained = Report.explanation(job.pack().rule("base.clearance.walking").orElseThrow(), job.explain("base.clearance.walking"));
+        String explained = Report.explanation(job.pack().rule("base.clearance.walking").orElseThrow(),
+            job.explain("base.clearance.walking"));
         assertTrue(explained.contains("Town of Northquay, Building Rules 2023, 4.4 (read)") && explained.contains("least comes to 2 in"),
             explained);
     }
 
     @Test
     void sectionsPrintTheValuesOfTheTown() throws Exception {
-        String text = open(AMENDMENTS).section("04 73 00").paragraphs().stream().map(paragraph -> paragraph.plain()).reduce("", String::concat);
+        String text = open(AMENDMENTS).section("04 73 00").paragraphs().stream().map(paragraph -> paragraph.plain()).reduce("",
+            String::concat);
         assertTrue(text.contains("Build to Building Rules of 2023 too"), text);
-        assertTrue(text.contains("Time of cover: 72 h") && !text.contains("Time of cover: 48 h"), text);
+        assertTrue(text.contains("Time after placing: at least 72 h") && !text.contains("placing: at least 48 h"), text);
     }
 
     @Test

@@ -110,6 +110,53 @@ class ConfirmingTest {
     }
 
     @Test
+    void whatWasNotReadIsAddedWithItsPlaceAndAWrongTextIsExplained() throws Exception {
+        OpenJob job = job();
+        Confirming start = Confirming.of(job, sheet, DataSheets.read(sheet, job.pack(), ""), "", "mat-new").leaveOut("mat.thickness");
+        Box box = new Box(10, 20, 30, 12);
+        UnusableInput refused = assertThrows(UnusableInput.class, () -> start.add(job.pack(), "mat.thickness", "11 lb", 2, box));
+        assertTrue(refused.getMessage().contains("expected a length with its unit"), refused.getMessage());
+        Confirming added = start.add(job.pack(), "mat.thickness", "11 mm", 2, box);
+        assertEquals(start.proposals().size(), added.proposals().size());
+        SheetValue thickness = product(added.write(job)).value("thickness").orElseThrow();
+        assertEquals("11 mm", thickness.value().text());
+        assertEquals(2, thickness.page());
+        assertEquals(Optional.of(box), thickness.box());
+        assertTrue(thickness.confirmed());
+    }
+
+    @Test
+    void theStandardThatAValueIsShownByIsCorrectedToo() throws Exception {
+        OpenJob job = job();
+        Confirming done = Confirming.of(job, sheet, DataSheets.read(sheet, job.pack(), ""), "", "mat-new")
+            .shownBy("mat.drainage_efficiency", " ASTM E2273 ").correct(job.pack(), "mat.drainage_efficiency", "95%");
+        SheetValue value = product(done.write(job)).value("drainage_efficiency").orElseThrow();
+        assertEquals("ASTM E2273", value.method());
+        assertEquals("95%", value.value().text());
+    }
+
+    @Test
+    void answersStayWhenTheJobIsAnotherMeanwhile() throws Exception {
+        OpenJob job = job();
+        Confirming taken = Confirming.of(job, sheet, DataSheets.read(sheet, job.pack(), ""), "", "mat-new").take("mat.thickness");
+        OpenJob written = taken.write(job);
+        Confirming after = taken.beside(written);
+        assertTrue(after.proposals().stream().filter(one -> one.property().equals("mat.thickness")).allMatch(Confirming.Proposal::isHeld));
+        assertEquals(Answer.OPEN, answer(after, "mat.drainage_efficiency"));
+        Confirming undone = after.beside(job);
+        assertEquals(Answer.TAKEN, answer(undone, "mat.thickness"));
+        assertTrue(undone.proposals().stream().noneMatch(Confirming.Proposal::isHeld));
+    }
+
+    @Test
+    void itsPagesAreCounted() throws Exception {
+        assertEquals(2, Confirming.pages(sheet));
+        Path nonsense = folder.resolve("nonsense.pdf");
+        Files.writeString(nonsense, "no PDF");
+        assertThrows(UnusableInput.class, () -> Confirming.pages(nonsense));
+    }
+
+    @Test
     void aPageComesAsAPicture() throws Exception {
         byte[] png = Confirming.picture(sheet, 1, 50);
         assertEquals("PNG", new String(png, 1, 3, StandardCharsets.US_ASCII));

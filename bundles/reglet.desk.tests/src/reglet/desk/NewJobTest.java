@@ -83,7 +83,8 @@ class NewJobTest {
 
     @Test
     void everythingThatCannotBeReadIsToldAtOnceAndNothingIsWritten() throws Exception {
-        NewJob wrong = new NewJob(" ", Map.of("site", Map.of("wind_speed", "115 psi", "climate", "wet")), "Front", Map.of(), Map.of("framing",
+        NewJob wrong = new NewJob(" ", Map.of("site", Map.of("wind_speed", "115 psi", "climate", "wet")), "Front", Map.of(),
+            Map.of("framing",
             "bamboo"));
         UnusableInput refused = assertThrows(UnusableInput.class, () -> wrong.write(folder.resolve("made"), pack()));
         assertEquals(4, refused.problems().size(), refused.getMessage());
@@ -100,7 +101,8 @@ class NewJobTest {
         List<NeededFact> site = NeededFacts.ofJob(pack()).stream().filter(fact -> fact.subject().id().equals("site")).toList();
         List<Boolean> needed = site.stream().map(NeededFact::isNeeded).toList();
         assertEquals(needed.stream().sorted(java.util.Comparator.reverseOrder()).toList(), needed);
-        assertTrue(NeededFacts.ofWall(pack()).stream().map(NeededFact::name).toList().containsAll(List.of("wall.height", "wall.construction")));
+        assertTrue(NeededFacts.ofWall(pack()).stream().map(NeededFact::name).toList().containsAll(List.of("wall.height",
+            "wall.construction")));
         assertEquals("framing", NeededFacts.ofBacking(pack()).id());
     }
 

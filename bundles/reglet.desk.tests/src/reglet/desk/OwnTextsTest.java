@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +89,17 @@ class OwnTextsTest {
         assertThrows(UnusableInput.class, () -> OwnTexts.change(job, MASONRY, "mortar.water", " "));
         assertThrows(UnusableInput.class, () -> OwnTexts.settle(job, MASONRY, "mortar.water"));
         assertEquals("", Saving.text(job, FILE));
+    }
+
+    @Test
+    void whatAnotherProgramWroteSinceIsNotWrittenOver() throws Exception {
+        String others = "## change mortar.water\n> Water: Clean, and fit to drink.\n\nWater: From elsewhere.\n";
+        Path file = job.folder().resolve(FILE);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, others);
+        UnusableInput wrong = assertThrows(UnusableInput.class, () -> OwnTexts.change(job, MASONRY, "mortar.water", "Water: Mine."));
+        assertTrue(wrong.getMessage().contains("changed by another program"), wrong.getMessage());
+        assertEquals(others, Saving.text(job, FILE));
     }
 
     @Test

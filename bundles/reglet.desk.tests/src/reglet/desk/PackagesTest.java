@@ -225,7 +225,7 @@ class PackagesTest {
     @Test
     void aDividedPackageLeadsFromEachPartToTheOthersAndCitesTheirPages() throws Exception {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        Outputs.of(job).submittalPackage(submittal, PackageDivision.read("", "kind")).make()
+        Outputs.of(job).submittalPackage(submittal, PackageDivision.read("", "kind"), larger -> { }).make()
             .forEach(output -> files.put(output.name(), output.bytes()));
         assertEquals(4, files.size());
         int followed = 0;
@@ -256,7 +256,7 @@ class PackagesTest {
         large(large.resolve("sheets/ply-inner.pdf"));
         OpenJob other = Samples.desk().open(large);
         Submittal two = other.submittal("07-25-00-01").orElseThrow();
-        List<Output> files = Outputs.of(other).submittalPackage(two, PackageDivision.read("400kB", "")).make();
+        List<Output> files = Outputs.of(other).submittalPackage(two, PackageDivision.read("400kB", ""), larger -> { }).make();
         assertTrue(files.size() >= 3, "1.2 MB in files of 0.4, but " + files);
         StringBuilder all = new StringBuilder();
         for (Output file : files) {

@@ -44,7 +44,8 @@ class PapersTest {
     @Test
     void aSectionMarksWhatTheLibraryKnowsFromMemoryAndNobodySet() throws Exception {
         OpenJob job = Samples.open("harbour-clinic");
-        String mark = "To be confirmed before issue, known from memory only: Paragraph 3.6.A.1, lap of edges and ends, at least 1 in (25.4 mm); see "
+        String mark = "To be confirmed before issue, known from memory only: Paragraph 3.6.A.1, lap of edges and ends, at least 1 in "
+            + "(25.4 mm); see "
             + "ASTM C1063 2021, laps of metal plaster bases.";
         assertTrue(job.section("04 73 00").cautions().contains(mark), String.join("\n", job.section("04 73 00").cautions()));
         OpenJob set = job.with(job.job().with(wall(job.job().wall("W1").orElseThrow()))

@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import reglet.model.Office;
 import reglet.model.Submittal;
 
 /** The report of a review says what the reviewer wrote, and nothing that the reviewer didn't. */
@@ -55,8 +56,8 @@ class ReviewReportsTest {
     @Test
     void theReportHasDatesRecommendationActionNotesAndFlaggedSheets() throws Exception {
         OpenJob job = Samples.open("harbour-clinic");
-        byte[] pdf = ReviewReports.pdf(job, submittal(job, MASONRY));
-        assertArrayEquals(pdf, ReviewReports.pdf(job, submittal(job, MASONRY)));
+        byte[] pdf = ReviewReports.pdf(job, submittal(job, MASONRY), Office.none());
+        assertArrayEquals(pdf, ReviewReports.pdf(job, submittal(job, MASONRY), Office.none()));
         List<String> pages = pages(pdf);
         String first = pages.get(0);
         assertTrue(first.contains("Received 2026-03-03 Due 2026-03-17 Returned 2026-03-13"), first);
@@ -74,7 +75,7 @@ class ReviewReportsTest {
     void withoutAReviewNoActionIsChosen() throws Exception {
         OpenJob job = Samples.open("harbour-clinic");
         Submittal sealant = submittal(job, "07-92-00-01");
-        assertTrue(pages(ReviewReports.pdf(job, sealant)).get(0).contains("Action Not chosen yet."));
+        assertTrue(pages(ReviewReports.pdf(job, sealant, Office.none())).get(0).contains("Action Not chosen yet."));
         JsonObject form = ReviewReports.form(job, sealant);
         assertFalse(form.has("review"));
         assertTrue(form.get("action needed").getAsBoolean());
@@ -88,7 +89,7 @@ class ReviewReportsTest {
             "items: [sealant.product-data, sealant.test-report, sealant.compatibility-statement, backer_rod.product-data]",
             "items: [sealant.test-report, sealant.compatibility-statement]");
         OpenJob open = Samples.desk().open(job);
-        assertTrue(pages(ReviewReports.pdf(open, submittal(open, "07-92-00-01"))).get(0)
+        assertTrue(pages(ReviewReports.pdf(open, submittal(open, "07-92-00-01"), Office.none())).get(0)
             .contains("None is needed: what is covered is for information."));
         assertFalse(ReviewReports.form(open, submittal(open, "07-92-00-01")).get("action needed").getAsBoolean());
     }
@@ -110,7 +111,7 @@ class ReviewReportsTest {
         Files.writeString(product, Files.readString(product).replace("confirmed: yes", "confirmed: no"));
         OpenJob open = Samples.desk().open(job);
         Submittal now = submittal(open, "04-73-00-02");
-        String report = String.join(" ", pages(ReviewReports.pdf(open, now)));
+        String report = String.join(" ", pages(ReviewReports.pdf(open, now, Office.none())));
         assertTrue(report.contains("Returned 2026-03-20 (3 days after it was due)"), report);
         assertTrue(report.contains("What changed since 04-73-00-01"), report);
         assertTrue(report.contains("read from the sheets and confirmed by nobody"), report);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -26,9 +27,24 @@ final class Samples {
 
     static synchronized Desk desk() throws UnusableInput, IOException {
         if (desk == null) {
-            desk = new Desk(new Shelf(Shelf.folders(List.of(PACK))), Files.createTempDirectory("reglet-cache"));
+            desk = new Desk(new Shelf(Shelf.folders(List.of(PACK))), cache());
         }
         return desk;
+    }
+
+    /** A folder that is gone when the tests are. */
+    private static Path cache() throws IOException {
+        Path cache = Files.createTempDirectory("reglet-cache");
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            try (Stream<Path> files = Files.walk(cache)) {
+                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
+                }
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }));
+        return cache;
     }
 
     static OpenJob open(String name) throws UnusableInput, IOException {

@@ -107,7 +107,8 @@ class SavingTest {
     @Test
     void anOptionWithAnotherValueIsNotSpecifiedByItsTitleAlone() throws Exception {
         OpenJob job = Saving.set(open(), "W2", "unit_joint", "width", "1/4 in");
-        String text = job.section("04 73 00").paragraphs().stream().map(paragraph -> paragraph.plain()).reduce("", (all, one) -> all + "\n" + one);
+        String text = job.section("04 73 00").paragraphs().stream().map(paragraph -> paragraph.plain()).reduce("", (all, one) -> all
+            + "\n" + one);
         assertTrue(text.contains("joints of 3/8 in pointed with type N mortar, changed to the values required here"), text);
         assertTrue(text.contains("at most 1/4 in"), text);
     }

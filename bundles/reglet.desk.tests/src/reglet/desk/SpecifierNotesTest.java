@@ -34,6 +34,19 @@ class SpecifierNotesTest {
     }
 
     @Test
+    void aChoiceThatAQuestionBroughtAboutNamesTheQuestionAndItsAnswer() throws Exception {
+        OpenJob job = Samples.open("mesa-library");
+        String notes = new String(Outputs.of(job).notes("07 92 00").make().get(0).bytes(), StandardCharsets.UTF_8);
+        Paragraph rod = job.section("07 92 00").paragraphs().stream().filter(found -> found.path().startsWith("2.")
+            && found.id().startsWith("backer_rod")).findFirst().orElseThrow();
+        String note = "- **" + rod.path() + "** Wall type W1, Joint backing: chosen by RFI 1, 2026-02-20: No, closed cells only, for the "
+            + "sealant's sake.";
+        assertTrue(notes.contains(note), notes);
+        assertEquals(notes.indexOf("chosen by RFI 1"), notes.lastIndexOf("chosen by RFI 1"));
+        assertFalse(new String(Outputs.of(job).notes(SECTION).make().get(0).bytes(), StandardCharsets.UTF_8).contains("chosen by RFI"));
+    }
+
+    @Test
     void noNoteGoesOutWithASection() throws Exception {
         OpenJob job = Samples.open("harbour-clinic");
         List<Output> made = Outputs.of(job).section(SECTION).make();

@@ -105,7 +105,8 @@ class StatedOnceTest {
                     assertEquals(bare(rows), bare(changed.rows().get(key)), "rows of other components with " + what);
                 }
             });
-            assertEquals(without(before.pack(), papers.findings(), asked), without(before.pack(), changed.findings(), asked), "findings that don't read " + what);
+            assertEquals(without(before.pack(), papers.findings(), asked), without(before.pack(), changed.findings(), asked),
+                "findings that don't read " + what);
             everyFormat(changed, papers, printing, what);
             changedValues += printing.isEmpty() ? 0 : 1;
         }
@@ -266,7 +267,8 @@ class StatedOnceTest {
                 assertEquals(Markdown.of(before.sections().get(number)), Markdown.of(section), number + " with " + what);
                 continue;
             }
-            Map<String, String> formats = Map.of("Markdown", squeezed(linkless(Markdown.of(section))), "HTML", squeezed(tagless(Html.of(section))),
+            Map<String, String> formats = Map.of("Markdown", squeezed(linkless(Markdown.of(section))), "HTML",
+                squeezed(tagless(Html.of(section))),
                 "DOCX", squeezed(docx(Docx.of(section))), "PDF", squeezed(pdf(Pdf.of(section))));
             for (String id : here) {
                 String text = squeezed(changed.paragraphs().get(id));

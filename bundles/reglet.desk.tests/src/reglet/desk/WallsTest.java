@@ -127,6 +127,7 @@ class WallsTest {
         // RFC 4180: a cell with a comma is quoted
         assertTrue(papers.get("exceptions.csv").contains(",\"tested, on the mock-up\",A. Reviewer,"), papers.get("exceptions.csv"));
         OpenJob mended = Saving.choose(saved, "W1", "lath", List.of("metal-3.4"));
-        assertTrue(new String(Outputs.of(mended).exceptions().make().get(1).bytes(), StandardCharsets.UTF_8).contains("Nothing is found now"));
+        assertTrue(new String(Outputs.of(mended).exceptions().make().get(1).bytes(), StandardCharsets.UTF_8)
+            .contains("Nothing is found now"));
     }
 }

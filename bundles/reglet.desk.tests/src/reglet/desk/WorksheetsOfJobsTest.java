@@ -183,7 +183,8 @@ class WorksheetsOfJobsTest {
             one.results().forEach((key, amount) -> {
                 Worksheet.Amount same = two.results().get(key);
                 // three figures of the converted facts; whole counts may step by a few
-                assertEquals(amount.si(), same.si(), 0.02 * Math.abs(amount.si()) + (amount.unit() == Unit.ONE ? 2 : 1e-3), one.title() + key);
+                assertEquals(amount.si(), same.si(), 0.02 * Math.abs(amount.si()) + (amount.unit() == Unit.ONE ? 2 : 1e-3),
+                    one.title() + key);
                 assertTrue(same.unit().system().filter(UnitSystem.INCH_POUND::equals).isEmpty() || same.unit().other().isEmpty(), key);
             });
         }
@@ -216,7 +217,8 @@ class WorksheetsOfJobsTest {
         jobs.add(stating(harbour, "site", site));
         for (OpenJob job : jobs) {
             for (Worksheet made : job.worksheets().made()) {
-                job.pack().calculations().stream().filter(calculation -> made.title().startsWith(calculation.title())).forEach(calculation -> {
+                job.pack().calculations().stream().filter(calculation -> made.title().startsWith(calculation.title()))
+                    .forEach(calculation -> {
                     made.results().keySet().forEach(key -> come.add(calculation.id() + "." + key));
                     come.add(calculation.id() + ".margin");
                 });

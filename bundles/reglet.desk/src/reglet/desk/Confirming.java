@@ -8,16 +8,21 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
+import reglet.model.Box;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.ProductData;
+import reglet.model.Property;
+import reglet.model.PropertyType;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetValue;
+import reglet.model.Unit;
 import reglet.model.UnusableInput;
 import reglet.model.Value;
 import reglet.reading.Child;
+import reglet.reading.Measure;
 
 /**
  * A person going through what a sheet was read to say: each proposal is taken, corrected or left out, and what is taken goes into the
@@ -60,6 +65,11 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
             return answer == Answer.TAKEN || answer == Answer.CORRECTED;
         }
 
+        /** Whether the product data hold it as it stands, confirmed. */
+        public boolean isHeld() {
+            return before.filter(SheetValue::confirmed).filter(held -> same(held, value)).isPresent();
+        }
+
         private Proposal answered(Answer next) {
             return new Proposal(found, found.value(), before, next);
         }
@@ -74,17 +84,24 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
     public static Confirming of(OpenJob job, Path sheet, SheetReading reading, String model, String id) throws UnusableInput {
         DataSheets.Confirmed all = DataSheets.ofModel(sheet, reading, model, id);
         String product = id.isEmpty() ? DataSheets.id(reading, model, sheet) : id;
-        Optional<ProductData> held = job.job().products().stream().filter(one -> one.id().equals(product)).findFirst();
-        List<Proposal> proposals = new ArrayList<>();
-        for (Found found : all.values()) {
-            String property = found.value().property();
-            Optional<SheetValue> before = held.flatMap(one -> one.values().stream().filter(value -> value.property().equals(property))
-                .findFirst());
-            Answer answer = before.filter(SheetValue::confirmed).map(value -> same(value, found.value()) ? Answer.TAKEN : Answer.HELD)
-                .orElse(Answer.OPEN);
-            proposals.add(new Proposal(found, found.value(), before, answer));
-        }
-        return new Confirming(sheet, reading, model, product, proposals);
+        Optional<ProductData> held = held(job, product);
+        return new Confirming(sheet, reading, model, product, all.values().stream().map(found -> {
+            Optional<SheetValue> before = held(held, found.value().property());
+            return new Proposal(found, found.value(), before, answer(before, found.value()));
+        }).toList());
+    }
+
+    private static Optional<ProductData> held(OpenJob job, String product) {
+        return job.job().products().stream().filter(one -> one.id().equals(product)).findFirst();
+    }
+
+    private static Optional<SheetValue> held(Optional<ProductData> product, String property) {
+        return product.flatMap(one -> one.values().stream().filter(value -> value.property().equals(property)).findFirst());
+    }
+
+    /** What is so before a person says anything. */
+    private static Answer answer(Optional<SheetValue> before, SheetValue value) {
+        return before.filter(SheetValue::confirmed).map(held -> same(held, value) ? Answer.TAKEN : Answer.HELD).orElse(Answer.OPEN);
     }
 
     private static boolean same(SheetValue one, SheetValue other) {
@@ -121,13 +138,57 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
      * @throws UnusableInput when the text is no value of the property
      */
     public Confirming correct(Pack pack, String property, String text) throws UnusableInput {
-        Value value = pack.property(property).flatMap(one -> one.type().read(text)).orElseThrow(() -> new UnusableInput(new Problem(
-            Place.of(property), "\"" + text + "\" is no value of it", "type it with its unit, as the sheet shows it")));
+        Value value = typed(pack, property, text);
         return with(property, proposal -> {
             SheetValue read = proposal.found.value();
-            return new Proposal(proposal.found, new SheetValue(property, value, read.compare(), read.method(), read.edition(), text,
-                read.page(), read.box(), true), proposal.before, Answer.CORRECTED);
+            return new Proposal(proposal.found, new SheetValue(property, value, read.compare(), proposal.value.method(), read.edition(),
+                text, read.page(), read.box(), true), proposal.before, Answer.CORRECTED);
         });
+    }
+
+    private static Value typed(Pack pack, String property, String text) throws UnusableInput {
+        PropertyType type = pack.property(property).map(Property::type).orElseThrow(() -> new UnusableInput(new Problem(Place.of(property),
+            "the pack has no such property", "")));
+        return type.read(text.strip()).orElseThrow(() -> new UnusableInput(new Problem(Place.of(property),
+            "\"" + text.strip() + "\" is no value of it", type.words().isEmpty() ? type.unit().filter(unit -> unit != Unit.ONE)
+                .map(unit -> "expected " + unit.dimension().withArticle() + " with its unit, such as 1 " + unit.symbol())
+                .orElse("expected a number") : "expected one of: " + String.join(", ", type.words()))));
+    }
+
+    /** Says by which standard the sheet shows a value, where that was read wrongly or not at all; "" for none. */
+    public Confirming shownBy(String property, String standard) {
+        return with(property, proposal -> {
+            SheetValue now = proposal.value;
+            return new Proposal(proposal.found, new SheetValue(property, now.value(), now.compare(), standard.strip(), standard.strip()
+                .equals(now.method()) ? now.edition() : "", now.text(), now.page(), now.box(), true), proposal.before, Answer.CORRECTED);
+        });
+    }
+
+    /**
+     * Adds a value that was not read, or not as one of this property, as a person sees it on the page.
+     *
+     * @param page from 1
+     * @param box  where it stands on the page
+     * @throws UnusableInput when the text is no value of the property
+     */
+    public Confirming add(Pack pack, String property, String text, int page, Box box) throws UnusableInput {
+        SheetValue value = new SheetValue(property, typed(pack, property, text), Optional.empty(), "", "", text.strip(), page,
+            Optional.of(box), true);
+        Optional<SheetValue> before = proposals.stream().filter(one -> one.property().equals(property)).findFirst()
+            .flatMap(Proposal::before);
+        List<Proposal> all = new ArrayList<>(proposals.stream().filter(one -> !one.property().equals(property)).toList());
+        all.add(new Proposal(new Found(value, "", model, 1, ""), value, before, Answer.CORRECTED));
+        return new Confirming(sheet, reading, model, product, all);
+    }
+
+    /** The same answers beside what another state of the job holds, such as after writing, or after that was taken back. */
+    public Confirming beside(OpenJob job) {
+        Optional<ProductData> held = held(job, product);
+        return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> {
+            Optional<SheetValue> before = held(held, proposal.property());
+            boolean asked = proposal.answer == Answer.OPEN || proposal.answer == Answer.HELD;
+            return new Proposal(proposal.found, proposal.value, before, asked ? answer(before, proposal.value) : proposal.answer);
+        }).toList());
     }
 
     private Confirming with(String property, UnaryOperator<Proposal> change) {
@@ -156,12 +217,25 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
      * A page of a sheet as it looks.
      *
      * @param page from 1
-     * @param dpi  dots per inch: a box of the reading is at so many dots per 72 points of it; very large pages come more coarsely
+     * @param dpi  dots per inch; very large pages come more coarsely
      * @return a PNG
      * @throws UnusableInput when the sheet can't be opened or has no such page
      */
     public static byte[] picture(Path sheet, int page, int dpi) throws UnusableInput, IOException {
         return Child.usual().picture(sheet, page, dpi);
+    }
+
+    /**
+     * How many pages a sheet has.
+     *
+     * @throws UnusableInput when it can't be opened
+     */
+    public static int pages(Path sheet) throws UnusableInput, IOException {
+        Measure measure = Child.usual().measure(List.of(sheet)).get(0);
+        if (!measure.usable()) {
+            throw new UnusableInput(new Problem(Place.of(sheet.toString()), measure.problem(), "expected a PDF that can be opened"));
+        }
+        return measure.pages();
     }
 
     /** Lines for a terminal: what is taken, how sure it is, and what stays. */

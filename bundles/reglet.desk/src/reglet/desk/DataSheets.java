@@ -11,13 +11,14 @@ import java.util.Locale;
 import java.util.Map;
 
 import reglet.comparing.Conditions;
-import reglet.comparing.Expiry;
+import reglet.drafting.ReportWords;
 import reglet.model.Component;
 import reglet.model.ConditionCheck;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.ProductData;
+import reglet.model.ReportCheck;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetValue;
@@ -156,13 +157,19 @@ public final class DataSheets {
         return product.report().map(report -> Conditions.check(job.assembly(), report)).orElse(List.of());
     }
 
-    /** Of the products that a submittal carries, those whose report is no longer in force on its day, in words. */
-    public static List<String> ended(OpenJob job, Submittal submittal) {
-        return job.job().products().stream().filter(product -> submittal.products().contains(product.id()))
-            .flatMap(product -> product.report().filter(report -> Expiry.daysLeft(report.ends(), submittal.date()).orElse(0) < 0)
-                .map(report -> product.id() + ": report " + report.number() + " ended " + report.ends() + ", "
-                    + -Expiry.daysLeft(report.ends(), submittal.date()).orElse(0) + " days before the submittal of " + submittal.date())
-                .stream()).toList();
+    /** The reports of the products that a submittal carries, against its day and against what the job requires. */
+    public static List<ReportCheck> reports(OpenJob job, Submittal submittal) {
+        return Conditions.reports(job.assembly(), submittal);
+    }
+
+    /** Lines for a terminal: each report, whether it is in force, its conditions, and those that a person has to check. */
+    public static String reports(List<ReportCheck> reports) {
+        StringBuilder page = new StringBuilder();
+        for (ReportCheck check : reports) {
+            page.append(check.product()).append(": ").append(ReportWords.state(check)).append('\n').append(report(check.checks()));
+            check.byAPerson().forEach(condition -> page.append(ReportWords.byAPerson(condition)).append('\n'));
+        }
+        return page.toString();
     }
 
     /** Lines for a terminal. */

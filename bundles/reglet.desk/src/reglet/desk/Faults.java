@@ -22,7 +22,8 @@ public final class Faults {
         thrown.printStackTrace(new PrintWriter(trace));
         String now = LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS"));
         Path file = Caches.folder().resolve("faults").resolve(now + ".log");
-        String text = "Java " + Runtime.version() + ", " + System.getProperty("os.name") + " " + System.getProperty("os.arch") + "\n" + trace;
+        String text = "Java " + Runtime.version() + ", " + System.getProperty("os.name") + " " + System.getProperty("os.arch") + "\n"
+            + trace;
         try {
             SafeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
             return file;

@@ -21,6 +21,7 @@ import reglet.model.Place;
 import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.RegisterItem;
+import reglet.model.ReportCheck;
 import reglet.model.Requirement;
 import reglet.model.Rule;
 import reglet.model.SheetValue;
@@ -70,6 +71,12 @@ public final class Forms {
         }
     }
 
+    static JsonArray numbers(List<Integer> numbers) {
+        JsonArray all = new JsonArray();
+        numbers.forEach(all::add);
+        return all;
+    }
+
     static JsonArray findings(List<Finding> findings) {
         JsonArray all = new JsonArray();
         findings.forEach(finding -> all.add(finding(finding)));
@@ -84,8 +91,8 @@ public final class Forms {
         word(form, "wall", finding.wall());
         word(form, "meeting", finding.meeting());
         word(form, "component", finding.component());
-        if (finding.alternate() > 0) {
-            form.addProperty("alternate", finding.alternate());
+        if (!finding.alternates().isEmpty()) {
+            form.add("alternates", numbers(finding.alternates()));
         }
         if (!finding.options().isEmpty()) {
             form.add("options", words(finding.options()));
@@ -164,6 +171,10 @@ public final class Forms {
                 one.addProperty("review", timing.review());
                 one.addProperty("days", timing.days().text());
             });
+            item.under().ifPresent(under -> {
+                one.add("alternates", numbers(under.numbers()));
+                one.addProperty("alternate state", under.state().text());
+            });
             if (!item.from().isEmpty()) {
                 one.add("from", strings(item.from()));
             }
@@ -171,6 +182,17 @@ public final class Forms {
             all.add(one);
         }
         form.add("items", all);
+        return form;
+    }
+
+    /** A comparison, with the reports of its products where they have any. */
+    public static JsonObject comparison(OpenJob job, Comparison comparison, List<ReportCheck> reports) {
+        JsonObject form = comparison(job, comparison);
+        if (!reports.isEmpty()) {
+            JsonArray all = new JsonArray();
+            reports.forEach(check -> all.add(SheetForms.report(check)));
+            form.add("reports", all);
+        }
         return form;
     }
 
@@ -200,6 +222,9 @@ public final class Forms {
             rows.add(one);
         }
         form.add("rows", rows);
+        if (!comparison.remarks().isEmpty()) {
+            form.add("remarks", strings(comparison.remarks()));
+        }
         return form;
     }
 
@@ -207,7 +232,7 @@ public final class Forms {
         return job.products().stream().filter(data -> data.id().equals(product)).findFirst().map(data -> data.sheet()).orElse("");
     }
 
-    private static JsonObject required(Requirement requirement) {
+    static JsonObject required(Requirement requirement) {
         JsonObject form = new JsonObject();
         form.addProperty("compare", requirement.property().compare().text());
         value(form, requirement.value());

@@ -36,8 +36,15 @@ public final class Issues {
      * @param name "" for an addendum's or bulletin's own: "Addendum 1"
      * @param note a line about it; ""
      * @param withOpenConflicts whether it is given out though conflicts stand
+     * @param office folder of the office whose letterhead its papers bear; empty for the job's or the person's own
      */
-    public record Request(String name, Issue.Kind kind, Optional<LocalDate> date, String note, boolean withOpenConflicts) {
+    public record Request(String name, Issue.Kind kind, Optional<LocalDate> date, String note, boolean withOpenConflicts,
+            Optional<Path> office) {
+
+        /** In the letterhead of the job or the person. */
+        public Request(String name, Issue.Kind kind, Optional<LocalDate> date, String note, boolean withOpenConflicts) {
+            this(name, kind, date, note, withOpenConflicts, Optional.empty());
+        }
     }
 
     /** The job as it stands now. */
@@ -103,14 +110,15 @@ public final class Issues {
         }
         Issue issue = issue(job.issued(name), name, request.kind(), before.size() + 1, number, request.date(), request.note());
         Map<String, byte[]> papers = new LinkedHashMap<>();
-        Outputs outputs = Outputs.of(job.issued(name)).findings();
+        Outputs outputs = Outputs.of(job.issued(name)).office(request.office().orElse(null)).findings();
         job.job().sections().forEach(outputs::section);
         put(outputs.make(), papers);
         if (progress.cancelled()) {
             throw new Cancelled();
         }
         if (request.kind() != Issue.Kind.ISSUE) {
-            put(ChangePapers.of(Changing.between(before.get(before.size() - 1), issue), "changes/"), papers);
+            put(ChangePapers.of(Changing.between(before.get(before.size() - 1), issue), "changes/", Offices.find(job.folder(),
+                request.office())), papers);
         }
         return IssueFiles.freeze(job.folder(), issue, papers);
     }

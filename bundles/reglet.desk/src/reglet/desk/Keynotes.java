@@ -10,8 +10,8 @@ import reglet.details.Details;
 import reglet.model.Component;
 import reglet.model.Drawing;
 import reglet.model.Drawing.Leader;
+import reglet.model.OnWall;
 import reglet.model.Requirement;
-import reglet.model.SectionDocument;
 import reglet.model.UnusableInput;
 
 /**
@@ -21,6 +21,8 @@ import reglet.model.UnusableInput;
 final class Keynotes {
     private final OpenJob job;
     private final Map<String, String> places = new LinkedHashMap<>();
+    /** By section, where it prints what it requires on the wall type. */
+    private final Map<String, Map<Requirement, String>> printed = new LinkedHashMap<>();
 
     private Keynotes(OpenJob job) {
         this.job = job;
@@ -58,13 +60,16 @@ final class Keynotes {
         if (!job.job().sections().contains(section)) {
             return section;
         }
-        SectionDocument document = job.section(section);
-        for (Requirement requirement : job.assembly().requirements()) {
-            if (requirement.wall().equals(wall) && requirement.component().equals(key)) {
-                Optional<String> path = document.pathOf(requirement);
-                if (path.isPresent()) {
-                    return section + ", " + path.get();
-                }
+        Map<Requirement, String> paths = printed.get(section);
+        if (paths == null) {
+            List<Requirement> asked = job.assembly().on(wall).map(OnWall::requirements).orElse(List.of());
+            paths = job.section(section).pathsOf(wall, asked.stream().filter(requirement -> job.pack().component(requirement.component())
+                .filter(owner -> owner.section().equals(section)).isPresent()).toList());
+            printed.put(section, paths);
+        }
+        for (Map.Entry<Requirement, String> path : paths.entrySet()) {
+            if (path.getKey().component().equals(key)) {
+                return section + ", " + path.getValue();
             }
         }
         return section;

@@ -40,7 +40,8 @@ public final class NeededFacts {
             }
             // what applies under conditions only is found as a gap once they hold
             List<NeededFact> asked = subject.properties().stream().filter(property -> subject.given().contains(property.name())
-                && property.only().isEmpty() && isRead(read, subject, property)).map(property -> new NeededFact(subject, property)).toList();
+                && property.only().isEmpty() && isRead(read, subject, property)).map(property -> new NeededFact(subject, property))
+                .toList();
             asked.stream().filter(NeededFact::isNeeded).forEach(facts::add);
             if (usualToo) {
                 asked.stream().filter(fact -> !fact.isNeeded()).forEach(facts::add);

@@ -52,7 +52,8 @@ public record NewJob(String title, Map<String, Map<String, String>> facts, Strin
         if (wallTitle.isBlank()) {
             problems.add(new Problem(Place.of(WALL), "the wall type has no title", "say where it stands, such as \"Street front\""));
         }
-        facts.forEach((subject, values) -> check(pack.subject(subject).map(Subject::properties).orElse(List.of()), subject, values, problems));
+        facts.forEach((subject, values) -> check(pack.subject(subject).map(Subject::properties).orElse(List.of()), subject, values,
+            problems));
         check(wallProperties(pack), WALL, wallFacts, problems);
         choices.forEach((component, option) -> {
             if (pack.component(component).flatMap(found -> found.option(option)).isEmpty()) {

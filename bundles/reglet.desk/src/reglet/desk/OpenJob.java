@@ -15,7 +15,10 @@ import reglet.comparing.Comparing;
 import reglet.drafting.Drafter;
 import reglet.drafting.PaperCheck;
 import reglet.drafting.Registers;
+import reglet.drafting.Unprinted;
 import reglet.model.Accepted;
+import reglet.model.Alternate;
+import reglet.model.Alternate.State;
 import reglet.model.AmendedPack;
 import reglet.model.Assembly;
 import reglet.model.Calculated;
@@ -29,6 +32,7 @@ import reglet.model.Finding;
 import reglet.model.Job;
 import reglet.model.JobWorksheets;
 import reglet.model.Pack;
+import reglet.model.Problem;
 import reglet.model.Proposal;
 import reglet.model.Register;
 import reglet.model.RegisterFile;
@@ -57,6 +61,8 @@ public final class OpenJob {
     private final Optional<AmendedPack> amended;
     private final String packDigest;
     private final String issue;
+    /** Numbers of the alternates that are looked at as if they were accepted. */
+    private final List<Integer> supposed;
     private final Later<Assembly> assembly;
     private final Later<List<Finding>> paper;
     private final Later<Check> check;
@@ -69,17 +75,18 @@ public final class OpenJob {
     }
 
     OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, String packDigest) {
-        this(folder, job, engine, amended, packDigest, "", () -> engine.open(job));
+        this(folder, job, engine, amended, packDigest, "", List.of(), () -> engine.open(job));
     }
 
     private OpenJob(Path folder, Job job, Engine engine, Optional<AmendedPack> amended, String packDigest, String issue,
-            Supplier<Check> check) {
+            List<Integer> supposed, Supplier<Check> check) {
         this.folder = folder;
         this.job = job;
         this.engine = engine;
         this.amended = amended;
         this.packDigest = packDigest;
         this.issue = issue;
+        this.supposed = supposed;
         this.assembly = new Later<>(() -> engine.resolve(job));
         this.paper = new Later<>(this::papers);
         this.check = new Later<>(check);
@@ -116,7 +123,45 @@ public final class OpenJob {
 
     /** The same job, its papers under the name of an issue. */
     OpenJob issued(String name) {
-        return new OpenJob(folder, job, engine, amended, packDigest, name, check::get);
+        return new OpenJob(folder, job, engine, amended, packDigest, name, supposed, check::get);
+    }
+
+    /**
+     * The job as if alternates were accepted besides those that are: every paper says so in the job's title, and goes to a folder of its
+     * own.
+     *
+     * @throws UnusableInput when the job doesn't have one of them, no wall type chooses anything for it, or two choose differently
+     */
+    public OpenJob supposing(List<Integer> numbers) throws UnusableInput {
+        if (numbers.isEmpty()) {
+            return this;
+        }
+        List<Integer> known = job.alternates().stream().filter(one -> one.kind() == Alternate.Kind.ALTERNATE).map(Alternate::number)
+            .filter(number -> Stream.of(State.values()).anyMatch(state -> job.versions(state).contains(number))).toList();
+        List<Integer> together = Stream.concat(job.alternates(State.ACCEPTED).stream(), numbers.stream()).distinct().toList();
+        for (int number : numbers) {
+            if (!known.contains(number)) {
+                throw new UnusableInput(new Problem(job.at(), "no wall type chooses anything for an alternate " + number, known.isEmpty()
+                    ? "this job has none" : "expected one of: " + String.join(", ", known.stream().map(String::valueOf).toList())));
+            }
+            for (int other : together) {
+                if (other != number && job.exclude(number, other)) {
+                    throw new UnusableInput(new Problem(job.alternate(number).orElseThrow().at(), Alternate.names(List.of(number, other))
+                        + " choose differently for the same component", "look at one of them at a time"));
+                }
+            }
+        }
+        List<Integer> sorted = numbers.stream().distinct().sorted().toList();
+        Job as = job.accepting(sorted).titled(job.title() + ", as if " + Alternate.names(sorted) + (sorted.size() == 1 ? " was" : " were")
+            + " accepted");
+        return new OpenJob(folder, as, engine, amended, packDigest, issue, sorted, () -> check.get().after(as));
+    }
+
+    /** Where its papers go: "out" in its folder, and for what is only supposed a folder in that, such as "alternate-2". */
+    public Path out() {
+        Path out = folder.resolve("out");
+        return supposed.isEmpty() ? out
+            : out.resolve("alternate-" + supposed.stream().map(String::valueOf).collect(Collectors.joining("-")));
     }
 
     public Assembly assembly() {
@@ -211,7 +256,7 @@ public final class OpenJob {
 
     /** The same folder and pack with another job. */
     public OpenJob with(Job changed) {
-        return new OpenJob(folder, changed, engine, amended, packDigest, issue, () -> check.get().after(changed));
+        return new OpenJob(folder, changed, engine, amended, packDigest, issue, supposed, () -> check.get().after(changed));
     }
 
     /** What the job would be with these options accepted for a component of a wall type; values a person set are kept. */
@@ -271,9 +316,8 @@ public final class OpenJob {
     public Comparison compare(Submittal submittal) throws UnusableInput {
         SectionDocument section = section(submittal.section());
         Map<Requirement, String> printed = new LinkedHashMap<>();
-        // what is submitted is measured against the work as it will be built
-        Assembly built = job.taken().isEmpty() ? assembly() : engine.resolve(job.taking(job.taken()));
-        return Comparing.compare(built, submittal,
-            requirement -> printed.computeIfAbsent(requirement, asked -> section.pathOf(asked).orElse("")));
+        return Comparing.compare(assembly(), submittal,
+            requirement -> printed.computeIfAbsent(requirement, asked -> section.pathOf(asked).orElse("")))
+            .without(Unprinted.reasons(assembly(), section));
     }
 }

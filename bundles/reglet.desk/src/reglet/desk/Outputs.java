@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.Set;
 
 import reglet.comparing.Changing;
@@ -35,6 +36,7 @@ import reglet.drafting.Registers;
 import reglet.drafting.SiteForms;
 import reglet.drafting.SpecifierNotes;
 import reglet.drafting.WorksheetPages;
+import reglet.model.Alternate;
 import reglet.model.Calculated;
 import reglet.model.Chart;
 import reglet.model.Comparison;
@@ -42,6 +44,7 @@ import reglet.model.Drawing;
 import reglet.model.Issue;
 import reglet.model.Office;
 import reglet.model.RegisterItem;
+import reglet.model.ReportCheck;
 import reglet.model.SectionDocument;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
@@ -88,7 +91,7 @@ public final class Outputs {
         return new Outputs(job);
     }
 
-    /** The folder of the office whose letterhead sections bear, instead of the job's or the person's own. */
+    /** The folder of the office whose letterhead the papers bear, instead of the job's or the person's own. */
     public Outputs office(Path folder) {
         officeFolder = Optional.ofNullable(folder);
         return this;
@@ -160,12 +163,17 @@ public final class Outputs {
 
     /** Adds a submittal's package. */
     public Outputs submittalPackage(Submittal submittal) {
-        return submittalPackage(submittal, PackageDivision.NONE);
+        return submittalPackage(submittal, PackageDivision.NONE, larger -> { });
     }
 
-    /** Adds a submittal's package, divided into several files. */
-    public Outputs submittalPackage(Submittal submittal, PackageDivision division) {
-        steps.add(new Step("putting together submittal " + submittal.id(), sink -> Packages.bind(job, submittal, division.volumes(), sink)));
+    /**
+     * Adds a submittal's package, divided into several files.
+     *
+     * @param tells hears why a file is larger than the division asks for, as a line for a person
+     */
+    public Outputs submittalPackage(Submittal submittal, PackageDivision division, Consumer<String> tells) {
+        steps.add(new Step("putting together submittal " + submittal.id(), sink -> Packages.bind(job, submittal, division.volumes(),
+            Offices.find(job.folder(), officeFolder), sink, larger -> tells.accept(division.says(larger)))));
         return this;
     }
 
@@ -173,8 +181,9 @@ public final class Outputs {
     public Outputs comparison(Submittal submittal) {
         steps.add(new Step("comparing submittal " + submittal.id(), () -> {
             Comparison comparison = job.compare(submittal);
-            return List.of(text(submittal.id() + "-comparison.json", Forms.text(Forms.comparison(job, comparison))),
-                new Output(submittal.id() + "-comparison.pdf", ComparisonPages.of(job.assembly(), submittal, comparison)));
+            List<ReportCheck> reports = DataSheets.reports(job, submittal);
+            return List.of(text(submittal.id() + "-comparison.json", Forms.text(Forms.comparison(job, comparison, reports))),
+                new Output(submittal.id() + "-comparison.pdf", ComparisonPages.of(job.assembly(), submittal, comparison, reports)));
         }));
         return this;
     }
@@ -183,18 +192,22 @@ public final class Outputs {
     public Outputs review(Submittal submittal) {
         steps.add(new Step("reporting the review of submittal " + submittal.id(), () -> List.of(
             text(submittal.id() + "-review.json", Forms.text(ReviewReports.form(job, submittal))),
-            new Output(submittal.id() + "-review.pdf", ReviewReports.pdf(job, submittal)))));
+            new Output(submittal.id() + "-review.pdf", ReviewReports.pdf(job, submittal, Offices.find(job.folder(),
+            officeFolder))))));
         return this;
     }
 
     /** Adds the forms for the site: all as one PDF, and each for a word processor. */
     public Outputs forms() {
         steps.add(new Step("writing the forms for the site", () -> {
-            List<Worksheet> quantities = job.worksheets().made().stream().filter(made -> made.name().equals(TAKEOFF)).toList();
+            List<Worksheet> quantities = takeoff(job);
             List<Form> forms = SiteForms.of(job.assembly(), job.register(), quantities, job::explain);
             List<Output> all = new ArrayList<>();
-            all.add(new Output("forms.pdf", FormsPdf.of(job.assembly(), forms)));
-            forms.forEach(form -> all.add(new Output("forms/" + form.id() + ".docx", FormDocx.of(job.assembly(), form))));
+            Office office = Offices.find(job.folder(), officeFolder);
+            all.add(new Output("forms.pdf", FormsPdf.of(job.assembly(), forms, office)));
+            for (Form form : forms) {
+                all.add(new Output("forms/" + form.id() + ".docx", FormDocx.of(job.assembly(), form, office)));
+            }
             return all;
         }));
         return this;
@@ -206,15 +219,35 @@ public final class Outputs {
             List<Output> all = new ArrayList<>();
             all.add(new Output("worksheets.pdf", WorksheetPages.of(job.assembly(), job.calculated())));
             all.add(text("worksheets.json", Forms.text(WorksheetForms.worksheets(job.worksheets()))));
-            List<Worksheet> quantities = job.worksheets().made().stream().filter(made -> made.name().equals(TAKEOFF)).toList();
+            List<Worksheet> quantities = takeoff(job);
             if (!quantities.isEmpty()) {
                 all.add(text("quantities.csv", Quantities.csv(quantities)));
                 all.add(new Output("quantities.xlsx", Quantities.xlsx(quantities)));
+                List<Quantities.Beside> beside = beside();
+                if (!beside.isEmpty()) {
+                    all.add(text("quantities-alternates.csv", Quantities.csv(quantities, beside)));
+                }
             }
             all.addAll(charts());
             return all;
         }));
         return this;
+    }
+
+    /** The quantities with each offered alternate, as if it alone were accepted besides those that are. */
+    private List<Quantities.Beside> beside() throws UnusableInput {
+        List<Quantities.Beside> all = new ArrayList<>();
+        for (int number : job.job().versions(Alternate.State.OFFERED)) {
+            boolean possible = job.job().alternates(Alternate.State.ACCEPTED).stream().noneMatch(one -> job.job().exclude(one, number));
+            if (possible) {
+                all.add(new Quantities.Beside(job.job().alternate(number).orElseThrow().titled(), takeoff(job.supposing(List.of(number)))));
+            }
+        }
+        return all;
+    }
+
+    private static List<Worksheet> takeoff(OpenJob job) {
+        return job.worksheets().made().stream().filter(made -> made.name().equals(TAKEOFF)).toList();
     }
 
     /** Adds the details of all wall types: each wall's on sheets to scale, and each drawing as SVG and DXF. */
@@ -274,7 +307,8 @@ public final class Outputs {
     public Outputs changes() {
         steps.add(new Step("telling what changed since the last issue", () -> {
             Optional<Issue> last = Issues.last(job);
-            return last.isEmpty() ? List.of() : ChangePapers.of(Changing.between(last.get(), Issues.present(job)), "changes/");
+            return last.isEmpty() ? List.of() : ChangePapers.of(Changing.between(last.get(), Issues.present(job)), "changes/",
+                Offices.find(job.folder(), officeFolder));
         }));
         return this;
     }
@@ -312,7 +346,7 @@ public final class Outputs {
                 throw new Cancelled();
             }
             progress.step(i, steps.size(), steps.get(i).what());
-            steps.get(i).work().into(new OutFolder(job.folder().resolve("out"), written));
+            steps.get(i).work().into(new OutFolder(job.out(), written));
         }
         progress.step(steps.size(), steps.size(), "");
         return List.copyOf(written);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 import reglet.drafting.LibraryText;
+import reglet.model.Job;
 import reglet.model.Nearest;
 import reglet.model.Place;
 import reglet.model.Problem;
@@ -15,6 +16,7 @@ import reglet.model.SectionDocument.Paragraph;
 import reglet.model.TextChange;
 import reglet.model.TextChange.Kind;
 import reglet.model.UnusableInput;
+import reglet.store.Jobs;
 import reglet.store.SectionEdits;
 
 /**
@@ -52,19 +54,28 @@ public final class OwnTexts {
             block.map(TextChange::text).orElseGet(() -> LibraryText.written(found)), block);
     }
 
-    /** Gives a paragraph another text; of one that a person added, the text of the block that added it. */
-    public static OpenJob change(OpenJob job, String section, String paragraph, String own) throws UnusableInput, IOException {
-        OwnText text = of(job, section, paragraph);
-        if (text.block().isPresent()) {
-            return splice(job, section, file -> SectionEdits.rewrite(file, text.block().get().at().line(), own));
-        }
-        return splice(job, section, file -> SectionEdits.change(file, paragraph, own, text.library()));
+    /** The file in which a job keeps its changes of a section: "sections/04-73-00.md". */
+    public static String file(String section) {
+        return SectionEdits.file(section);
     }
 
-    /** Strikes a paragraph; takes away the block of one that a person added. */
+    /**
+     * Gives a paragraph another text; of one that a person added, the text of the block that added it. A text that says what the library
+     * says makes it the library's again.
+     */
+    public static OpenJob change(OpenJob job, String section, String paragraph, String own) throws UnusableInput, IOException {
+        OwnText text = of(job, section, paragraph);
+        if (text.block().isPresent() && text.block().get().kind() == Kind.CHANGE && isLibrary(job, section, text, own)) {
+            return splice(job, section, file -> SectionEdits.remove(file, text.block().get().at().line()));
+        }
+        return printable(job, section, file -> text.block().isPresent() ? SectionEdits.rewrite(file, text.block().get().at().line(), own)
+            : SectionEdits.change(file, paragraph, own, text.library()));
+    }
+
+    /** Strikes a paragraph; takes away the block of one that a person added, when nothing else comes from it. */
     public static OpenJob strike(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
         OwnText text = of(job, section, paragraph);
-        if (text.block().filter(block -> block.kind() == Kind.ADD).isPresent()) {
+        if (text.block().isPresent() && text.block().get().kind() == Kind.ADD && isAlone(job, section, text.block().get())) {
             return splice(job, section, file -> SectionEdits.remove(file, text.block().get().at().line()));
         }
         return splice(job, section, file -> SectionEdits.strike(file, paragraph, text.library()));
@@ -73,7 +84,7 @@ public final class OwnTexts {
     /** Adds a paragraph behind another. */
     public static OpenJob add(OpenJob job, String section, String after, String own) throws UnusableInput, IOException {
         of(job, section, after);
-        return splice(job, section, file -> SectionEdits.add(file, after, own));
+        return printable(job, section, file -> SectionEdits.add(file, after, own));
     }
 
     /** Moves a paragraph, with what stands below it, behind another. */
@@ -81,6 +92,21 @@ public final class OwnTexts {
         of(job, section, paragraph);
         of(job, section, after);
         return splice(job, section, file -> SectionEdits.move(file, paragraph, after));
+    }
+
+    /** Moves a paragraph, with what goes along with it, before the one in front of it that stands below the same text. */
+    public static OpenJob up(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        return moved(job, section, Moving.up(job, section, paragraph));
+    }
+
+    /** Moves a paragraph, with what goes along with it, behind the next one that stands below the same text. */
+    public static OpenJob down(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        return moved(job, section, Moving.down(job, section, paragraph));
+    }
+
+    private static OpenJob moved(OpenJob job, String section, Moving.Step step) throws UnusableInput, IOException {
+        return splice(job, section, file -> step.block().isPresent() ? SectionEdits.remove(file, step.block().get().at().line())
+            : SectionEdits.move(file, step.paragraph(), step.after()));
     }
 
     /** Gives a paragraph back to the library: it is no longer changed, struck or moved. Struck ones aren't drafted, so any id is taken. */
@@ -96,12 +122,8 @@ public final class OwnTexts {
      * @throws UnusableInput when no block changes or strikes the paragraph, or the library has no text for it
      */
     public static Settled settle(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
-        List<TextChange> blocks = job.job().changes().stream().filter(change -> change.section().equals(section)
-            && (change.kind() == Kind.CHANGE || change.kind() == Kind.STRIKE)).toList();
-        TextChange block = blocks.stream().filter(change -> change.paragraph().equals(paragraph)).findFirst()
-            .orElseThrow(() -> missing(section, paragraph, blocks.stream().map(TextChange::paragraph).toList()));
-        String today = LibraryText.of(job.pack(), section, paragraph).orElseThrow(() -> new UnusableInput(new Problem(block.at(),
-            "the library has no text of \"" + paragraph + "\"", "take the block away, or name a paragraph that the library has")));
+        TextChange block = quoting(job, section, paragraph);
+        String today = today(job, section, block);
         Optional<String> merged = LibraryText.merged(job.pack(), block);
         if (merged.isEmpty() && block.madeOn().equals(today)) {
             return new Settled(job, "\"" + paragraph + "\" was made on the library's text of today; nothing to settle");
@@ -117,6 +139,30 @@ public final class OwnTexts {
                 : "your text took in the new words: \"" + own + "\""));
     }
 
+    /**
+     * Says that a person has looked at what the library made of a paragraph since and leaves their own text as they wrote it: the block
+     * quotes the library's text of today.
+     *
+     * @throws UnusableInput when no block changes or strikes the paragraph, or the library has no text for it
+     */
+    public static OpenJob keep(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
+        TextChange block = quoting(job, section, paragraph);
+        String today = today(job, section, block);
+        return splice(job, section, file -> SectionEdits.requote(file, block.at().line(), today));
+    }
+
+    private static TextChange quoting(OpenJob job, String section, String paragraph) throws UnusableInput {
+        List<TextChange> blocks = job.job().changes().stream().filter(change -> change.section().equals(section)
+            && (change.kind() == Kind.CHANGE || change.kind() == Kind.STRIKE)).toList();
+        return blocks.stream().filter(change -> change.paragraph().equals(paragraph)).findFirst()
+            .orElseThrow(() -> missing(section, paragraph, blocks.stream().map(TextChange::paragraph).toList()));
+    }
+
+    private static String today(OpenJob job, String section, TextChange block) throws UnusableInput {
+        return LibraryText.of(job.pack(), section, block.paragraph()).orElseThrow(() -> new UnusableInput(new Problem(block.at(),
+            "the library has no text of \"" + block.paragraph() + "\"", "take the block away, or name a paragraph that the library has")));
+    }
+
     /** A job after settling, and what was done. */
     public record Settled(OpenJob job, String says) {
     }
@@ -130,8 +176,48 @@ public final class OwnTexts {
         return paragraph.own() ? LibraryText.block(job.assembly(), section, paragraph) : Optional.empty();
     }
 
+    /** The library's text, or the one that it drafts for the walls here. */
+    private static boolean isLibrary(OpenJob job, String section, OwnText text, String own) throws UnusableInput {
+        TextChange block = text.block().get();
+        SectionDocument without = job.with(job.job().changing(job.job().changes().stream().filter(change -> !change.equals(block))
+            .toList())).section(section);
+        return without.paragraphs().stream().filter(one -> one.id().equals(block.paragraph())).map(LibraryText::written)
+            .anyMatch(library -> words(own).equals(words(library)));
+    }
+
+    private static String words(String markdown) {
+        return markdown.replaceAll("\\\\(?=\\p{Punct})", "").strip();
+    }
+
+    private static boolean isAlone(OpenJob job, String section, TextChange block) throws UnusableInput {
+        return job.section(section).paragraphs().stream()
+            .filter(paragraph -> block(job, section, paragraph).filter(block::equals).isPresent()).count() == 1;
+    }
+
+    /** A text that couldn't be printed is refused and writes nothing, as one that couldn't be read. */
+    private static OpenJob printable(OpenJob job, String section, UnaryOperator<String> splice) throws UnusableInput, IOException {
+        String before = Saving.text(job, SectionEdits.file(section));
+        OpenJob changed = splice(job, section, splice);
+        try {
+            changed.section(section);
+            return changed;
+        } catch (UnusableInput unprintable) {
+            Saving.restore(job, Map.of(SectionEdits.file(section), before));
+            throw unprintable;
+        }
+    }
+
+    private static List<TextChange> changes(Job job, String section) {
+        return job.changes().stream().filter(change -> change.section().equals(section)).toList();
+    }
+
     private static OpenJob splice(OpenJob job, String section, UnaryOperator<String> splice) throws UnusableInput, IOException {
         String file = SectionEdits.file(section);
+        if (!changes(Jobs.read(job.folder(), job.pack()), section).equals(changes(job.job(), section))) {
+            // blocks are found by their lines, and another program's words are never written over
+            throw new UnusableInput(new Problem(Place.of(file), "the file was changed by another program since it was read",
+                "read the job again, then make the change"));
+        }
         try {
             return Saving.restore(job, Map.of(file, splice.apply(Saving.text(job, file))));
         } catch (IllegalArgumentException wrong) {

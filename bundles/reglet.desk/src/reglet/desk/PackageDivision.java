@@ -58,6 +58,13 @@ public record PackageDivision(boolean byKind, long limit) {
         return Packages.earlier(submittal, files);
     }
 
+    /** Why a file is larger than the limit. */
+    String says(Packages.Larger larger) {
+        return larger.file() + ": " + larger.bytes() / 1000 + " kB are more than the limit of " + limit / 1000 + " kB; it holds "
+            + larger.holds() + (larger.divisible() ? ", and did not come out smaller after several tries: ask for a smaller limit"
+            : ", besides the fonts and contents that every part needs, and can't be divided further");
+    }
+
     Volumes volumes() {
         return new Volumes(byKind, limit);
     }

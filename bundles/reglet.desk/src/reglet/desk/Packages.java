@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,6 +26,7 @@ import reglet.drafting.Volumes;
 import reglet.model.Calculated;
 import reglet.model.Drawing;
 import reglet.model.Enclosures.Paper;
+import reglet.model.Office;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
 import reglet.model.Resubmittal;
@@ -33,6 +35,7 @@ import reglet.model.UnusableInput;
 import reglet.model.WallType;
 import reglet.reading.Child;
 import reglet.reading.Measure;
+import reglet.reading.OpenedSheets;
 import reglet.reading.PackagePlan;
 import reglet.reading.Spotted;
 import reglet.store.SafeFile;
@@ -47,6 +50,15 @@ final class Packages {
     private Packages() {
     }
 
+    /**
+     * A file that is larger than it should be.
+     *
+     * @param holds     what is in it: "page 3 of sheets/mat.pdf"
+     * @param divisible whether its pages could have been divided further
+     */
+    record Larger(String file, long bytes, String holds, boolean divisible) {
+    }
+
     /** Takes files as they are made. */
     interface Sink {
         /** @return bytes taken */
@@ -59,27 +71,42 @@ final class Packages {
     /**
      * Binds a package, in as many files as it is divided into.
      *
-     * @return the names of its files
+     * @param office whose letterhead our own pages bear
+     * @param tells  hears of files that are larger than they should be
      */
-    static List<String> bind(OpenJob job, Submittal submittal, Volumes volumes, Sink sink) throws UnusableInput, IOException {
-        Contents contents = contents(job, submittal);
+    static void bind(OpenJob job, Submittal submittal, Volumes volumes, Office office, Sink sink, Consumer<Larger> tells)
+        throws UnusableInput, IOException {
+        List<Named> named = named(job, submittal);
+        try (OpenedSheets opened = Child.usual().open(files(job, named), named.stream().map(sheet -> wanted(job, submittal, sheet))
+            .toList())) {
+            bind(job, submittal, volumes, office, contents(job, submittal, sheets(named, opened.measures()), found(named, opened)), opened,
+                sink).forEach(tells);
+        }
+    }
+
+    private static List<Larger> bind(OpenJob job, Submittal submittal, Volumes volumes, Office office, Contents contents,
+            OpenedSheets opened, Sink sink) throws UnusableInput, IOException {
         double limit = volumes.limit();
         for (int tries = 1;; tries++) {
-            Pages pages = SubmittalPages.of(contents, new Volumes(volumes.byKind(), (long) limit));
+            Pages pages = SubmittalPages.of(contents, new Volumes(volumes.byKind(), (long) limit), office);
             List<String> names = new ArrayList<>();
+            List<Larger> larger = new ArrayList<>();
             double worst = 0;
             for (int volume = 1; volume <= pages.volumes(); volume++) {
                 PackagePlan plan = plan(job, submittal, pages, volume);
                 String name = name(submittal, volume, pages.volumes());
-                long size = sink.take(name, out -> Child.usual().assemble(plan, out));
+                long size = sink.take(name, out -> opened.assemble(plan, out));
                 worst = isDivisible(pages, volume) ? Math.max(worst, size) : worst;
                 names.add(name);
+                if (volumes.limit() > 0 && size > volumes.limit()) {
+                    larger.add(new Larger(name, size, held(pages, volume), isDivisible(pages, volume)));
+                }
                 if (volumes.limit() > 0 && worst > volumes.limit() && tries < TRIES) {
                     break;
                 }
             }
             if (volumes.limit() == 0 || worst <= volumes.limit() || tries == TRIES) {
-                return names;
+                return larger;
             }
             for (String name : names) {
                 sink.drop(name);
@@ -88,10 +115,17 @@ final class Packages {
         }
     }
 
-    /** Whether there is anything in a file that could go into another one. */
+    /** Whether there is anything in a file that could go into another one; a sheet's first page stays with its divider. */
     private static boolean isDivisible(Pages pages, int volume) {
-        return pages.volume(volume).stream().anyMatch(part -> !part.own() && part.pages() > 1)
-            || pages.volume(volume).stream().filter(part -> !part.id().startsWith("volume/")).count() > 2;
+        List<Part> parts = pages.volume(volume).stream().filter(part -> !part.isCover()).toList();
+        return parts.stream().anyMatch(part -> part.pages() > 1) || parts.stream().filter(Part::own).count() > 1
+            || parts.stream().filter(part -> !part.own()).count() > 1;
+    }
+
+    private static String held(Pages pages, int volume) {
+        return pages.volume(volume).stream().filter(part -> !part.isCover()).map(part -> part.own() ? "\"" + part.title() + "\""
+            : (part.pages() == 1 ? "page " + part.within() : "pages " + part.within() + " to " + (part.within() + part.pages() - 1))
+            + " of " + part.id()).collect(Collectors.joining(" and "));
     }
 
     private static String name(Submittal submittal, int volume, int of) {
@@ -111,17 +145,18 @@ final class Packages {
         }
     }
 
-    private static Contents contents(OpenJob job, Submittal submittal) throws UnusableInput, IOException {
+    private static Contents contents(OpenJob job, Submittal submittal, List<Sheet> sheets, List<Found> found)
+        throws UnusableInput, IOException {
         List<RegisterItem> items = job.register(submittal.section()).stream()
             .filter(item -> item.isIn(submittal)).toList();
-        List<Sheet> sheets = sheets(job, submittal);
         Optional<Submittal> last = job.submittal(submittal.replaces());
         Optional<Resubmittal> since = last.isEmpty() ? Optional.empty() : Optional.of(Reviews.since(job, last.get(), submittal));
-        boolean delegated = items.stream().anyMatch(item -> item.sort() == RegisterItem.Sort.DELEGATED || item.sends().equals("calculation"));
+        boolean delegated = items.stream().filter(RegisterItem::isDue)
+            .anyMatch(item -> item.sort() == RegisterItem.Sort.DELEGATED || item.sends().equals("calculation"));
         return new Contents(job.assembly(), submittal, items, job.compare(submittal), sheets,
             submittal.with().contains("worksheets") ? worksheets(job, submittal) : List.of(),
             submittal.with().contains("details") ? details(job) : List.of(), delegated ? job.calculated() : List.of(), last, since,
-            found(job, submittal, sheets));
+            found);
     }
 
     /** The worksheets that show the submittal's products to be enough. */
@@ -131,7 +166,8 @@ final class Packages {
     }
 
     private static List<ProductData> products(OpenJob job, Submittal submittal) {
-        return submittal.products().stream().flatMap(id -> job.job().products().stream().filter(product -> product.id().equals(id))).toList();
+        return submittal.products().stream().flatMap(id -> job.job().products().stream()
+            .filter(product -> product.id().equals(id))).toList();
     }
 
     private static List<Drawing> details(OpenJob job) throws UnusableInput {
@@ -142,45 +178,51 @@ final class Packages {
         return all;
     }
 
-    /** The sheets that a submittal's products name, and its certificates and reports, each once. */
-    static List<Sheet> sheets(OpenJob job, Submittal submittal) throws IOException {
-        Map<String, String> titles = new LinkedHashMap<>();
+    /** A sheet that a submittal's products name, or one of its certificates and reports. */
+    record Named(String id, String title, PackageGroup group) {
+    }
+
+    /** What a submittal binds in, each file once. */
+    static List<Named> named(OpenJob job, Submittal submittal) {
+        Map<String, Named> named = new LinkedHashMap<>();
         for (ProductData product : products(job, submittal)) {
             if (!product.sheet().isEmpty()) {
-                titles.putIfAbsent(product.sheet(), product.name() + (product.maker().isEmpty() ? "" : ", " + product.maker()));
+                named.putIfAbsent(product.sheet(), new Named(product.sheet(), product.name() + (product.maker().isEmpty() ? ""
+                    : ", " + product.maker()), PackageGroup.DATA));
             }
         }
-        int data = titles.size();
         for (Paper paper : submittal.encloses().papers()) {
-            titles.putIfAbsent(paper.file(), paper.title());
+            named.putIfAbsent(paper.file(), new Named(paper.file(), paper.title(), PackageGroup.REPORTS));
         }
-        List<Measure> measures = Child.usual().measure(titles.keySet().stream().map(job.folder()::resolve).toList());
+        return List.copyOf(named.values());
+    }
+
+    static List<Path> files(OpenJob job, List<Named> named) {
+        return named.stream().map(sheet -> job.folder().resolve(sheet.id())).toList();
+    }
+
+    /** @param measures one for each that is named */
+    static List<Sheet> sheets(List<Named> named, List<Measure> measures) throws IOException {
         List<Sheet> sheets = new ArrayList<>();
-        for (Map.Entry<String, String> title : titles.entrySet()) {
+        for (Named one : named) {
             Measure measure = measures.get(sheets.size());
-            sheets.add(new Sheet(title.getKey(), title.getValue(), measure.pages(), measure.problem(),
-                sheets.size() < data ? PackageGroup.DATA : PackageGroup.REPORTS,
+            sheets.add(new Sheet(one.id(), one.title(), measure.pages(), measure.problem(), one.group(),
                 measure.usable() ? Files.size(measure.sheet()) : 0));
         }
         return sheets;
     }
 
-    /** Where chosen models and colours, and values without a place, stand on the sheets. */
-    private static List<Found> found(OpenJob job, Submittal submittal, List<Sheet> sheets) throws IOException {
-        Map<String, List<String>> wanted = new LinkedHashMap<>();
-        for (ProductData product : products(job, submittal)) {
-            List<String> words = SubmittalPages.wanted(product, submittal);
-            if (!words.isEmpty() && sheets.stream().anyMatch(sheet -> sheet.id().equals(product.sheet()) && sheet.pages() > 0)) {
-                wanted.computeIfAbsent(product.sheet(), sheet -> new ArrayList<>()).addAll(words);
-            }
-        }
-        List<String> ids = List.copyOf(wanted.keySet());
-        List<List<Spotted>> spotted = Child.usual().find(ids.stream().map(job.folder()::resolve).toList(),
-            wanted.values().stream().map(words -> words.stream().distinct().toList()).toList());
+    /** What is looked for on a sheet: chosen models and colours, and values without a place. */
+    private static List<String> wanted(OpenJob job, Submittal submittal, Named sheet) {
+        return products(job, submittal).stream().filter(product -> product.sheet().equals(sheet.id()))
+            .flatMap(product -> SubmittalPages.wanted(product, submittal).stream()).distinct().toList();
+    }
+
+    private static List<Found> found(List<Named> named, OpenedSheets opened) {
         List<Found> found = new ArrayList<>();
-        for (int i = 0; i < ids.size(); i++) {
-            for (Spotted one : spotted.get(i)) {
-                found.add(new Found(ids.get(i), one.words(), one.page(), one.box()));
+        for (int i = 0; i < named.size(); i++) {
+            for (Spotted one : opened.measures().get(i).usable() ? opened.found().get(i) : List.<Spotted>of()) {
+                found.add(new Found(named.get(i).id(), one.words(), one.page(), one.box()));
             }
         }
         return found;
@@ -218,7 +260,7 @@ final class Packages {
 
     private static PackagePlan.Link link(Submittal submittal, Pages pages, LinkBox link, int volume) {
         Part target = pages.holding(link.target(), link.targetPage());
-        int page = target.packagePage() + link.targetPage() - (target.own() ? 1 : target.firstPage());
+        int page = target.packagePage() + link.targetPage() - target.within();
         boolean here = target.volume() == volume;
         return new PackagePlan.Link(link.page(), link.box(), page, here ? link.at() : Optional.empty(),
             here ? "" : name(submittal, target.volume(), pages.volumes()));

@@ -18,7 +18,8 @@ public final class RemedyReport {
 
     /** "  remedy: W1.lath = woven-17", a line each; or why there is none. */
     public static String lines(Remedies remedies) {
-        return remedies.none().isEmpty() ? String.join("", remedies.all().stream().map(remedy -> "  remedy: " + remedy.text() + "\n").toList())
+        return remedies.none().isEmpty() ? String.join("", remedies.all().stream().map(remedy -> "  remedy: " + remedy.text() + "\n")
+            .toList())
             : "  no remedy: " + remedies.none() + "\n";
     }
 
@@ -68,7 +69,8 @@ public final class RemedyReport {
             if (proposal.together().isEmpty()) {
                 return "No options stand together here, whatever is fixed: the facts of the job or the pack contradict each other.\n";
             }
-            page.append("These choices can't stand together").append(proposal.smallest() ? ", and no fewer are the reason" : "").append(":\n");
+            page.append("These choices can't stand together").append(proposal.smallest() ? ", and no fewer are the reason" : "")
+                .append(":\n");
             proposal.together().forEach(fixed -> page.append("  ").append(fixed.wall()).append('.').append(fixed.component()).append(" = ")
                 .append(fixed.option()).append('\n'));
             return page.toString();

@@ -36,7 +36,8 @@ public final class Report {
     public static String line(Finding finding) {
         String where = finding.wall().isEmpty() ? "" : finding.wall() + (finding.meeting().isEmpty() ? "" : " " + finding.meeting()) + ": ";
         return finding.at() + ": " + finding.kind().text() + ": " + where + finding.says()
-            + (finding.fix().isEmpty() ? "" : " " + finding.fix()) + " [" + finding.rule() + (isRemembered(finding) ? ", from memory" : "") + "]";
+            + (finding.fix().isEmpty() ? "" : " " + finding.fix()) + " [" + finding.rule() + (isRemembered(finding) ? ", from memory"
+            : "") + "]";
     }
 
     /** Whether nothing that the rule rests on was read. */

@@ -1,24 +1,29 @@
 package reglet.desk;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
+import reglet.desk.Packages.Named;
 import reglet.drafting.ReviewPages;
 import reglet.drafting.ReviewPages.Contents;
 import reglet.drafting.ReviewPages.Pages;
 import reglet.drafting.SubmittalPages.Sheet;
 import reglet.model.Comparison;
+import reglet.model.Office;
 import reglet.model.RegisterItem;
 import reglet.model.Resubmittal;
 import reglet.model.Review;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.reading.Child;
+import reglet.reading.OpenedSheets;
 import reglet.reading.PackagePlan;
 
 /** The report of a review, for people and for programs. What it says of the action stands in the submittal's file, word for word. */
@@ -27,10 +32,18 @@ public final class ReviewReports {
     private ReviewReports() {
     }
 
-    static byte[] pdf(OpenJob job, Submittal submittal) throws UnusableInput, IOException {
-        List<Sheet> sheets = Packages.sheets(job, submittal);
+    /** @param office whose letterhead the report bears */
+    static byte[] pdf(OpenJob job, Submittal submittal, Office office) throws UnusableInput, IOException {
+        List<Named> named = Packages.named(job, submittal);
+        try (OpenedSheets opened = Child.usual().open(Packages.files(job, named), Collections.nCopies(named.size(), List.of()))) {
+            return pdf(job, submittal, office, Packages.sheets(named, opened.measures()), opened);
+        }
+    }
+
+    private static byte[] pdf(OpenJob job, Submittal submittal, Office office, List<Sheet> sheets, OpenedSheets opened)
+        throws UnusableInput, IOException {
         Pages pages = ReviewPages.of(new Contents(job.assembly(), submittal, items(job, submittal), job.compare(submittal),
-            since(job, submittal), sheets));
+            since(job, submittal), sheets), office);
         List<PackagePlan.Part> parts = new ArrayList<>();
         parts.add(PackagePlan.Part.own("Review", 1, 1, pages.pages()));
         int total = pages.pages() + sheets.stream().mapToInt(Sheet::pages).sum();
@@ -40,9 +53,11 @@ public final class ReviewReports {
                     "Review of submittal " + submittal.id() + " · page {package page} of " + total));
             }
         }
-        return Child.usual().assemble(new PackagePlan(job.job().title() + ", review of submittal " + submittal.id(), pages.pdf(), parts,
+        ByteArrayOutputStream report = new ByteArrayOutputStream();
+        opened.assemble(new PackagePlan(job.job().title() + ", review of submittal " + submittal.id(), pages.pdf(), parts,
             pages.links().stream().map(link -> new PackagePlan.Link(link.page(), link.box(), link.target())).toList(),
-            pages.flags().stream().map(flag -> new PackagePlan.Flag(flag.page(), flag.box(), flag.text())).toList()));
+            pages.flags().stream().map(flag -> new PackagePlan.Flag(flag.page(), flag.box(), flag.text())).toList()), report);
+        return report.toByteArray();
     }
 
     private static List<RegisterItem> items(OpenJob job, Submittal submittal) throws UnusableInput {

@@ -1,19 +1,29 @@
 package reglet.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
+import reglet.comparing.Comparing;
 import reglet.comparing.Reviewing;
+import reglet.drafting.Results;
+import reglet.drafting.Unprinted;
 import reglet.model.Candidates;
+import reglet.model.Comparison;
 import reglet.model.Comparison.Result;
 import reglet.model.Comparison.Row;
+import reglet.model.Enclosures;
+import reglet.model.Evidence;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.ProductData;
+import reglet.model.Requirement;
 import reglet.model.Resubmittal;
 import reglet.model.Resubmittal.Change;
 import reglet.model.SectionDocument;
@@ -46,6 +56,44 @@ public final class Reviews {
         List<SectionDocument> sections = job.sections();
         return Reviewing.candidates(job.assembly(), products, requirement -> sections.stream().map(section -> section.pathOf(requirement))
             .flatMap(Optional::stream).findFirst().orElse(""));
+    }
+
+    /**
+     * All products of a job compared with everything that it requires and that a paper can show, as if they were one submittal; the
+     * paragraphs are those of the sections that own the components.
+     */
+    public static Comparison all(OpenJob job) throws UnusableInput {
+        Map<String, SectionDocument> owners = new LinkedHashMap<>();
+        for (SectionDocument section : job.sections()) {
+            owners.put(section.number(), section);
+        }
+        List<String> items = job.pack().components().stream().flatMap(component -> Stream.of(Evidence.values())
+            .map(evidence -> component.id() + "." + evidence.text().replace(' ', '-'))).toList();
+        Submittal all = new Submittal("all products", "", items, job.job().products().stream().map(ProductData::id).toList(), "", "", "",
+            List.of(), "", List.of(), "", Enclosures.NONE, Optional.empty(), Place.of("products"));
+        Map<Requirement, String> printed = new LinkedHashMap<>();
+        Comparison comparison = Comparing.compare(job.assembly(), all, requirement -> printed.computeIfAbsent(requirement, asked -> job
+            .pack().component(asked.component()).map(component -> owners.get(component.section())).flatMap(section -> section.pathOf(asked))
+            .orElse("")));
+        for (SectionDocument section : owners.values()) {
+            comparison = comparison.without(Unprinted.reasons(job.assembly(), section));
+        }
+        return comparison;
+    }
+
+    /** The result of a row as a shape and a word; a value that nobody confirmed says so. */
+    public static String result(Row row) {
+        return Results.result(row);
+    }
+
+    /** What the sheet of a row states, in its unit and the other, with its method; "no value". */
+    public static String submitted(Row row) {
+        return Results.submitted(row);
+    }
+
+    /** By how much a row falls short, in the requirement's unit, and as a share; "" where it doesn't by a number. */
+    public static String shortBy(Row row) {
+        return Results.shortBy(row);
     }
 
     /** A resubmittal beside the last, both compared with what the job requires today. */

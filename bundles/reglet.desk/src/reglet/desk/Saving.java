@@ -11,6 +11,7 @@ import java.util.Optional;
 
 import reglet.model.Accepted;
 import reglet.model.Change;
+import reglet.model.Choice;
 import reglet.model.Finding;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
@@ -100,8 +101,17 @@ public final class Saving {
             return change.to().isEmpty() ? Edits.remove(text, parts[1])
                 : Edits.choose(text, parts[1], List.of(change.to().split("\\s*,\\s*")));
         }
+        if (parts[2].startsWith(Choice.VERSIONS + ".")) {
+            return version(text, parts[1], parts[2].split("\\.", 3), change.to());
+        }
         boolean meeting = wall.get().meetings().stream().anyMatch(met -> met.id().equals(parts[1]));
         return stated(text, meeting ? List.of("meets", parts[1], parts[2]) : List.of(parts[1], parts[2]), change.to());
+    }
+
+    /** A change of an alternate's version: {@code [alternates, 1]} for its options, {@code [alternates, 1, weight]} for a value. */
+    private static String version(String text, String component, String[] parts, String to) throws UnusableInput {
+        return parts.length == 2 ? Edits.choose(text, component, parts[1], List.of(to.split("\\s*,\\s*")))
+            : stated(text, List.of(component, parts[0], parts[1], parts[2]), to);
     }
 
     private static String stated(String text, List<String> path, String to) throws UnusableInput {

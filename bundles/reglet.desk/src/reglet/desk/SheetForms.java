@@ -8,6 +8,7 @@ import com.google.gson.JsonObject;
 
 import reglet.model.Box;
 import reglet.model.ConditionCheck;
+import reglet.model.ReportCheck;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Condition;
 import reglet.model.SheetReading.Found;
@@ -53,6 +54,43 @@ public final class SheetForms {
             all.add(one);
         }
         form.add("conditions in the job", all);
+        return form;
+    }
+
+    /** A report against the day of a submittal and against what the job requires. */
+    static JsonObject report(ReportCheck check) {
+        JsonObject form = new JsonObject();
+        form.addProperty("product", check.product());
+        Forms.word(form, "number", check.report().number());
+        Forms.word(form, "ends", check.report().ends());
+        check.daysLeft().ifPresent(days -> form.addProperty("days left", days));
+        JsonArray conditions = new JsonArray();
+        for (Condition condition : check.report().conditions()) {
+            JsonObject one = new JsonObject();
+            Forms.word(one, "number", condition.number());
+            one.addProperty("text", condition.text());
+            one.addProperty("page", condition.page());
+            JsonArray checks = new JsonArray();
+            check.of(condition).forEach(asked -> checks.add(asked(asked)));
+            one.add("checks", checks);
+            one.addProperty("needs a person", check.byAPerson().contains(condition));
+            conditions.add(one);
+        }
+        form.add("conditions", conditions);
+        return form;
+    }
+
+    private static JsonObject asked(ConditionCheck check) {
+        JsonObject form = new JsonObject();
+        form.addProperty("wall", check.wall());
+        form.addProperty("property", check.limit().property());
+        JsonObject asks = new JsonObject();
+        check.limit().compare().ifPresent(compare -> asks.addProperty("compare", compare.text()));
+        Forms.value(asks, check.limit().value());
+        form.add("asks", asks);
+        check.requirement().ifPresent(requirement -> form.add("required", Forms.required(requirement)));
+        form.addProperty("result", check.result().text());
+        Forms.word(form, "note", check.note());
         return form;
     }
 

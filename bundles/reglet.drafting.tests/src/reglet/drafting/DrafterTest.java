@@ -92,8 +92,8 @@ class DrafterTest {
     void alternativesPrintOneByOneWithTheirTitles() throws UnusableInput {
         SectionDocument section = draft(walls("metal-2.5,woven-17").uses("lath.kind", "lath", "Lath: ${lath.kind}.",
             "W1 lath=metal-2.5", "W1 lath=woven-17"));
-        assertEquals(List.of("Accepted alternative, light expanded metal lath: Lath: expanded metal.",
-            "Accepted alternative, woven wire lath: Lath: woven wire."), article(section, "lath"));
+        assertEquals(List.of("Where light expanded metal lath is furnished: Lath: expanded metal.",
+            "Where woven wire lath is furnished: Lath: woven wire."), article(section, "lath"));
         assertEquals(List.of("lath.kind~metal-2.5", "lath.kind~woven-17"), ids(section, "lath"));
     }
 
@@ -109,7 +109,7 @@ class DrafterTest {
     void clauseForSomeOfTheAlternativesNamesThem() throws UnusableInput {
         SectionDocument section = draft(walls("metal-2.5,metal-3.4,woven-17").uses("lath.kind", "lath", "Lath: ${lath.kind}.",
             "W1 lath=metal-2.5", "W1 lath=metal-3.4"));
-        assertEquals(List.of("Accepted alternative, light expanded metal lath or heavy expanded metal lath: Lath: expanded metal."),
+        assertEquals(List.of("Where light expanded metal lath or heavy expanded metal lath is furnished: Lath: expanded metal."),
             article(section, "lath"));
     }
 
@@ -119,8 +119,8 @@ class DrafterTest {
             .uses("lath.weight", "lath", "Weight: ${lath.weight.value}.",
             "W1 lath=metal-2.5", "W2 lath=metal-2.5", "W2 lath=metal-3.4"));
         assertEquals(List.of("Wall type W1: Weight: 2.5 lb/yd² (1.36 kg/m²).",
-            "Wall type W2: Accepted alternative, light expanded metal lath: Weight: 2.5 lb/yd² (1.36 kg/m²).",
-            "Wall type W2: Accepted alternative, heavy expanded metal lath: Weight: 3.4 lb/yd² (1.85 kg/m²)."), article(section, "lath"));
+            "Wall type W2, where light expanded metal lath is furnished: Weight: 2.5 lb/yd² (1.36 kg/m²).",
+            "Wall type W2, where heavy expanded metal lath is furnished: Weight: 3.4 lb/yd² (1.85 kg/m²)."), article(section, "lath"));
     }
 
     @Test

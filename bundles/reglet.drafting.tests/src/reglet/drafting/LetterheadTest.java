@@ -122,7 +122,8 @@ class LetterheadTest {
         }
         Font usual = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(PdfFonts.file(Face.TEXT)));
         Font narrower = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(mono));
-        int sign = IntStream.range(0xA0, 0xFFFF).filter(one -> Character.isLetter(one) && usual.canDisplay(one) && !narrower.canDisplay(one))
+        int sign = IntStream.range(0xA0, 0xFFFF).filter(one -> Character.isLetter(one) && usual.canDisplay(one)
+            && !narrower.canDisplay(one))
             .findFirst().orElseThrow();
         Office office = new Office("office", "Quay", List.of(), Optional.empty(), Office.Paper.LETTER, Map.of(Office.Face.REGULAR,
             new Office.Font("mono.ttf", "Mono", mono)), Map.of());

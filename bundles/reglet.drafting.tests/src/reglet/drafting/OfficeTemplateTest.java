@@ -32,12 +32,14 @@ class OfficeTemplateTest {
     }
 
     private static String refused(String template) {
-        return assertTimeoutPreemptively(Duration.ofSeconds(10), () -> assertThrows(UnusableInput.class, () -> fill(template)).getMessage());
+        return assertTimeoutPreemptively(Duration.ofSeconds(10), () -> assertThrows(UnusableInput.class, () -> fill(template))
+            .getMessage());
     }
 
     @Test
     void aTemplatePrintsChoosesAndRepeats() throws Exception {
-        assertEquals("CLINIC: 14 Lantern Row; Northquay", fill("${job.title?upper_case}: <#list office.address as line>${line}<#sep>; </#list>"
+        assertEquals("CLINIC: 14 Lantern Row; Northquay", fill("${job.title?upper_case}: <#list office.address as line>${line}<#sep>; "
+            + "</#list>"
             + "<#if job.note?has_content>never</#if>"));
     }
 

@@ -72,7 +72,8 @@ class PhrasesTest {
             Quantity written = Quantity.of(Double.parseDouble(amount), unit);
             for (Compare compare : List.of(Compare.AT_LEAST, Compare.AT_MOST)) {
                 String printed = Phrases.value(requirement(Sample.property("x", "x",
-                    new PropertyType(PropertyType.Kind.QUANTITY, Optional.of(unit), List.of()), compare, Method.NONE, Evidence.NONE), written));
+                    new PropertyType(PropertyType.Kind.QUANTITY, Optional.of(unit), List.of()), compare, Method.NONE, Evidence.NONE),
+                        written));
                 if (unit.other().isEmpty()) {
                     assertEquals(written.text(), printed);
                     continue;

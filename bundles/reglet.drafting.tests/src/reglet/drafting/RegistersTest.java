@@ -21,13 +21,15 @@ class RegistersTest {
     void registerListsWhatTheSectionAsksForWithItsParagraph() throws UnusableInput {
         assertEquals(List.of(
             RegisterItem.of("lath.product-data", Sample.SECTION, "1.3.A", "Lath", "lath", Kind.ACTION, Sort.NONE, "product data"),
-            RegisterItem.of("lath.sample", Sample.SECTION, "1.3.B", "Lath", "lath", Kind.ACTION, Sort.NONE, "sample")), register(Sample.small()));
+            RegisterItem.of("lath.sample", Sample.SECTION, "1.3.B", "Lath", "lath", Kind.ACTION, Sort.NONE, "sample")),
+                register(Sample.small()));
     }
 
     @Test
     void whatWasHandedInSaysSo() throws UnusableInput {
         Sample sample = Sample.small();
-        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "", List.of(), "",
+        sample.submittals.add(new Submittal("04-73-00-01", Sample.SECTION, List.of("lath.sample"), List.of(), "", "", "", List.of(), "",
+            List.of(), "",
             Enclosures.NONE, Optional.empty(), Sample.AT));
         assertEquals(List.of("open", "handed in: 04-73-00-01"), register(sample).stream().map(RegisterItem::status).toList());
     }
@@ -54,9 +56,10 @@ class RegistersTest {
 
     @Test
     void csvQuotesWhatNeedsIt() {
-        assertEquals("section,paragraph,item,kind,sort,code,sends,sender,status,submit by,on site,lead,review,days,note,id\r\n"
-            + "04 73 00,1.3.A,\"Lath, \"\"ribbed\"\"\",action,,,\"two\nlines\",,open,,,,,,,a\r\n",
-            Registers.csv(List.of(RegisterItem.of("a", Sample.SECTION, "1.3.A", "Lath, \"ribbed\"", "", Kind.ACTION, Sort.NONE, "two\nlines"))));
+        assertEquals("section,paragraph,item,kind,sort,code,sends,sender,status,alternate,submit by,on site,lead,review,days,note,id\r\n"
+            + "04 73 00,1.3.A,\"Lath, \"\"ribbed\"\"\",action,,,\"two\nlines\",,open,,,,,,,,a\r\n",
+            Registers.csv(List.of(RegisterItem.of("a", Sample.SECTION, "1.3.A", "Lath, \"ribbed\"", "", Kind.ACTION, Sort.NONE,
+                "two\nlines"))));
     }
 
     private static List<RegisterItem> register(Sample sample) throws UnusableInput {

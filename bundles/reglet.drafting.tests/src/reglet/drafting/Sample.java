@@ -17,6 +17,7 @@ import reglet.model.Evidence;
 import reglet.model.Grade;
 import reglet.model.HoldPoint;
 import reglet.model.Job;
+import reglet.model.Layout;
 import reglet.model.Meeting;
 import reglet.model.Method;
 import reglet.model.Option;
@@ -62,6 +63,7 @@ final class Sample {
         "This paper replaces neither the local building code nor the judgement of a licensed professional."));
     String title = "Harbour clinic";
     String codeEdition = "2021";
+    Layout layout = Layout.USUAL;
 
     static Quantity q(String text) {
         return Quantity.parse(text).orElseThrow(() -> new IllegalArgumentException(text));
@@ -214,7 +216,8 @@ final class Sample {
         Pack pack = pack();
         Job job = new Job(title, "Invented for tests.", "sample", Map.of("code",
             Map.of("name", new Stated(new Word("IBC"), AT), "edition", new Stated(new Word(codeEdition), AT))),
-            walls, List.of(SECTION), changes, List.of(), products, submittals, register, List.of(), Place.of("job.yaml"));
+            walls, List.of(SECTION), changes, List.of(), products, submittals, register, List.of(), List.of(), layout,
+            Place.of("job.yaml"));
         List<Requirement> requirements = new ArrayList<>();
         for (WallType wall : walls) {
             for (Component component : pack.components()) {

@@ -31,16 +31,16 @@ class SubmittalPagesTest {
         assertEquals(List.of(front("transmittal", "Transmittal", 1), front("contents", "Contents", 2),
             front("register", "Register items covered", 3), front("compliance", "Compliance table", 4),
             front("substitution/lath-a", "Substitution asked for: Lath A, Example Metals", 5), front("missing", "Missing evidence", 6),
-            new Part("group/data", "Data sheets", 1, PackageGroup.DATA, true, 7, 1, 1, 7),
-            new Part("divider/" + PackageSample.SHEET, "Lath A", 2, PackageGroup.DATA, true, 8, 1, 1, 8),
-            new Part(PackageSample.SHEET, "Lath A", 0, PackageGroup.DATA, false, 1, 3, 1, 9),
-            new Part("divider/" + PackageSample.BROKEN, "Lath B", 2, PackageGroup.DATA, true, 9, 1, 1, 12)), pages.parts());
+            new Part("group/data", "Data sheets", 1, PackageGroup.DATA, true, 7, 1, 1, 7, 1),
+            new Part("divider/" + PackageSample.SHEET, "Lath A", 2, PackageGroup.DATA, true, 8, 1, 1, 8, 1),
+            new Part(PackageSample.SHEET, "Lath A", 0, PackageGroup.DATA, false, 1, 3, 1, 9, 1),
+            new Part("divider/" + PackageSample.BROKEN, "Lath B", 2, PackageGroup.DATA, true, 9, 1, 1, 12, 1)), pages.parts());
         assertEquals(12, pages.total(1));
         assertEquals(9, pageTexts(pages).size());
     }
 
     private static Part front(String id, String title, int page) {
-        return new Part(id, title, 1, PackageGroup.FRONT, true, page, 1, 1, page);
+        return new Part(id, title, 1, PackageGroup.FRONT, true, page, 1, 1, page, 1);
     }
 
     @Test
@@ -76,14 +76,27 @@ class SubmittalPagesTest {
 
     @Test
     void filesOfADividedPackageAreNotLargerThanTheirLimitAndKeepSheetsWhole() {
-        List<Volumes.Block> blocks = List.of(new Volumes.Block(PackageGroup.FRONT, 4, 0, 0), new Volumes.Block(PackageGroup.DATA, 1, 10, 5_000),
-            new Volumes.Block(PackageGroup.DATA, 1, 10, 4_000), new Volumes.Block(PackageGroup.DATA, 1, 10, 25_000),
-            new Volumes.Block(PackageGroup.REPORTS, 1, 2, 100));
-        List<Volumes.Run> runs = new Volumes(false, 10_000).divide(blocks, 100, 500);
-        assertEquals(List.of(new Volumes.Run(0, 1, true, 1, 0), new Volumes.Run(1, 1, true, 1, 10), new Volumes.Run(2, 2, true, 1, 10),
-            new Volumes.Run(3, 3, true, 1, 3), new Volumes.Run(3, 4, false, 4, 3), new Volumes.Run(3, 5, false, 7, 4),
-            new Volumes.Run(4, 6, true, 1, 2)), runs);
-        assertEquals(List.of(1, 2, 2, 2, 3), new Volumes(true, 0).divide(blocks, 100, 500).stream().map(Volumes.Run::volume).toList());
+        List<Volumes.Block> blocks = List.of(block(PackageGroup.FRONT, 4, 0, 0), block(PackageGroup.DATA, 1, 10, 5_000),
+            block(PackageGroup.DATA, 1, 10, 4_000), block(PackageGroup.DATA, 1, 10, 25_000), block(PackageGroup.REPORTS, 1, 2, 100));
+        List<Volumes.Run> runs = new Volumes(false, 10_000).divide(blocks, 500);
+        assertEquals(List.of(new Volumes.Run(0, 1, 1, 4, 1, 0), new Volumes.Run(1, 1, 1, 1, 1, 10), new Volumes.Run(2, 2, 1, 1, 1, 10),
+            new Volumes.Run(3, 3, 1, 1, 1, 3), new Volumes.Run(3, 4, 1, 0, 4, 3), new Volumes.Run(3, 5, 1, 0, 7, 4),
+            new Volumes.Run(4, 6, 1, 1, 1, 2)), runs);
+        assertEquals(List.of(1, 2, 2, 2, 3), new Volumes(true, 0).divide(blocks, 500).stream().map(Volumes.Run::volume).toList());
+    }
+
+    private static Volumes.Block block(PackageGroup group, int ownPages, int sheetPages, long sheetBytes) {
+        return new Volumes.Block(group, Collections.nCopies(ownPages, 100L), sheetPages, sheetBytes);
+    }
+
+    @Test
+    void ownPagesAreDividedOnlyWhereTheyAloneAreLargerThanAFileMayBe() {
+        List<Volumes.Block> blocks = List.of(block(PackageGroup.FRONT, 3, 0, 0),
+            new Volumes.Block(PackageGroup.WORK, List.of(400L, 300L, 2_000L, 200L, 100L), 0, 0), block(PackageGroup.WORK, 2, 0, 0));
+        List<Volumes.Run> runs = new Volumes(false, 1_000).divide(blocks, 200);
+        // the third page of the second block is larger than a file may be and can't be divided
+        assertEquals(List.of(new Volumes.Run(0, 1, 1, 3, 1, 0), new Volumes.Run(1, 2, 1, 2, 1, 0), new Volumes.Run(1, 3, 3, 1, 1, 0),
+            new Volumes.Run(1, 4, 4, 2, 1, 0), new Volumes.Run(2, 4, 1, 2, 1, 0)), runs);
     }
 
     @Test
@@ -93,8 +106,9 @@ class SubmittalPagesTest {
         List<String> texts = pageTexts(pages);
         // part 2 begins with a page of its own and the group's, then the divider and the sheet
         assertTrue(texts.get(3).contains("part 2, page 6"), texts.get(3));
-        assertTrue(texts.get(6).contains("Part 2 of 2 of submittal 04-73-00-01"), texts.get(6));
-        assertTrue(texts.get(6).contains("part 2 of 2, page 1 of 7"), texts.get(6));
+        String second = texts.get(pages.volume(2).get(0).firstPage() - 1);
+        assertTrue(second.contains("Part 2 of 2 of submittal 04-73-00-01"), second);
+        assertTrue(second.contains("part 2 of 2, page 1 of 7"), second);
     }
 
     @Test
@@ -165,8 +179,8 @@ class SubmittalPagesTest {
     @Test
     void comparisonPrintsRowsCountsShortfallAndWhoDecides() throws Exception {
         Contents contents = PackageSample.contents(REVIEWED);
-        byte[] pdf = ComparisonPages.of(contents.assembly(), contents.submittal(), contents.comparison());
-        assertArrayEquals(pdf, ComparisonPages.of(contents.assembly(), contents.submittal(), contents.comparison()));
+        byte[] pdf = ComparisonPages.of(contents.assembly(), contents.submittal(), contents.comparison(), List.of());
+        assertArrayEquals(pdf, ComparisonPages.of(contents.assembly(), contents.submittal(), contents.comparison(), List.of()));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertTrue(text.contains("meets: 1 falls short: 1 not shown: 1 different method: 0 cannot compare: 0"), text);

@@ -3,11 +3,13 @@ package reglet.drafting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 import reglet.model.Alternate;
 import reglet.model.Alternate.Kind;
+import reglet.model.Alternate.State;
 import reglet.model.Assembly;
 import reglet.model.SectionDocument.CrossReference;
 import reglet.model.SectionDocument.Plain;
@@ -19,8 +21,9 @@ import reglet.model.TextChange;
 import reglet.model.Unit;
 
 /**
- * What alternates change in a section: the section is drafted for each as a whole, and what it says otherwise than the base stands
- * behind the paragraph that it replaces. Equal texts print once.
+ * What alternates change in a section. Accepted ones are in it as the work will be built; the section is drafted without each to find
+ * the paragraphs that it put there. For an offered one the section is drafted as a whole, and what it says otherwise stands behind the
+ * paragraph that it would replace. Equal texts print once.
  */
 final class Alternates {
     private static final String MARK = "~alternate-";
@@ -28,8 +31,10 @@ final class Alternates {
     private final Assembly assembly;
     private final String section;
     private final List<Other> others = new ArrayList<>();
-    /** By alternate: paragraphs of the base that it does without. */
+    /** By offered alternate: paragraphs that it would do without. */
     private final Map<Integer, List<String>> without = new LinkedHashMap<>();
+    /** By accepted alternate: paragraphs that it put in place; by articles, in the order in which they stand. */
+    private final Map<Integer, List<String>> brought = new LinkedHashMap<>();
 
     /** A paragraph of an alternate, and the one of the base behind which it stands; "" for the start of the article. */
     private record Other(int number, String article, String behind, Draft draft) {
@@ -41,12 +46,21 @@ final class Alternates {
     }
 
     /**
-     * Notes what an alternate says otherwise, before a person's changes are made.
+     * Notes what an offered alternate says otherwise, before a person's changes are made.
      *
      * @param base the articles of the base; a paragraph that the alternate says too takes on its requirements
      */
     void compare(int number, Map<String, List<Draft>> base, Map<String, List<Draft>> taken) {
         base.replaceAll((article, drafts) -> compare(number, article, drafts, taken.getOrDefault(article, List.of())));
+    }
+
+    /** Notes what an accepted alternate put into the section, before a person's changes are made. */
+    void accepted(int number, Map<String, List<Draft>> built, Map<String, List<Draft>> base) {
+        built.forEach((article, drafts) -> {
+            List<String> texts = base.getOrDefault(article, List.of()).stream().map(Alternates::text).toList();
+            drafts.stream().filter(draft -> !texts.contains(text(draft)))
+                .forEach(draft -> brought.computeIfAbsent(number, key -> new ArrayList<>()).add(draft.id()));
+        });
     }
 
     private List<Draft> compare(int number, String article, List<Draft> base, List<Draft> taken) {
@@ -72,7 +86,7 @@ final class Alternates {
     }
 
     private static Draft led(int number, Draft draft) {
-        List<Span> text = new ArrayList<>(List.of(new Strong("Alternate " + number + ":"), new Plain(" ")));
+        List<Span> text = new ArrayList<>(List.of(new Strong(Alternate.names(List.of(number)) + ":"), new Plain(" ")));
         text.addAll(draft.text());
         return draft.with(text).named(draft.id() + MARK + number, false, draft.settings());
     }
@@ -116,8 +130,12 @@ final class Alternates {
         return id.contains(MARK) || !behind.isEmpty() && id.startsWith(behind + "+");
     }
 
-    /** The paragraphs of an article that lists what is priced apart. */
-    List<Draft> listed(Made made) {
+    /**
+     * The paragraphs of an article that lists what is priced apart.
+     *
+     * @param drafted ids of the paragraphs of the section
+     */
+    List<Draft> listed(Made made, List<String> drafted) {
         Kind kind = switch (made) {
             case ALTERNATES -> Kind.ALTERNATE;
             case ALLOWANCES -> Kind.ALLOWANCE;
@@ -125,36 +143,59 @@ final class Alternates {
             default -> throw new IllegalArgumentException(made.name());
         };
         return assembly.job().alternates().stream().filter(one -> one.kind() == kind && standsHere(one))
-            .map(one -> Draft.of(made.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + "-" + one.number(), line(one))).toList();
+            .map(one -> Draft.of(made.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + one.number(), line(one, drafted))).toList();
     }
 
     private boolean standsHere(Alternate one) {
         return one.section().equals(section) || one.kind() == Kind.ALTERNATE && (without.containsKey(one.number())
-            || others.stream().anyMatch(other -> other.number() == one.number()));
+            || brought.containsKey(one.number())
+            || others.stream().anyMatch(other -> other.number() == one.number()) || isDeclinedHere(one));
     }
 
-    private List<Span> line(Alternate one) {
+    /** Whether a component of this section has a choice for a declined alternate. */
+    private boolean isDeclinedHere(Alternate one) {
+        return one.is(State.DECLINED) && assembly.job().walls().stream().flatMap(wall -> wall.choices().values().stream())
+            .anyMatch(choice -> choice.alternates().containsKey(one.number()) && assembly.pack().component(choice.component())
+                .filter(component -> component.section().equals(section)).isPresent());
+    }
+
+    private List<Span> line(Alternate one, List<String> drafted) {
         List<Span> line = new ArrayList<>(List.of(new Plain(one.name() + ", " + one.title() + (one.description().isEmpty() ? "."
             : ": " + one.description().strip().replaceFirst("\\.$", "") + "."))));
         if (!one.unit().isEmpty()) {
             line.add(new Plain(" Unit of measure: " + Unit.of(one.unit()).map(Unit::symbol).orElse(one.unit()) + "."));
         }
-        if (one.kind() == Kind.ALTERNATE) {
-            references(line, " Where it is taken up, ", others.stream().filter(other -> other.number() == one.number())
-                .map(other -> other.draft().id()).toList(), " applies.", " apply.");
-            references(line, " Then ", without.getOrDefault(one.number(), List.of()), " does not apply.",
-                " do not apply.");
+        if (one.is(State.OFFERED)) {
+            offered(line, one.number(), drafted);
+        } else if (one.is(State.ACCEPTED)) {
+            line.add(new Plain(" Accepted, and part of the Work."));
+            references(line, " Specified in ", brought.getOrDefault(one.number(), List.of()).stream()
+                .filter(drafted::contains).toList(), ".");
+        } else if (one.is(State.DECLINED)) {
+            line.add(new Plain(" Declined, and no part of the Work."));
         }
         return line;
     }
 
-    private static void references(List<Span> line, String lead, List<String> ids, String one, String several) {
+    private void offered(List<Span> line, int number, List<String> drafted) {
+        List<String> instead = others.stream().filter(other -> other.number() == number).map(other -> other.draft().id()).toList();
+        List<String> gone = without.getOrDefault(number, List.of()).stream().filter(drafted::contains).toList();
+        if (!instead.isEmpty()) {
+            references(line, " If it is accepted, ", instead, instead.size() == 1 ? " applies" : " apply");
+            references(line, " in place of ", gone, "");
+            line.add(new Plain("; otherwise " + (instead.size() == 1 ? "it does not." : "they do not.")));
+        } else {
+            references(line, " If it is accepted, ", gone, gone.size() == 1 ? " does not apply." : " do not apply.");
+        }
+    }
+
+    private static void references(List<Span> line, String lead, List<String> ids, String end) {
         for (int i = 0; i < ids.size(); i++) {
             line.add(new Plain(i == 0 ? lead : i < ids.size() - 1 ? ", " : ids.size() == 2 ? " and " : ", and "));
             line.add(new CrossReference(ids.get(i), ""));
         }
         if (!ids.isEmpty()) {
-            line.add(new Plain(ids.size() == 1 ? one : several));
+            line.add(new Plain(end));
         }
     }
 }

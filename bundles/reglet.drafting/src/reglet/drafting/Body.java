@@ -58,9 +58,7 @@ record Body(Place at, String text, List<String> slots) {
     List<Draft> fill(Slots printed, List<Setting> settings) {
         Map<String, Span> spans = new LinkedHashMap<>();
         slots.forEach(slot -> spans.put(slot, printed.span(slot, settings)));
-        String markdown = SlotTemplate.fill(text, slot -> ClauseText.link(slot, spans.get(slot).text()));
-        return ClauseText.paragraphs(markdown, slot -> Optional.ofNullable(spans.get(slot))
-            .orElseThrow(() -> new IllegalArgumentException("the link '" + slot + "' is no slot; write ${" + slot + "}")));
+        return Skeleton.filled(text, spans);
     }
 
     /** As {@link #fill}, for a text that has to be one paragraph. */

@@ -28,6 +28,15 @@ final class ChangeSentences {
         return "Delete " + name(line.side()) + " and all below it" + beginning(line.side().plain());
     }
 
+    /** The instruction for a caution that came, went or changed. */
+    static String caution(Line line) {
+        return switch (line.kind()) {
+            case ADDED -> "Add to the cautions: " + ended(line.side().plain());
+            case DELETED -> "Delete from the cautions: " + ended(line.side().plain());
+            default -> "Replace the caution " + quoted(line.before().orElseThrow().plain()) + " with: " + ended(line.side().plain());
+        };
+    }
+
     /** Instructions for one changed line. */
     static List<String> of(Line line) {
         List<String> sentences = new ArrayList<>();

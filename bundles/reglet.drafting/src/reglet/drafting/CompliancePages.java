@@ -24,7 +24,8 @@ final class CompliancePages {
 
     private static void row(PackageBook book, PdfTable table, Row row) {
         table.row(Papers.paragraph(row.paragraph()), row.requirement().wall() + ", "
-            + Results.property(book.assembly, row.requirement()), Phrases.of(row.requirement()),
+            + Results.property(book.assembly, row.requirement()),
+            Phrases.of(row.requirement()) + Taken.mark(book.assembly, row.requirement()),
             Results.submitted(row)).strong(Results.result(row));
         where(book, table, row);
     }

@@ -21,6 +21,9 @@ import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFNumbering;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
+import org.apache.poi.xwpf.usermodel.XWPFTable;
+import org.apache.poi.xwpf.usermodel.XWPFTableCell;
+import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 import org.apache.xmlbeans.XmlException;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTAbstractNum;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTHyperlink;
@@ -56,6 +59,8 @@ public final class Docx {
     private final Map<String, List<Step>> addresses;
     private final XWPFDocument document = new XWPFDocument();
     private long bookmarks;
+    /** Room for text, in twentieths of a point. */
+    private int width;
 
     private Docx(SectionDocument section, Letterhead letterhead) {
         this.section = section;
@@ -89,6 +94,7 @@ public final class Docx {
             .getStyles());
         numbering();
         properties();
+        width = around.textWidth();
         around.edges();
         around.write();
         paragraph("SectionNumber").createRun().setText("SECTION " + section.number());
@@ -134,17 +140,90 @@ public final class Docx {
         for (Article article : part.articles()) {
             XWPFParagraph heading = listed("Article", DocxParts.SECTION_LIST, DocxParts.ARTICLE);
             bookmark(heading, article.id(), () -> heading.createRun().setText(article.title()));
-            article.paragraphs().forEach(this::paragraph);
+            if (article.table()) {
+                table(article);
+            } else {
+                article.paragraphs().forEach(this::paragraph);
+            }
         }
     }
 
+    /** References as a table whose head comes again on each page; their letters are those of the list. */
+    private void table(Article article) {
+        List<ReferenceTable.Row> rows = ReferenceTable.rows(section, article);
+        int columns = ReferenceTable.TITLES.size();
+        XWPFTable table = document.createTable(rows.size() + 1, columns);
+        table.setWidth(String.valueOf(width));
+        for (int i = 0; i <= rows.size(); i++) {
+            XWPFTableRow row = table.getRow(i);
+            row.setRepeatHeader(i == 0);
+            row.setCantSplitRow(true);
+            for (int column = 0; column < columns; column++) {
+                row.getCell(column).setWidth(String.valueOf(Math.round(width * share(column))));
+            }
+            if (i == 0) {
+                for (int column = 0; column < columns; column++) {
+                    row.getCell(column).setColor("ECECEC");
+                    XWPFParagraph title = row.getCell(column).getParagraphs().get(0);
+                    title.setStyle("TableHead");
+                    title.createRun().setText(ReferenceTable.TITLES.get(column));
+                }
+            } else {
+                row(row, rows.get(i - 1));
+            }
+        }
+    }
+
+    /** The marks stand in the same column as the numbers. */
+    private static double share(int column) {
+        float[] widths = ReferenceTable.WIDTHS;
+        return (column == 0 ? widths[0] + widths[1] : widths[column + 1]) / (widths[0] + widths[1] + widths[2] + widths[3]);
+    }
+
+    private void row(XWPFTableRow cells, ReferenceTable.Row row) {
+        XWPFTableCell first = cells.getCell(0);
+        XWPFParagraph number = first.getParagraphs().get(0);
+        listed(number, "TableNumber", DocxParts.SECTION_LIST, DocxParts.ARTICLE + 1);
+        number.setIndentationLeft(DocxParts.STEP);
+        number.setIndentationHanging(DocxParts.STEP);
+        bookmark(number, row.paragraph().id(), () -> (row.isText() ? row.title() : row.number()).forEach(span -> span(number, span)));
+        if (row.isText()) {
+            cells.removeCell(2);
+            cells.removeCell(1);
+            first.getCTTc().getTcPr().addNewGridSpan().setVal(BigInteger.valueOf(ReferenceTable.TITLES.size()));
+            first.setWidth(String.valueOf(width));
+        } else {
+            XWPFParagraph title = cells.getCell(1).getParagraphs().get(0);
+            title.setStyle("TableText");
+            row.title().forEach(span -> span(title, span));
+            XWPFParagraph cited = cells.getCell(2).getParagraphs().get(0);
+            cited.setStyle("TableText");
+            for (CrossReference reference : row.cited()) {
+                if (reference != row.cited().get(0)) {
+                    cited.createRun().setText(", ");
+                }
+                span(cited, reference);
+            }
+        }
+        row.paragraph().children().forEach(child -> paragraph(child, first));
+    }
+
+    private void paragraph(Paragraph paragraph, XWPFTableCell cell) {
+        paragraph(paragraph, listed(cell.addParagraph(), "Paragraph" + paragraph.level(), DocxParts.SECTION_LIST,
+            DocxParts.ARTICLE + paragraph.level()));
+        paragraph.children().forEach(child -> paragraph(child, cell));
+    }
+
     private void paragraph(Paragraph paragraph) {
-        XWPFParagraph made = listed("Paragraph" + paragraph.level(), DocxParts.SECTION_LIST, DocxParts.ARTICLE + paragraph.level());
+        paragraph(paragraph, listed("Paragraph" + paragraph.level(), DocxParts.SECTION_LIST, DocxParts.ARTICLE + paragraph.level()));
+        paragraph.children().forEach(this::paragraph);
+    }
+
+    private void paragraph(Paragraph paragraph, XWPFParagraph made) {
         if (!paragraph.children().isEmpty()) {
             made.setKeepNext(true);
         }
         bookmark(made, paragraph.id(), () -> paragraph.text().forEach(span -> span(made, span)));
-        paragraph.children().forEach(this::paragraph);
     }
 
     private void span(XWPFParagraph paragraph, Span span) {
@@ -167,8 +246,10 @@ public final class Docx {
     private void reference(XWPFParagraph paragraph, CrossReference reference) {
         List<Step> address = addresses.get(reference.target());
         String path = address.stream().map(Step::number).collect(Collectors.joining("."));
-        if (address.size() <= DEEPEST_ADDRESS && reference.text().endsWith(" " + path)) {
-            paragraph.createRun().setText(reference.text().substring(0, reference.text().length() - path.length()));
+        if (address.size() <= DEEPEST_ADDRESS && (" " + reference.text()).endsWith(" " + path)) {
+            if (!reference.text().equals(path)) {
+                paragraph.createRun().setText(reference.text().substring(0, reference.text().length() - path.length()));
+            }
             for (int i = 0; i < address.size(); i++) {
                 if (i > 0) {
                     paragraph.createRun().setText(".");
@@ -219,7 +300,11 @@ public final class Docx {
     }
 
     private XWPFParagraph listed(String style, long list, int level) {
-        XWPFParagraph paragraph = paragraph(style);
+        return listed(document.createParagraph(), style, list, level);
+    }
+
+    private static XWPFParagraph listed(XWPFParagraph paragraph, String style, long list, int level) {
+        paragraph.setStyle(style);
         paragraph.setNumID(BigInteger.valueOf(list));
         paragraph.setNumILvl(BigInteger.valueOf(level));
         return paragraph;

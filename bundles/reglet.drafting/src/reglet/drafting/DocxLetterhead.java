@@ -28,6 +28,8 @@ final class DocxLetterhead {
     private static final int A4_HEIGHT = 16838;
     /** Height of a letterhead's picture at most, in points. */
     private static final double PICTURE_HEIGHT = 54;
+    /** Space behind the sender, in twentieths of a point; as in the PDF. */
+    private static final int AFTER_SENDER = 400;
     private static final String FIELDS = "[" + Letterhead.PAGE + Letterhead.PAGES + "]";
 
     private final XWPFDocument document;
@@ -124,14 +126,26 @@ final class DocxLetterhead {
             return;
         }
         if (letterhead.picture().length > 0) {
-            BufferedImage picture = ImageIO.read(new ByteArrayInputStream(letterhead.picture()));
-            // 150 dots an inch at most, as in the PDF
-            double scale = Math.min(72 / 150.0, Math.min(PICTURE_HEIGHT / picture.getHeight(), textWidth() / 20.0 / picture.getWidth()));
-            paragraph("Normal", "").createRun().addPicture(new ByteArrayInputStream(letterhead.picture()), PictureType.PNG, "letterhead.png",
-                Units.toEMU(picture.getWidth() * scale), Units.toEMU(picture.getHeight() * scale));
+            picture(paragraph("Normal", ""), letterhead.picture(), textWidth());
         }
-        paragraph("Sender", office.name());
-        office.address().forEach(line -> paragraph("SenderLine", line));
+        XWPFParagraph last = paragraph("Sender", office.name());
+        for (String line : office.address()) {
+            last = paragraph("SenderLine", line);
+        }
+        last.setSpacingAfter(AFTER_SENDER);
+    }
+
+    /**
+     * Puts a letterhead's picture into a paragraph.
+     *
+     * @param width room for text, in twentieths of a point
+     */
+    static void picture(XWPFParagraph paragraph, byte[] png, long width) throws InvalidFormatException, IOException {
+        BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
+        // 150 dots an inch at most, as in the PDF
+        double scale = Math.min(72 / 150.0, Math.min(PICTURE_HEIGHT / picture.getHeight(), width / 20.0 / picture.getWidth()));
+        paragraph.createRun().addPicture(new ByteArrayInputStream(png), PictureType.PNG, "letterhead.png",
+            Units.toEMU(picture.getWidth() * scale), Units.toEMU(picture.getHeight() * scale));
     }
 
     private XWPFParagraph paragraph(String style, String text) {

@@ -4,36 +4,35 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigInteger;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.wp.usermodel.HeaderFooterType;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.xwpf.usermodel.XWPFAbstractNum;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFNumbering;
-import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.xmlbeans.XmlException;
+import org.apache.xmlbeans.XmlOptions;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTAbstractNum;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.DocumentDocument;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.NumberingDocument;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
 
 /** A word processor's file around a body that is written as markup (WordprocessingML, ECMA-376), in the styles and lists of a section. */
 final class DocxPaper {
-    /** Letter paper between margins of an inch, in twentieths of a point. */
-    private static final int TEXT_WIDTH = 9360;
+    private static final XmlOptions OUTER = new XmlOptions().setSaveOuter().setSaveSuggestedPrefixes(
+        Map.of("http://schemas.openxmlformats.org/wordprocessingml/2006/main", "w"));
 
     private DocxPaper() {
     }
 
-    /**
-     * @param head at the right of the head, beside the job
-     * @param foot at the left of the foot, beside the page's number
-     * @param body paragraphs as markup
-     */
-    static byte[] of(String title, String job, String head, String foot, String body) {
+    /** @param body paragraphs as markup */
+    static byte[] of(String title, String job, Letterhead letterhead, String body) {
         try (XWPFDocument document = new XWPFDocument()) {
-            document.createStyles().setStyles(StylesDocument.Factory.parse(DocxParts.styles(TEXT_WIDTH)).getStyles());
+            DocxLetterhead around = new DocxLetterhead(document, letterhead);
+            document.createStyles().setStyles(StylesDocument.Factory.parse(DocxParts.styles(letterhead.office(), around.textWidth()))
+                .getStyles());
             XWPFNumbering numbering = document.createNumbering();
             for (CTAbstractNum list : NumberingDocument.Factory.parse(DocxParts.numbering()).getNumbering().getAbstractNumArray()) {
                 numbering.addAbstractNum(new XWPFAbstractNum(list));
@@ -47,42 +46,21 @@ final class DocxPaper {
             core.setCreator("Reglet");
             SameBytes.dated(core);
             document.getProperties().getExtendedProperties().setApplication("Reglet");
-            document.getDocument().set(DocumentDocument.Factory.parse("<w:document " + DocxParts.NAMESPACE + "><w:body>" + body
-                + "<w:sectPr><w:pgSz w:w=\"12240\" w:h=\"15840\"/><w:pgMar w:left=\"1440\" w:right=\"1440\" w:top=\"1440\""
-                + " w:bottom=\"1440\" w:header=\"720\" w:footer=\"720\" w:gutter=\"0\"/></w:sectPr></w:body></w:document>").getDocument());
-            edges(document, job, head, foot);
+            // What the letterhead writes is taken over as markup, so that it can stand before the body.
+            around.write();
+            String sender = document.getParagraphs().stream().map(paragraph -> paragraph.getCTP().xmlText(OUTER))
+                .collect(Collectors.joining());
+            document.getDocument().set(DocumentDocument.Factory.parse("<w:document " + DocxParts.NAMESPACE + "><w:body>" + sender + body
+                + "</w:body></w:document>").getDocument());
+            around.edges();
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.write(out);
             return SameBytes.archive(out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (XmlException e) {
+        } catch (XmlException | InvalidFormatException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    private static void edges(XWPFDocument document, String job, String head, String foot) {
-        XWPFParagraph top = document.createHeader(HeaderFooterType.DEFAULT).createParagraph();
-        top.setStyle("Header");
-        tabbed(top, job, head);
-        XWPFParagraph bottom = document.createFooter(HeaderFooterType.DEFAULT).createParagraph();
-        bottom.setStyle("Footer");
-        tabbed(bottom, foot, "page ");
-        field(bottom, "PAGE");
-        bottom.createRun().setText(" of ");
-        field(bottom, "NUMPAGES");
-    }
-
-    private static void tabbed(XWPFParagraph paragraph, String left, String right) {
-        paragraph.createRun().setText(left);
-        paragraph.createRun().addTab();
-        paragraph.createRun().setText(right);
-    }
-
-    private static void field(XWPFParagraph paragraph, String name) {
-        CTSimpleField field = paragraph.getCTP().addNewFldSimple();
-        field.setInstr(name);
-        field.addNewR().addNewT().setStringValue("1");
     }
 
     /** A paragraph with its properties and its runs. */

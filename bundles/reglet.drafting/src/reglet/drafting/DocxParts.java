@@ -19,7 +19,7 @@ final class DocxParts {
 
     /** Distances in twentieths of a point. */
     private static final int FIRST_TEXT = 800;
-    private static final int STEP = 440;
+    static final int STEP = 440;
 
     private DocxParts() {
     }
@@ -75,6 +75,9 @@ final class DocxParts {
         for (int level = 1; level <= 5; level++) {
             styles.append(style("Paragraph" + level, "Paragraph " + level, list(ARTICLE + level) + spacing(level == 1 ? 120 : 60, 0), ""));
         }
+        styles.append(style("TableHead", "Table Head", "<w:keepNext/>" + spacing(40, 40), sans(17, true)));
+        styles.append(style("TableNumber", "Table Number", spacing(40, 40), "<w:sz w:val=\"19\"/>"));
+        styles.append(style("TableText", "Table Text", spacing(40, 40), "<w:sz w:val=\"19\"/>"));
         styles.append(style("EndOfSection", "End of Section", spacing(480, 240) + "<w:jc w:val=\"center\"/>", sans(19, true)));
         styles.append(style("CautionTitle", "Caution Title", "<w:keepNext/>" + spacing(240, 40), sans(17, true)));
         styles.append(style("Caution", "Caution", "<w:numPr><w:numId w:val=\"" + CAUTION_LIST + "\"/></w:numPr>" + spacing(40, 0),

@@ -5,11 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
+import reglet.model.Alternate.State;
 import reglet.model.Nearest;
 import reglet.model.Assembly;
 import reglet.model.Assembly.ClauseUse;
 import reglet.model.Clause;
+import reglet.model.Layout;
 import reglet.model.Pack;
 import reglet.model.Problem;
 import reglet.model.RegisterEntry;
@@ -46,6 +49,26 @@ public final class Drafter {
      * @throws UnusableInput with every clause and every text of a person that can't be printed
      */
     public static SectionDocument draft(Assembly assembly, String section, String issue) throws UnusableInput {
+        SectionPlan plan = plan(assembly, section);
+        List<TextChange> asked = asked(assembly, section);
+        Drafter drafter = new Drafter(assembly, plan);
+        List<TextChange> lost = drafter.place(asked, List.of());
+        if (!lost.isEmpty()) {
+            // What is kept may cite standards too, so that all is placed anew.
+            drafter = new Drafter(assembly, plan);
+            drafter.place(asked, lost);
+        }
+        return drafter.document(issue);
+    }
+
+    /** The section as the library alone drafts it, without what a person changed in it. */
+    static SectionDocument library(Assembly assembly, String section) throws UnusableInput {
+        Drafter drafter = new Drafter(assembly, plan(assembly, section));
+        drafter.place(List.of(), List.of());
+        return drafter.document("");
+    }
+
+    private static SectionPlan plan(Assembly assembly, String section) throws UnusableInput {
         Optional<SectionPlan> plan = assembly.pack().plan(section);
         if (plan.isEmpty()) {
             List<String> numbers = assembly.pack().plans().stream().map(SectionPlan::number).toList();
@@ -54,50 +77,61 @@ public final class Drafter {
                 Nearest.of(section, numbers).map(number -> "did you mean " + number + "?")
                 .orElse("it plans " + String.join(", ", numbers))));
         }
-        Drafter drafter = new Drafter(assembly, plan.get());
-        List<TextChange> lost = drafter.place(List.of());
-        if (!lost.isEmpty()) {
-            // What is kept may cite standards too, so that all is placed anew.
-            drafter = new Drafter(assembly, plan.get());
-            drafter.place(lost);
-        }
-        return drafter.document(issue);
+        return assembly.job().layout().ordered(plan.get());
+    }
+
+    /** What a person asks of a section's paragraphs. */
+    private static List<TextChange> asked(Assembly assembly, String section) {
+        return assembly.job().changes().stream()
+            .filter(change -> change.section().equals(section) && change.kind() != TextChange.Kind.LEAVE_OUT).toList();
     }
 
     /** What a person asks of a section and can't be done, as its paragraph isn't drafted. */
     static List<TextChange> lost(Assembly assembly, String section) {
-        return assembly.pack().plan(section).map(plan -> new Drafter(assembly, plan).place(List.of())).orElse(List.of());
+        return assembly.pack().plan(section).map(assembly.job().layout()::ordered)
+            .map(plan -> new Drafter(assembly, plan).place(asked(assembly, section), List.of())).orElse(List.of());
     }
 
     /**
      * Puts everything in its place.
      *
-     * @param lost what has no place; its text is kept at an article's end
+     * @param asked what a person asks of its paragraphs
+     * @param lost  what has no place; its text is kept at an article's end
      * @return what has no place
      */
-    private List<TextChange> place(List<TextChange> lost) {
+    private List<TextChange> place(List<TextChange> asked, List<TextChange> lost) {
         clauses();
         submittals();
         Alternates alternates = new Alternates(assembly, plan.number());
-        for (Map.Entry<Integer, Assembly> other : assembly.alternates().entrySet()) {
-            Drafter taken = new Drafter(other.getValue(), plan);
+        for (int number : assembly.job().versions(State.OFFERED)) {
+            Drafter taken = new Drafter(assembly.alternates().get(number), plan);
             taken.clauses();
             taken.submittals();
             problems.addAll(taken.problems);
-            alternates.compare(other.getKey(), articles, taken.articles);
+            alternates.compare(number, articles, taken.articles);
         }
+        assembly.without().forEach((numbers, other) -> {
+            if (numbers.size() == 1) {
+                Drafter base = new Drafter(other, plan);
+                base.clauses();
+                base.submittals();
+                alternates.accepted(numbers.get(0), articles, base.articles);
+            }
+        });
         TextChanges changes = new TextChanges(assembly.pack(), slots, problems);
-        List<TextChange> asked = assembly.job().changes().stream().filter(change -> change.section().equals(plan.number())).toList();
         List<TextChange> left = changes.apply(articles, asked);
         lost.forEach(change -> changes.keep(articles, home(change.paragraph()), change));
         alternates.insert(articles);
+        List<String> drafted = paragraphs().stream().map(Draft::id).toList();
         for (Made made : List.of(Made.ALTERNATES, Made.ALLOWANCES, Made.UNIT_PRICES)) {
-            make(made, alternates.listed(made));
+            make(made, alternates.listed(made, drafted));
         }
         // Only now is it known what the paragraphs cite and speak of.
         List<Draft> drafts = paragraphs();
         make(Made.RELATED_SECTIONS, Related.of(assembly, plan.number(), drafts));
-        make(Made.REFERENCES, References.of(assembly, drafts));
+        if (assembly.job().layout().references() != Layout.References.OFF) {
+            make(Made.REFERENCES, References.of(assembly, drafts));
+        }
         left.stream().filter(Alternates::isOfAlternate).forEach(change -> problems.add(new Problem(change.at(), "paragraph '"
             + change.paragraph() + "' is an alternate's, which follows its choice", "change the alternate's choice in the wall's file")));
         return changes.apply(articles, left.stream().filter(change -> !Alternates.isOfAlternate(change)).toList());
@@ -107,7 +141,7 @@ public final class Drafter {
         if (!problems.isEmpty()) {
             throw new UnusableInput(problems);
         }
-        List<SectionDocument.Part> parts = Numbering.parts(plan, articles);
+        List<SectionDocument.Part> parts = Numbering.parts(plan, articles, assembly.job().layout());
         List<String> cautions = new ArrayList<>(assembly.cautions().stream().map(Pack.Caution::text).toList());
         cautions.addAll(Unread.of(assembly, parts));
         return new SectionDocument(plan.number(), plan.title(), assembly.job().title(), assembly.job().note(), issue, cautions, parts);
@@ -151,16 +185,25 @@ public final class Drafter {
         }
         try {
             List<Merge.Use> filled = new ArrayList<>();
-            for (ClauseUse use : uses) {
-                List<Setting> settings = slots.settings(new Setting(use.wall(), use.meeting(), use.options()), body.get().slots());
-                // Outside a wall all settings make one text; on a wall each makes its own, to be merged.
-                List<List<Setting>> each = use.wall().isEmpty() ? List.of(settings) : settings.stream().map(List::of).toList();
-                each.forEach(some -> filled.add(new Merge.Use(some.get(0), body.get().one(slots, some))));
-            }
+            uses.stream().collect(Collectors.groupingBy(ClauseUse::wall, LinkedHashMap::new, Collectors.toList()))
+                .forEach((wall, same) -> filled.addAll(assembly.on(wall)
+                    .map(on -> Filled.of(on).get(clause.id(), unknown -> filled(body.get(), same))).orElseGet(() -> filled(body.get(), same))));
             add(clause.article(), new Merge(assembly, slots, clause).paragraphs(filled));
         } catch (IllegalArgumentException e) {
             problems.add(new Problem(clause.at(), name + ": " + e.getMessage(), ""));
         }
+    }
+
+    /** The texts of a clause on a wall type, or outside of all. */
+    private List<Merge.Use> filled(Body body, List<ClauseUse> uses) {
+        List<Merge.Use> filled = new ArrayList<>();
+        for (ClauseUse use : uses) {
+            List<Setting> settings = slots.settings(new Setting(use.wall(), use.meeting(), use.options()), body.slots());
+            // Outside a wall all settings make one text; on a wall each makes its own, to be merged.
+            List<List<Setting>> each = use.wall().isEmpty() ? List.of(settings) : settings.stream().map(List::of).toList();
+            each.forEach(some -> filled.add(Merge.Use.of(some.get(0), body.one(slots, some))));
+        }
+        return filled;
     }
 
     private void submittals() {

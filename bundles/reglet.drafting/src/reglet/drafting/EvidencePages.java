@@ -43,13 +43,14 @@ final class EvidencePages {
         book.products().stream().filter(product -> product.sheet().isEmpty())
             .forEach(product -> missing.add(new Missing(Results.name(product) + ": no sheet is named for this product.", "", "product data")));
         for (RegisterItem item : book.contents.items()) {
-            if (!isHere(book, item)) {
+            if (item.isDue() && !isHere(book, item)) {
                 missing.add(new Missing(item.item() + ": " + item.sends() + " is asked for and is not enclosed.", item.paragraph(), item.sends()));
             }
         }
         book.contents.comparison().rows().stream().filter(row -> row.result() == Result.NOT_SHOWN)
             .map(row -> new Missing(Results.product(book.assembly, row.product()) + ": no value for "
-                + Results.property(book.assembly, row.requirement()) + " (" + Phrases.of(row.requirement())
+                + Results.property(book.assembly, row.requirement()) + Taken.mark(book.assembly, row.requirement()) + " ("
+                + Phrases.of(row.requirement())
                 + (row.paragraph().isEmpty() ? "" : ", paragraph " + row.paragraph()) + ").", row.paragraph(),
                 row.requirement().property().evidence().text())).distinct().forEach(missing::add);
         return missing;
@@ -78,7 +79,7 @@ final class EvidencePages {
 
     /** Items whose design is delegated. */
     static List<RegisterItem> delegated(PackageBook book) {
-        return book.contents.items().stream().filter(item -> item.sort() == RegisterItem.Sort.DELEGATED
+        return book.contents.items().stream().filter(RegisterItem::isDue).filter(item -> item.sort() == RegisterItem.Sort.DELEGATED
             || item.sends().equals(Evidence.CALCULATION.text())).toList();
     }
 
@@ -96,7 +97,8 @@ final class EvidencePages {
         PdfTable table = new PdfTable(book.sheets, true, 40, 210, 218).head("Wall", "Criterion", "Value");
         for (Requirement requirement : book.assembly.requirements()) {
             if (requirement.component().equals(item.component()) && !requirement.asksNothing()) {
-                table.row(requirement.wall(), Results.property(book.assembly, requirement), Phrases.of(requirement));
+                table.row(requirement.wall(), Results.property(book.assembly, requirement), Phrases.of(requirement)
+                    + Taken.mark(book.assembly, requirement));
             }
         }
         List<Worksheet> sheets = book.contents.criteria().stream().map(Calculated::worksheet)

@@ -50,7 +50,8 @@ public final class Exceptions {
         for (Entry entry : entries) {
             Accepted accepted = entry.accepted();
             if (entry.findings().isEmpty()) {
-                lines.add(new Line(lines.size() + 1, accepted.rule(), "", accepted.wall(), "", GONE, accepted.because(), accepted.by(), ""));
+                lines.add(new Line(lines.size() + 1, accepted.rule(), "", accepted.wall(), "", GONE, accepted.because(),
+                    accepted.by(), ""));
             }
             for (Finding finding : entry.findings()) {
                 lines.add(new Line(lines.size() + 1, finding.rule(), finding.kind().text(), finding.wall(), finding.meeting(),

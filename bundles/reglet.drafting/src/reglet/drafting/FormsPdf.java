@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 import reglet.drafting.Form.Grid;
-import reglet.drafting.PdfSheets.Edges;
+import reglet.drafting.Letterhead.Edge;
+import reglet.drafting.Letterhead.Subject;
 import reglet.model.Assembly;
+import reglet.model.Office;
 import reglet.model.Pack;
+import reglet.model.UnusableInput;
 
 /** Forms as one PDF: a first page with their list and the cautions, then each on sheets of its own. */
 public final class FormsPdf {
@@ -15,25 +18,42 @@ public final class FormsPdf {
 
     private final Assembly assembly;
     private final List<Form> forms;
+    private final Letterhead letterhead;
     private final PdfSheets sheets;
 
-    private FormsPdf(Assembly assembly, List<Form> forms, int of) {
+    private FormsPdf(Assembly assembly, List<Form> forms, Letterhead letterhead, int of) {
+        this.letterhead = letterhead;
         this.assembly = assembly;
         this.forms = forms;
-        this.sheets = new PdfSheets(TITLE + ": " + assembly.job().title(), PdfSheets.WIDE, new Edges(assembly.job().title(), TITLE,
-            assembly.job().note(), sheet -> "page " + sheet + " of " + of));
+        this.sheets = PdfLetterhead.cited(TITLE + ": " + assembly.job().title(), assembly.job().title(), letterhead, true, String::valueOf,
+            sheet -> String.valueOf(of), sheet -> "page " + sheet + " of " + of);
     }
 
-    /** The same forms give the same bytes. */
+    /** Forms without an office's letterhead. The same forms give the same bytes. */
     public static byte[] of(Assembly assembly, List<Form> forms) {
-        FormsPdf trial = new FormsPdf(assembly, forms, 0);
+        return of(assembly, forms, subject(assembly).plain());
+    }
+
+    /** @throws UnusableInput if a template, picture or font of the office can't be used */
+    public static byte[] of(Assembly assembly, List<Form> forms, Office office) throws UnusableInput {
+        return of(assembly, forms, subject(assembly).of(office));
+    }
+
+    static Subject subject(Assembly assembly) {
+        return new Subject(assembly.job().title(), assembly.job().note(), "", TITLE, TITLE, new Edge(assembly.job().title(), TITLE),
+            new Edge(assembly.job().note(), ""));
+    }
+
+    private static byte[] of(Assembly assembly, List<Form> forms, Letterhead letterhead) {
+        FormsPdf trial = new FormsPdf(assembly, forms, letterhead, 0);
         trial.write();
-        FormsPdf pages = new FormsPdf(assembly, forms, trial.sheets.sheet());
+        FormsPdf pages = new FormsPdf(assembly, forms, letterhead, trial.sheets.sheet());
         pages.write();
         return pages.sheets.bytes();
     }
 
     private void write() {
+        PdfLetterhead.sender(sheets, letterhead);
         PdfText.title(sheets, TITLE, "");
         PdfText.text(sheets, assembly.job().title() + ". " + assembly.job().note());
         PdfText.text(sheets, "Required values come from the job's choices and change with them; print the forms anew after a change. "

@@ -26,9 +26,14 @@ final class FrontPages {
             List.of("From", submittal.from()), List.of("Date", submittal.date()), List.of("In place of", submittal.replaces()),
             List.of("Products", String.join("; ", book.products().stream().map(product -> Results.name(product)
                 + Optional.ofNullable(submittal.encloses().colours().get(product.id())).map(colour -> ", " + colour).orElse("")).toList())),
-            List.of("Notes", submittal.notes()), List.of("Job note", book.assembly.job().note()))
+            List.of("Alternates accepted", Taken.names(book.assembly)), List.of("Notes", submittal.notes()),
+            List.of("Job note", book.assembly.job().note()))
             .filter(fact -> !fact.get(1).isEmpty()).forEach(fact -> facts.strong(fact.get(0)).add(fact.get(1)));
         facts.write();
+        if (!book.contents.comparison().remarks().isEmpty()) {
+            PdfText.heading(book.sheets, "Alternates");
+            PdfText.bullets(book.sheets, book.contents.comparison().remarks());
+        }
         PdfText.heading(book.sheets, "Statement of review");
         PdfText.text(book.sheets, book.ready() ? submittal.statement()
             : "Not made. The package cannot be sent before the contractor has reviewed it and says so.");
@@ -56,8 +61,8 @@ final class FrontPages {
 
     static void register(PackageBook book) {
         PdfTable table = new PdfTable(book.sheets, true, 54, 120, 80, 90, 124).head("Paragraph", "Item", "Kind", "Sends", "Id");
-        book.contents.items().forEach(item -> table.row(Papers.paragraph(item.paragraph()), item.item(), item.kind().text(), item.sends(),
-            item.id()));
+        book.contents.items().forEach(item -> table.row(Papers.paragraph(item.paragraph()), item.item() + item.under().map(under -> "\n"
+            + under.text()).orElse(""), item.kind().text(), item.sends(), item.id()));
         table.write();
         if (book.contents.items().isEmpty()) {
             PdfText.text(book.sheets, "The submittal names no item of the register.");

@@ -36,7 +36,12 @@ public final class Html {
         li { margin: .4rem 0; padding-left: 2.25rem; position: relative; }
         li > .mark { position: absolute; left: 0; }
         li.own { box-shadow: -4px 0 0 -2px #888; }
-        li:target, h3:target { background: #fff3c4; color: #000; }
+        table { border-collapse: collapse; width: 100%; font-size: .9rem; }
+        th, td { border: 1px solid #888; padding: .3rem .5rem; text-align: left; vertical-align: top; }
+        th { font-family: "Liberation Sans", sans-serif; font-size: .85rem; }
+        td:first-child > .mark { display: inline-block; min-width: 1.5rem; }
+        tr { break-inside: avoid; }
+        li:target, tr:target, h3:target { background: #fff3c4; color: #000; }
         nav { font-size: .85rem; }
         nav ul { list-style: none; margin: 0; padding: 0; columns: 18rem; }
         nav ul ul { columns: auto; padding-left: 1rem; }
@@ -70,11 +75,13 @@ public final class Html {
         """;
 
     private final StringBuilder out = new StringBuilder();
+    private final SectionDocument section;
     private final Set<String> targets;
 
     private final Letterhead letterhead;
 
     private Html(SectionDocument section, Letterhead letterhead) {
+        this.section = section;
         this.targets = Papers.targets(section);
         this.letterhead = letterhead;
     }
@@ -90,10 +97,10 @@ public final class Html {
 
     /** The section with drawings as its appendix; the frame isn't looked at without one. */
     public static String of(SectionDocument section, Letterhead letterhead, List<Drawing> appendix, Frame frame) {
-        return new Html(section, letterhead).page(section, appendix, frame);
+        return new Html(section, letterhead).page(appendix, frame);
     }
 
-    private String page(SectionDocument section, List<Drawing> appendix, Frame frame) {
+    private String page(List<Drawing> appendix, Frame frame) {
         out.append("<!DOCTYPE html>\n<html lang=\"en-US\">\n<head>\n<meta charset=\"utf-8\">\n")
             .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .append("<title>Section ").append(text(section.number() + ", " + section.title())).append("</title>\n<style>\n")
@@ -107,7 +114,7 @@ public final class Html {
         }
         out.append("<p>").append(text(Papers.issue(section))).append("</p>\n<h1>Section ").append(text(section.number())).append("<br>")
             .append(text(section.title())).append("</h1>\n</header>\n");
-        contents(section, !appendix.isEmpty());
+        contents(!appendix.isEmpty());
         out.append("<main>\n");
         section.parts().forEach(this::part);
         out.append("</main>\n<p class=\"end\">").append(text(Papers.end(section))).append("</p>\n");
@@ -189,7 +196,7 @@ public final class Html {
     }
 
     /** Articles to go to; a screen has no bookmarks beside it. Paper has none of it. */
-    private void contents(SectionDocument section, boolean details) {
+    private void contents(boolean details) {
         out.append("<nav aria-label=\"Contents\">\n<ul>\n");
         for (Part part : section.parts()) {
             out.append("<li><a href=\"#part-").append(part.number()).append("\">PART ").append(part.number()).append(" - ")
@@ -211,9 +218,41 @@ public final class Html {
             out.append("<h3 id=\"").append(text(article.id())).append("\"><span class=\"mark\">").append(article.number())
                 .append("</span> ")
                 .append(text(article.title())).append("</h3>\n");
-            list(article.paragraphs());
+            if (article.table()) {
+                table(article);
+            } else {
+                list(article.paragraphs());
+            }
         }
         out.append("</section>\n");
+    }
+
+    private void table(Article article) {
+        out.append("<table>\n<thead>\n<tr>");
+        ReferenceTable.TITLES.forEach(title -> out.append("<th scope=\"col\">").append(title).append("</th>"));
+        out.append("</tr>\n</thead>\n<tbody>\n");
+        for (ReferenceTable.Row row : ReferenceTable.rows(section, article)) {
+            Paragraph paragraph = row.paragraph();
+            out.append("<tr id=\"").append(text(paragraph.id())).append('"').append(paragraph.own() ? " class=\"own\"" : "").append("><td")
+                .append(row.isText() ? " colspan=\"" + ReferenceTable.TITLES.size() + "\"" : "").append("><span class=\"mark\">")
+                .append(Marks.of(paragraph)).append("</span> ");
+            (row.isText() ? row.title() : row.number()).forEach(this::span);
+            if (!row.isText()) {
+                out.append("</td><td>");
+                row.title().forEach(this::span);
+                out.append("</td><td>");
+                for (int i = 0; i < row.cited().size(); i++) {
+                    out.append(i == 0 ? "" : ", ");
+                    span(row.cited().get(i));
+                }
+            }
+            if (!paragraph.children().isEmpty()) {
+                out.append('\n');
+                list(paragraph.children());
+            }
+            out.append("</td></tr>\n");
+        }
+        out.append("</tbody>\n</table>\n");
     }
 
     private void list(List<Paragraph> paragraphs) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
 
@@ -25,6 +26,7 @@ import com.vladsch.flexmark.util.ast.Node;
 
 import reglet.model.Office;
 import reglet.model.Problem;
+import reglet.model.SectionChanges;
 import reglet.model.SectionDocument;
 import reglet.model.UnusableInput;
 
@@ -54,10 +56,93 @@ public record Letterhead(Office office, byte[] picture, Edge head, Edge foot, Li
     public record Line(Kind kind, String text) {
     }
 
+    /** What a paper is: the model of an office's templates. */
+    private record Paper(String job, String note, String number, String title, String issue) {
+        static Paper of(SectionDocument section, String issue) {
+            return new Paper(section.job(), section.note(), section.number(), section.title(), issue);
+        }
+
+        Letterhead plain() {
+            return new Letterhead(Office.none(), new byte[0], new Edge(job, issue),
+                new Edge((number + "  " + title).strip(), "page " + PAGE + " of " + PAGES), List.of());
+        }
+
+        Map<String, Object> model(Office office, boolean paged) {
+            return Map.of("job", Map.of("title", job, "note", note), "section", Map.of("number", number, "title", title), "issue", issue,
+                "office", Map.of("name", office.name(), "address", office.address()), "paged", paged, "page", paged ? PAGE : "",
+                "pages", paged ? PAGES : "");
+        }
+    }
+
     /** No office's: job and issue in the head, section and pages in the foot. */
     public static Letterhead plain(SectionDocument section) {
-        return new Letterhead(Office.none(), new byte[0], new Edge(section.job(), Papers.issue(section)),
-            new Edge(section.number() + "  " + section.title(), "page " + PAGE + " of " + PAGES), List.of());
+        return Paper.of(section, Papers.issue(section)).plain();
+    }
+
+    /**
+     * Around a section in which changes are marked, without a cover; an office's templates print as its issue what it is.
+     *
+     * @param marks what it is: "Changes from Bid set to Addendum 1"
+     * @throws UnusableInput if a template, picture or font can't be used
+     */
+    public static Letterhead marked(Office office, SectionChanges changes, String marks) throws UnusableInput {
+        List<String> texts = Stream.concat(changes.before().stream(), changes.after().stream())
+            .flatMap(section -> section.paragraphs().stream()).map(SectionDocument.Paragraph::plain).toList();
+        return of(office, Paper.of(changes.section(), marks), true, texts, "the changes of section " + changes.section().number()
+            + " print")
+            .coverless();
+    }
+
+    /** No office's, around a section in which changes are marked. */
+    static Letterhead marked(SectionChanges changes, String marks) {
+        return Paper.of(changes.section(), marks).plain();
+    }
+
+    /**
+     * Around changes told in words, without a cover.
+     *
+     * @throws UnusableInput if a template, picture or font can't be used
+     */
+    public static Letterhead of(Office office, Narrative narrative) throws UnusableInput {
+        List<String> texts = Stream.concat(narrative.sections().stream().flatMap(part -> part.instructions().stream()),
+            narrative.answers().stream().flatMap(answer -> Stream.of(answer.question(), answer.answer()))).toList();
+        return of(office, new Paper(narrative.job(), "", "", narrative.title(), narrative.title()), true, texts, "the changes print")
+            .coverless();
+    }
+
+    /**
+     * What a paper other than a section is, as an office's templates may name it.
+     *
+     * @param job    title of the job
+     * @param note   the job's note
+     * @param number number of the section that it is about, and the section's title; "" for none
+     * @param issue  what the paper is: "Submittal 04-73-00-01"
+     * @param head   what stands in the head where the office has no template for it
+     * @param foot   the same for the foot
+     */
+    record Subject(String job, String note, String number, String title, String issue, Edge head, Edge foot) {
+
+        Letterhead plain() {
+            return new Letterhead(Office.none(), new byte[0], head, foot, List.of());
+        }
+
+        /**
+         * Without a cover; signs that the office's fonts lack are printed in the usual ones.
+         *
+         * @throws UnusableInput if a template, picture or font can't be used
+         */
+        Letterhead of(Office office) throws UnusableInput {
+            if (office.name().isEmpty()) {
+                return plain();
+            }
+            Letterhead made = Letterhead.of(office, new Paper(job, note, number, title, issue), true, List.of(), "");
+            return new Letterhead(office, made.picture, office.templates().containsKey(Office.HEADER) ? made.head : head,
+                office.templates().containsKey(Office.FOOTER) ? made.foot : foot, List.of());
+        }
+    }
+
+    private Letterhead coverless() {
+        return new Letterhead(office, picture, head, foot, List.of());
     }
 
     /**
@@ -67,18 +152,21 @@ public record Letterhead(Office office, byte[] picture, Edge head, Edge foot, Li
      * @throws UnusableInput if a template, picture or font can't be used
      */
     public static Letterhead of(Office office, SectionDocument section, boolean paged) throws UnusableInput {
+        return of(office, Paper.of(section, Papers.issue(section)), paged, section.paragraphs().stream()
+            .map(SectionDocument.Paragraph::plain)
+            .toList(), "section " + section.number() + " prints");
+    }
+
+    private static Letterhead of(Office office, Paper paper, boolean paged, List<String> texts, String printing) throws UnusableInput {
+        Letterhead plain = paper.plain();
         if (office.name().isEmpty()) {
-            return plain(section);
+            return plain;
         }
-        Letterhead plain = plain(section);
-        Map<String, Object> model = Map.of("job", Map.of("title", section.job(), "note", section.note()),
-            "section", Map.of("number", section.number(), "title", section.title()), "issue", Papers.issue(section),
-            "office", Map.of("name", office.name(), "address", office.address()), "paged", paged, "page", paged ? PAGE : "",
-            "pages", paged ? PAGES : "");
+        Map<String, Object> model = paper.model(office, paged);
         Letterhead made = new Letterhead(office, picture(office), edge(office, Office.HEADER, model, plain.head()),
             edge(office, Office.FOOTER, model, plain.foot()),
             office.templates().containsKey(Office.COVER) ? lines(office, Office.COVER, model) : List.of());
-        Optional<Problem> lacking = new PdfFonts(office).lacking(section);
+        Optional<Problem> lacking = new PdfFonts(office).lacking(texts, printing);
         if (lacking.isPresent()) {
             throw new UnusableInput(lacking.get());
         }

@@ -16,8 +16,8 @@ import reglet.model.TextChange;
  * @param text   what prints: the person's text, with the library's new words where they touch none of the person's; "" when struck
  * @param kind   what became of the library's new words
  */
-record LibraryMove(String madeOn, String now, String text, Kind kind) {
-    enum Kind {
+public record LibraryMove(String madeOn, String now, String text, Kind kind) {
+    public enum Kind {
         /** They are in the text that prints. */
         TAKEN_IN,
         /** The person's text prints without them. */
@@ -31,7 +31,7 @@ record LibraryMove(String madeOn, String now, String text, Kind kind) {
     private static final Pattern BREAK = Pattern.compile("\\n\\s*\\n");
 
     /** Empty when the library's text is the one that the change was made on, or when the block doesn't quote it. */
-    static Optional<LibraryMove> of(Pack pack, TextChange change) {
+    public static Optional<LibraryMove> of(Pack pack, TextChange change) {
         if (change.madeOn().isEmpty()) {
             return Optional.empty();
         }

@@ -1,6 +1,8 @@
 package reglet.drafting;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -49,6 +51,16 @@ public final class LibraryText {
     /** A drafted paragraph as a person would write it: with its slots, and with the walls it names. */
     public static String written(Paragraph paragraph) {
         return written(paragraph.text());
+    }
+
+    /** What the slots of a drafted paragraph print, by their names as a person writes them: "lath.weight", "std.ASTM_C847". */
+    public static Map<String, String> printed(Paragraph paragraph) {
+        Map<String, String> printed = new LinkedHashMap<>();
+        paragraph.text().stream().filter(span -> !(span instanceof Plain || span instanceof Strong)).forEach(span -> {
+            String slot = written(span);
+            printed.putIfAbsent(slot.substring(2, slot.length() - 1), span.text());
+        });
+        return printed;
     }
 
     /** A person's text with the library's new words taken in; empty when there are none, or they touch the person's own. */

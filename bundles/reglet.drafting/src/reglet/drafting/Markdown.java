@@ -1,5 +1,8 @@
 package reglet.drafting;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.Cited;
@@ -12,9 +15,12 @@ import reglet.model.SectionDocument.Span;
 
 /**
  * A section as Markdown (CommonMark): headings for parts and articles, nested lists whose items start with their mark in
- * strong text, slots as links, and each paragraph's id in a comment, so that tree and ids can be read back.
+ * strong text, slots as links, and each paragraph's id in a comment, so that tree and ids can be read back. References that stand in a
+ * table do so with upright bars, as most readers of Markdown know them.
  */
 public final class Markdown {
+    static final String TABLE_HEAD = "| | " + String.join(" | ", ReferenceTable.TITLES) + " |";
+    static final String TABLE_RULE = "| --- ".repeat(1 + ReferenceTable.TITLES.size()) + "|";
     private static final String BREAK = "\n\n";
 
     private Markdown() {
@@ -28,7 +34,7 @@ public final class Markdown {
         if (!section.note().isEmpty()) {
             text.append(ClauseText.escape(section.note())).append(BREAK);
         }
-        section.parts().forEach(part -> part(part, text));
+        section.parts().forEach(part -> part(section, part, text));
         text.append("END OF SECTION ").append(section.number()).append('\n');
         if (!section.cautions().isEmpty()) {
             text.append("\n## Cautions").append(BREAK);
@@ -37,14 +43,18 @@ public final class Markdown {
         return text.toString();
     }
 
-    private static void part(Part part, StringBuilder text) {
+    private static void part(SectionDocument section, Part part, StringBuilder text) {
         text.append("## PART ").append(part.number()).append(" - ").append(part.title()).append(BREAK);
         if (part.articles().isEmpty()) {
             text.append(Papers.NOT_USED).append(BREAK);
         }
         for (Article article : part.articles()) {
             text.append("### ").append(article.number()).append(' ').append(ClauseText.escape(article.title())).append(BREAK);
-            article.paragraphs().forEach(paragraph -> paragraph(paragraph, text));
+            if (article.table()) {
+                table(section, article, text);
+            } else {
+                article.paragraphs().forEach(paragraph -> paragraph(paragraph, text));
+            }
             text.append('\n');
         }
     }
@@ -52,8 +62,32 @@ public final class Markdown {
     private static void paragraph(Paragraph paragraph, StringBuilder text) {
         text.append("  ".repeat(paragraph.level() - 1)).append("- **").append(Marks.of(paragraph)).append("** ");
         paragraph.text().forEach(span -> text.append(span(span)));
-        text.append(" <!-- ").append(paragraph.id()).append(paragraph.own() ? " (own text)" : "").append(" -->\n");
+        text.append(' ').append(id(paragraph)).append('\n');
         paragraph.children().forEach(child -> paragraph(child, text));
+    }
+
+    private static String id(Paragraph paragraph) {
+        return "<!-- " + paragraph.id() + (paragraph.own() ? " (own text)" : "") + " -->";
+    }
+
+    private static void table(SectionDocument section, Article article, StringBuilder text) {
+        text.append(TABLE_HEAD).append('\n').append(TABLE_RULE).append('\n');
+        for (ReferenceTable.Row row : ReferenceTable.rows(section, article)) {
+            String cited = row.cited().stream().map(Markdown::span).collect(Collectors.joining(", "));
+            row(row.paragraph(), "", cell(row.number()), cell(row.title()), cited, text);
+        }
+    }
+
+    /** What stands below a row, and has the marks of all above it, follows as rows. */
+    private static void row(Paragraph paragraph, String above, String number, String title, String cited, StringBuilder text) {
+        String marks = (above + " " + Marks.of(paragraph)).strip();
+        text.append("| **").append(marks).append("** | ").append(number).append(" | ").append(title).append(' ').append(id(paragraph))
+            .append(" | ").append(cited).append(" |\n");
+        paragraph.children().forEach(child -> row(child, marks, "", cell(child.text()), "", text));
+    }
+
+    private static String cell(List<Span> spans) {
+        return spans.stream().map(Markdown::span).collect(Collectors.joining()).replace("|", "\\|");
     }
 
     private static String span(Span span) {

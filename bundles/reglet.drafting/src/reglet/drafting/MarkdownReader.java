@@ -29,6 +29,9 @@ public final class MarkdownReader {
     private static final Pattern PART = Pattern.compile("## PART (\\d) - (.*)");
     private static final Pattern ARTICLE = Pattern.compile("### (\\d+\\.\\d+) (.*)");
     private static final Pattern PARAGRAPH = Pattern.compile("( *)- \\*\\*([A-Za-z0-9]+)[.)]\\*\\* (.*) <!-- (\\S+)( \\(own text\\))? -->");
+    private static final String CELL = "((?:[^|\\\\]|\\\\.)*)";
+    private static final Pattern ROW = Pattern.compile("\\| \\*\\*((?:[A-Za-z0-9]+[.)] ?)+)\\*\\* \\| " + CELL + " \\| " + CELL
+        + " <!-- (\\S+)( \\(own text\\))? --> \\|.*\\|");
     private static final Pattern CAUTION = Pattern.compile("- (.*)");
     private static final Pattern PIECE = Pattern.compile("\\[((?:\\\\.|[^\\]\\\\])*)]\\((slot|std|see):([^)]*)\\)"
         + "|\\*\\*((?:\\\\.|[^*\\\\])*)\\*\\*");
@@ -78,7 +81,11 @@ public final class MarkdownReader {
                 front.add(one);
             } else if (one.startsWith("###")) {
                 article(matched(ARTICLE, one, "an article, such as \"### 1.1 SUMMARY\""));
-            } else {
+            } else if (one.equals(Markdown.TABLE_HEAD)) {
+                table();
+            } else if (one.startsWith("| **")) {
+                row(matched(ROW, one, "a row, such as \"| **A.** | Number | Title <!-- id --> | |\""));
+            } else if (!one.equals(Markdown.TABLE_RULE)) {
                 paragraph(matched(PARAGRAPH, one, "a paragraph, such as \"- **A.** Words. <!-- id -->\""));
             }
         }
@@ -110,16 +117,41 @@ public final class MarkdownReader {
     }
 
     private void paragraph(Matcher found) throws UnusableInput {
-        Part part = parts.get(parts.size() - 1);
-        if (part.articles().isEmpty()) {
-            throw wrong("a paragraph stands in no article", "expected a heading such as \"### 1.1 SUMMARY\" before it");
-        }
-        List<Article> articles = new ArrayList<>(part.articles());
-        Article article = articles.get(articles.size() - 1);
+        Article article = article();
         Paragraph paragraph = new Paragraph(found.group(4), found.group(2), "", found.group(1).length() / 2 + 1, found.group(5) != null,
             spans(found.group(3)), List.of());
-        articles.set(articles.size() - 1, new Article(article.id(), article.number(), article.title(),
-            with(article.paragraphs(), paragraph, article.number(), 1)));
+        put(new Article(article.id(), article.number(), article.title(), with(article.paragraphs(), paragraph, article.number(), 1),
+            article.table()));
+    }
+
+    private void table() throws UnusableInput {
+        Article article = article();
+        put(new Article(article.id(), article.number(), article.title(), article.paragraphs(), true));
+    }
+
+    /** Where a row is cited follows from the other paragraphs, and isn't read. */
+    private void row(Matcher found) throws UnusableInput {
+        Article article = article();
+        String[] marks = found.group(1).split(" ");
+        String mark = marks[marks.length - 1];
+        Paragraph paragraph = new Paragraph(found.group(4), mark.substring(0, mark.length() - 1), "", marks.length, found.group(5) != null,
+            ReferenceTable.joined(spans(found.group(2)), spans(found.group(3))), List.of());
+        put(new Article(article.id(), article.number(), article.title(), with(article.paragraphs(), paragraph, article.number(), 1), true));
+    }
+
+    /** The article that is being read. */
+    private Article article() throws UnusableInput {
+        List<Article> articles = parts.get(parts.size() - 1).articles();
+        if (articles.isEmpty()) {
+            throw wrong("a paragraph stands in no article", "expected a heading such as \"### 1.1 SUMMARY\" before it");
+        }
+        return articles.get(articles.size() - 1);
+    }
+
+    private void put(Article article) {
+        Part part = parts.get(parts.size() - 1);
+        List<Article> articles = new ArrayList<>(part.articles());
+        articles.set(articles.size() - 1, article);
         parts.set(parts.size() - 1, new Part(part.number(), part.title(), articles));
     }
 

@@ -53,11 +53,14 @@ public final class MarkedDocx {
      * @param date  that the changes bear; a fixed one when there is none
      */
     public static byte[] of(SectionChanges changes, String marks, Optional<LocalDate> date) {
+        return of(changes, marks, date, Letterhead.marked(changes, marks));
+    }
+
+    public static byte[] of(SectionChanges changes, String marks, Optional<LocalDate> date, Letterhead letterhead) {
         MarkedDocx docx = new MarkedDocx(changes, date);
         docx.write(marks);
         SectionDocument section = changes.section();
-        return DocxPaper.of("Section " + section.number() + ", " + section.title(), section.job(), marks,
-            section.number() + "  " + section.title(), docx.body.toString());
+        return DocxPaper.of("Section " + section.number() + ", " + section.title(), section.job(), letterhead, docx.body.toString());
     }
 
     private void write(String marks) {

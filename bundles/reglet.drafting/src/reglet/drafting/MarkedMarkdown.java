@@ -43,6 +43,10 @@ public final class MarkedMarkdown {
         if (changes.provisions().isEmpty()) {
             page.append("\nNo paragraph changed.\n");
         }
+        if (!changes.cautions().isEmpty()) {
+            page.append("\n## ").append(Papers.CAUTIONS).append("\n\n");
+            changes.cautions().forEach(line -> page.append("- ").append(text(line)).append('\n'));
+        }
         return page.toString();
     }
 

@@ -8,7 +8,6 @@ import com.lowagie.text.Phrase;
 
 import reglet.drafting.PdfFonts.Face;
 import reglet.drafting.PdfSheets.Block;
-import reglet.drafting.PdfSheets.Edges;
 import reglet.model.SectionChanges;
 import reglet.model.SectionChanges.Edit;
 import reglet.model.SectionChanges.Kind;
@@ -20,7 +19,7 @@ import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Strong;
 
 /**
- * The changes of a section on letter paper: what is put in stands bold and underlined, what is taken out struck through, and a bar in the
+ * The changes of a section on paper: what is put in stands bold and underlined, what is taken out struck through, and a bar in the
  * margin beside both, so that no colour is needed to see them. Numbers are the later draft's; what was taken out bears its old one.
  */
 public final class MarkedPdf {
@@ -33,25 +32,32 @@ public final class MarkedPdf {
 
     private final SectionChanges changes;
     private final SectionDocument section;
+    private final Letterhead letterhead;
     private final PdfSheets sheets;
 
-    private MarkedPdf(SectionChanges changes, String marks, int of) {
+    private MarkedPdf(SectionChanges changes, String marks, Letterhead letterhead, int of) {
         this.changes = changes;
         this.section = changes.section();
-        this.sheets = new PdfSheets("Section " + section.number() + ", " + section.title() + ": " + marks, PdfSheets.UPRIGHT,
-            new Edges(section.job(), marks, section.number() + "  " + section.title(), sheet -> "page " + sheet + " of " + of));
+        this.letterhead = letterhead;
+        this.sheets = PdfLetterhead.sheets("Section " + section.number() + ", " + section.title() + ": " + marks, section.job(), letterhead,
+            of);
     }
 
     /** @param marks what the paper is: "Changes from Bid set to Addendum 1" */
     public static byte[] of(SectionChanges changes, String marks) {
-        MarkedPdf trial = new MarkedPdf(changes, marks, 0);
+        return of(changes, marks, Letterhead.marked(changes, marks));
+    }
+
+    public static byte[] of(SectionChanges changes, String marks, Letterhead letterhead) {
+        MarkedPdf trial = new MarkedPdf(changes, marks, letterhead, 0);
         trial.write(marks);
-        MarkedPdf pdf = new MarkedPdf(changes, marks, trial.sheets.sheet());
+        MarkedPdf pdf = new MarkedPdf(changes, marks, letterhead, trial.sheets.sheet());
         pdf.write(marks);
         return pdf.sheets.bytes();
     }
 
     private void write(String marks) {
+        PdfLetterhead.sender(sheets, letterhead);
         List<Block> head = new ArrayList<>();
         head.add(Block.of(new Phrase(run("SECTION " + section.number(), Face.SANS_BOLD, 11)), 0, 15, 0));
         lines(Sort.TITLE).forEach(line -> head.add(block(line, 17, Face.SANS_BOLD, 0, 21, 0)));

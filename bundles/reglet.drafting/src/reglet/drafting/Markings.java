@@ -103,7 +103,8 @@ final class Markings {
             for (String word : chosen(product, contents.submittal().encloses().colours())) {
                 contents.found().stream().filter(found -> found.sheet().equals(sheet.id()) && found.words().equals(word)
                     && found.page() <= sheet.pages()).limit(MOST_OF_ONE_WORD)
-                    .map(found -> new Mark(sheet.id(), found.page(), found.box(), "")).filter(mark -> !all.contains(mark)).forEach(all::add);
+                    .map(found -> new Mark(sheet.id(), found.page(), found.box(), "")).filter(mark -> !all.contains(mark))
+                    .forEach(all::add);
             }
         }
     }

@@ -22,7 +22,7 @@ import reglet.model.WallType;
 
 /**
  * Makes the paragraphs of one clause out of its texts for every wall, meeting and alternative: a text that is the same
- * everywhere prints once, others say for which wall types or accepted alternatives they stand.
+ * everywhere prints once, others say for which wall types or accepted options they stand.
  */
 final class Merge {
     private final Assembly assembly;
@@ -35,8 +35,15 @@ final class Merge {
         this.clause = clause;
     }
 
-    /** A clause's text in one setting. */
-    record Use(Setting setting, Draft draft) {
+    /**
+     * A clause's text in one setting.
+     *
+     * @param content what has to be equal for two texts to be printed once
+     */
+    record Use(Setting setting, Draft draft, List<String> content) {
+        static Use of(Setting setting, Draft draft) {
+            return new Use(setting, draft, Merge.content(draft));
+        }
     }
 
     /** A place on the job that a clause can stand for: a wall type, or a meeting of one. */
@@ -51,7 +58,7 @@ final class Merge {
         Map<Spot, Map<List<String>, List<Use>>> bySpot = new LinkedHashMap<>();
         for (Use use : uses) {
             bySpot.computeIfAbsent(new Spot(use.setting().wall(), use.setting().meeting()), spot -> new LinkedHashMap<>())
-                .computeIfAbsent(content(use.draft()), text -> new ArrayList<>()).add(use);
+                .computeIfAbsent(use.content(), text -> new ArrayList<>()).add(use);
         }
         Map<Key, Map<Spot, List<Use>>> groups = new LinkedHashMap<>();
         bySpot.forEach((spot, texts) -> texts.forEach((text, same) ->
@@ -68,21 +75,28 @@ final class Merge {
         List<String> lead = new ArrayList<>();
         StringBuilder id = new StringBuilder(clause.id());
         if (!places.isEmpty()) {
-            lead.add(places + ":");
+            lead.add(places);
             id.append('@').append(spots.keySet().stream().map(Merge::id).collect(Collectors.joining(",")));
         }
         if (!key.alternatives().isEmpty()) {
-            lead.add("Accepted alternative, " + titles(key.alternatives()) + ":");
+            lead.add(isNamed(key.alternatives(), merged) ? "Contractor's option"
+                : (places.isEmpty() ? "Where " : "where ") + titles(key.alternatives()) + " is furnished");
             id.append('~').append(key.alternatives().stream().map(options -> String.join("&", options.values()))
                 .collect(Collectors.joining(",")));
         }
         List<Span> text = new ArrayList<>();
         if (!lead.isEmpty()) {
-            text.add(new Strong(String.join(" ", lead)));
+            text.add(new Strong(String.join(", ", lead) + ":"));
             text.add(new Plain(" "));
         }
         text.addAll(merged.text());
         return merged.with(text).named(id.toString(), false, uses.stream().map(Use::setting).toList());
+    }
+
+    /** Whether a text itself prints the options that it stands for, so that its lead needn't. */
+    private static boolean isNamed(List<Map<String, String>> alternatives, Draft draft) {
+        List<String> printed = draft.text().stream().filter(Slot.class::isInstance).map(span -> ((Slot) span).ref()).toList();
+        return alternatives.stream().allMatch(options -> printed.containsAll(options.keySet()));
     }
 
     /**

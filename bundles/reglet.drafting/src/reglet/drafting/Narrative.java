@@ -95,6 +95,7 @@ public record Narrative(String title, String job, List<String> facts, List<Part>
             (all ? List.of(ChangeSentences.deletedWithAll(line))
                 : ChangeSentences.of(line)).forEach(sentence -> instructions.add(sentence + origin));
         }
+        section.cautions().forEach(line -> instructions.add(ChangeSentences.caution(line)));
         return instructions.isEmpty() ? Optional.empty() : Optional.of(new Part(title, instructions));
     }
 

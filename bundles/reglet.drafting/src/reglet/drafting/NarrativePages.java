@@ -7,7 +7,6 @@ import com.lowagie.text.Phrase;
 
 import reglet.drafting.PdfFonts.Face;
 import reglet.drafting.PdfSheets.Block;
-import reglet.drafting.PdfSheets.Edges;
 
 /** An addendum's own pages: what it changes, instruction by instruction; the questions that it answers; the cautions. */
 public final class NarrativePages {
@@ -39,7 +38,7 @@ public final class NarrativePages {
         return page.toString();
     }
 
-    public static byte[] docx(Narrative narrative) {
+    public static byte[] docx(Narrative narrative, Letterhead letterhead) {
         StringBuilder body = new StringBuilder(DocxPaper.paragraph("SectionTitle", "", DocxPaper.text(narrative.title())));
         body.append(DocxPaper.paragraph("CoverText", "", DocxPaper.strong(narrative.job())));
         narrative.facts().forEach(fact -> body.append(DocxPaper.paragraph("CoverText", "", DocxPaper.text(fact))));
@@ -63,7 +62,7 @@ public final class NarrativePages {
             narrative.cautions().forEach(caution -> body.append(DocxPaper.paragraph("Caution",
                 DocxPaper.listed(DocxParts.CAUTION_LIST, 0), DocxPaper.text(caution))));
         }
-        return DocxPaper.of(narrative.title(), narrative.job(), narrative.title(), narrative.title(), body.toString());
+        return DocxPaper.of(narrative.title(), narrative.job(), letterhead, body.toString());
     }
 
     private static String hanging(String number, String text) {
@@ -72,14 +71,14 @@ public final class NarrativePages {
             DocxPaper.text(number) + "<w:r><w:tab/></w:r>" + DocxPaper.text(text));
     }
 
-    public static byte[] pdf(Narrative narrative) {
-        PdfSheets trial = pages(narrative, 0);
-        return pages(narrative, trial.sheet()).bytes();
+    public static byte[] pdf(Narrative narrative, Letterhead letterhead) {
+        PdfSheets trial = pages(narrative, letterhead, 0);
+        return pages(narrative, letterhead, trial.sheet()).bytes();
     }
 
-    private static PdfSheets pages(Narrative narrative, int of) {
-        PdfSheets sheets = new PdfSheets(narrative.title() + ", " + narrative.job(), PdfSheets.UPRIGHT,
-            new Edges(narrative.job(), narrative.title(), narrative.title(), sheet -> "page " + sheet + " of " + of));
+    private static PdfSheets pages(Narrative narrative, Letterhead letterhead, int of) {
+        PdfSheets sheets = PdfLetterhead.sheets(narrative.title() + ", " + narrative.job(), narrative.job(), letterhead, of);
+        PdfLetterhead.sender(sheets, letterhead);
         PdfText.title(sheets, narrative.title(), narrative.title());
         PdfText.strong(sheets, narrative.job());
         narrative.facts().forEach(fact -> PdfText.text(sheets, fact));

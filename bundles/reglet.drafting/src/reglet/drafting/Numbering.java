@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import reglet.model.Layout;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
 import reglet.model.SectionDocument.Paragraph;
@@ -12,6 +13,7 @@ import reglet.model.SectionDocument.Part;
 import reglet.model.SectionDocument.Plain;
 import reglet.model.SectionDocument.Span;
 import reglet.model.SectionPlan;
+import reglet.model.SectionPlan.Made;
 
 /** Numbers the articles and paragraphs of a section and puts the numbers into its references. Empty articles are left out. */
 final class Numbering {
@@ -19,17 +21,19 @@ final class Numbering {
 
     private final Map<String, List<Draft>> articles;
     private final SectionPlan plan;
+    private final Layout layout;
     /** By target id: text and id of the thing referred to. */
     private final Map<String, CrossReference> references = new LinkedHashMap<>();
 
-    private Numbering(SectionPlan plan, Map<String, List<Draft>> articles) {
+    private Numbering(SectionPlan plan, Map<String, List<Draft>> articles, Layout layout) {
         this.plan = plan;
+        this.layout = layout;
         this.articles = articles;
     }
 
     /** The parts of a section; all three stand even when one is empty. */
-    static List<Part> parts(SectionPlan plan, Map<String, List<Draft>> articles) {
-        Numbering numbering = new Numbering(plan, articles);
+    static List<Part> parts(SectionPlan plan, Map<String, List<Draft>> articles, Layout layout) {
+        Numbering numbering = new Numbering(plan, articles, layout);
         // Once to learn the numbers, once to print them in references.
         numbering.number();
         return numbering.number();
@@ -44,7 +48,8 @@ final class Numbering {
                 if (article.part() == part && !drafts.isEmpty()) {
                     String number = part + "." + (numbered.size() + 1);
                     references.put(article.id(), new CrossReference(article.id(), "Article " + number));
-                    numbered.add(new Article(article.id(), number, article.title(), paragraphs(drafts, number, 1)));
+                    numbered.add(new Article(article.id(), number, article.title(), paragraphs(drafts, number, 1),
+                        article.made() == Made.REFERENCES && layout.references() == Layout.References.TABLE));
                 }
             }
             parts.add(new Part(part, PARTS.get(part - 1), numbered));

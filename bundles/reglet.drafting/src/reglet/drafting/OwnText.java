@@ -33,7 +33,8 @@ record OwnText(String section, int part, String article, Paragraph paragraph, St
         List<OwnText> all = new ArrayList<>();
         for (Part part : section.parts()) {
             for (Article article : part.articles()) {
-                article.paragraphs().forEach(paragraph -> collect(assembly, section.number(), part.number(), article.id(), paragraph, "", all));
+                article.paragraphs().forEach(paragraph -> collect(assembly, section.number(), part.number(), article.id(), paragraph,
+                    "", all));
             }
         }
         return all;
@@ -42,7 +43,8 @@ record OwnText(String section, int part, String article, Paragraph paragraph, St
     private static void collect(Assembly assembly, String section, int part, String article, Paragraph paragraph, String above,
             List<OwnText> all) {
         if (paragraph.own()) {
-            change(assembly, section, paragraph).ifPresent(change -> all.add(new OwnText(section, part, article, paragraph, typed(paragraph),
+            change(assembly, section, paragraph).ifPresent(change -> all.add(new OwnText(section, part, article, paragraph,
+                typed(paragraph),
                 assembly.pack().component(head(change.paragraph())), above, change)));
         }
         paragraph.children().forEach(child -> collect(assembly, section, part, article, child, paragraph.plain(), all));

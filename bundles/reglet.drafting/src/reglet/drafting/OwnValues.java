@@ -27,21 +27,26 @@ import reglet.model.Range;
 import reglet.model.Requirement;
 import reglet.model.Synonym;
 
-/** Values and kinds that a person typed into a text beside those that the choices require. */
+/** Values and kinds that a person typed into a text: those that the choices require, and others. */
 final class OwnValues {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])" + Numbers.pattern());
     /** A unit has at most so many words: "lb per sq yd". */
     private static final int UNIT_WORDS = 4;
+    /** A shorter kind says too little without its label. */
+    private static final int TELLING = 4;
     private static final Pattern SENTENCE = Pattern.compile("(?<=[.;])\\s+(?=[\\p{Lu}])");
     private static final Pattern LEAST = Pattern.compile("\\b(?:at least|not less than|no less than|minimum(?: of)?|or more)\\b",
         Pattern.CASE_INSENSITIVE);
-    private static final Pattern MOST = Pattern.compile("\\b(?:at most|not more than|no more than|maximum(?: of)?|not exceed(?:ing)?|or less)\\b",
+    private static final Pattern MOST = Pattern.compile("\\b(?:at most|not more than|no more than|maximum(?: of)?|not "
+        + "exceed(?:ing)?|or less)\\b",
         Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT = Pattern.compile("\\b(?:not|no|never|without|nor|other than|instead of)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT = Pattern.compile("\\b(?:not|no|never|without|nor|other than|instead of)\\b",
+        Pattern.CASE_INSENSITIVE);
 
     private final Assembly assembly;
     private final OwnText text;
     private final List<Contradiction> found = new ArrayList<>();
+    private final Set<Requirement> stated = new LinkedHashSet<>();
 
     /** A value that is stated in two ways. */
     record Contradiction(PaperRule rule, Place at, String component, String says, String fix) {
@@ -52,12 +57,22 @@ final class OwnValues {
         this.text = text;
     }
 
+    /** What a text says otherwise than the choices. */
     static List<Contradiction> of(Assembly assembly, OwnText text) {
+        return read(assembly, text).found;
+    }
+
+    /** The requirements that a text speaks of in its own words: rightly, or so that {@link #of} tells the contradiction. */
+    static Set<Requirement> stated(Assembly assembly, OwnText text) {
+        return read(assembly, text).stated;
+    }
+
+    private static OwnValues read(Assembly assembly, OwnText text) {
         OwnValues values = new OwnValues(assembly, text);
         for (String sentence : SENTENCE.split(text.text())) {
             values.sentence(Designations.without(assembly.pack(), sentence));
         }
-        return values.found;
+        return values;
     }
 
     private void sentence(String sentence) {
@@ -70,12 +85,39 @@ final class OwnValues {
         }
         for (Component component : named) {
             words(component, sentence);
+            spelled(component, sentence);
         }
         List<Component> meant = named;
         Matcher number = NUMBER.matcher(sentence);
         while (number.find()) {
-            quantity(number.group(), sentence.substring(number.end())).ifPresent(quantity ->
-                compare(meant(meant, sentence, number.start(), quantity.dimension()), quantity, sentence, number.start(), number.end()));
+            quantity(number.group(), sentence.substring(number.end())).ifPresent(quantity -> {
+                List<Meant> labelled = meant(meant, sentence, number.start(), quantity.dimension());
+                compare(labelled, quantity, sentence, number.start(), number.end());
+                if (labelled.isEmpty()) {
+                    // "Lath: 3.4 lb/yd2" has no label, and only one thing that it can mean.
+                    assembly.requirements().stream().filter(requirement ->
+                        fits(requirement.property(), quantity.dimension()) && same(requirement, quantity) && meant.stream()
+                            .anyMatch(component -> component.id().equals(requirement.component()))).forEach(stated::add);
+                }
+            });
+        }
+    }
+
+    /** Kinds and grades that a text spells as the choices do: "expanded metal", "movement class 50". */
+    private void spelled(Component component, String sentence) {
+        for (Requirement requirement : assembly.requirements()) {
+            Kind kind = requirement.property().type().kind();
+            if (!requirement.component().equals(component.id()) || kind != Kind.WORD && kind != Kind.GRADE) {
+                continue;
+            }
+            String value = "\\b" + Pattern.quote(requirement.value().text()) + "(?![\\w/.-]*\\w)";
+            String label = requirement.property().label();
+            Matcher found = Pattern.compile(kind == Kind.WORD && requirement.value().text().length() >= TELLING ? value
+                : "\\b" + Pattern.quote(label.substring(label.lastIndexOf(' ') + 1)) + "\\s+" + value, Pattern.CASE_INSENSITIVE)
+                .matcher(sentence);
+            if (found.find() && !NOT.matcher(sentence.substring(0, found.start())).find()) {
+                stated.add(requirement);
+            }
         }
     }
 
@@ -112,7 +154,8 @@ final class OwnValues {
     }
 
     private static List<String> names(Component component) {
-        return Stream.of(component.title().toLowerCase(Locale.ROOT).replaceFirst("s$", ""), component.id().replace('_', ' ')).distinct().toList();
+        return Stream.of(component.title().toLowerCase(Locale.ROOT).replaceFirst("s$", ""), component.id().replace('_', ' ')).distinct()
+            .toList();
     }
 
     /** A property of a component that a text names. */
@@ -175,12 +218,16 @@ final class OwnValues {
     }
 
     private void compare(List<Meant> meant, Quantity typed, String sentence, int start, int end) {
-        List<Meant> stated = meant.stream().filter(one -> !required(one.component(), one.property()).isEmpty()).toList();
-        if (stated.isEmpty() || stated.stream().anyMatch(one -> agrees(one, typed, sentence, start, end))) {
+        List<Meant> required = meant.stream().filter(one -> !required(one.component(), one.property()).isEmpty()).toList();
+        List<Meant> agreeing = required.stream().filter(one -> agrees(one, typed, sentence, start, end)).toList();
+        agreeing.forEach(one -> required(one.component(), one.property()).stream().filter(requirement -> same(requirement, typed))
+            .forEach(stated::add));
+        if (required.isEmpty() || !agreeing.isEmpty()) {
             return;
         }
-        Meant first = stated.get(0);
-        String said = (sense(LEAST, sentence, start, end) ? "at least " : sense(MOST, sentence, start, end) ? "at most " : "") + typed.text();
+        Meant first = required.get(0);
+        String said = (sense(LEAST, sentence, start, end) ? "at least " : sense(MOST, sentence, start, end) ? "at most " : "")
+            + typed.text();
         contradiction(first.component(), first.property(), typed.amount(), said,
             required(first.component(), first.property()).stream().map(Phrases::required).distinct().toList());
     }
@@ -216,7 +263,8 @@ final class OwnValues {
             String nouns = names(component).stream().map(name -> name.substring(name.lastIndexOf(' ') + 1)).distinct().map(Pattern::quote)
                 .collect(Collectors.joining("|"));
             for (String word : property.type().words()) {
-                Matcher matcher = Pattern.compile("\\b" + Pattern.quote(word) + "(?: \\p{L}+)? (?:" + nouns + ")s?\\b", Pattern.CASE_INSENSITIVE)
+                Matcher matcher = Pattern.compile("\\b" + Pattern.quote(word) + "(?: \\p{L}+)? (?:" + nouns + ")s?\\b",
+                    Pattern.CASE_INSENSITIVE)
                     .matcher(sentence);
                 if (!required.contains(word) && matcher.find() && !NOT.matcher(sentence.substring(0, matcher.start())).find()) {
                     contradiction(component, property, word, word, List.copyOf(required));
@@ -226,8 +274,10 @@ final class OwnValues {
     }
 
     private void contradiction(Component component, Property property, String phrase, String said, List<String> required) {
+        stated.addAll(required(component, property));
         boolean other = !component.section().equals(text.section());
-        found.add(new Contradiction(other ? PaperRule.SECTIONS : PaperRule.VALUES, text.at(phrase), component.id(), "Paragraph " + text.path()
+        found.add(new Contradiction(other ? PaperRule.SECTIONS : PaperRule.VALUES, text.at(phrase), component.id(), "Paragraph "
+            + text.path()
             + " of Section " + text.section() + " says " + said + " for " + component.title() + ", " + property.label() + "; "
             + (other ? "Section " + component.section() + " requires " : "the choices require ") + Phrases.list(required, "or") + ".",
             "Print it with the slot ${" + component.id() + "." + property.name() + "}, or change the choice."));

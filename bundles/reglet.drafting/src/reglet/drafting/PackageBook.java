@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import reglet.drafting.PdfSheets.Edges;
+import reglet.drafting.Letterhead.Edge;
+import reglet.drafting.Letterhead.Subject;
 import reglet.drafting.SubmittalPages.Contents;
 import reglet.drafting.SubmittalPages.LinkBox;
 import reglet.drafting.SubmittalPages.Part;
@@ -26,27 +27,38 @@ final class PackageBook {
     final Submittal submittal;
     final PdfSheets sheets;
     final Markings marks;
+    private final Letterhead letterhead;
     final List<LinkBox> links = new ArrayList<>();
     private final List<Part> known;
     private final int volumes;
-    /** Starts of our parts: id, title, level, group, first own page, volume. */
+    /** Starts of our parts: id, title, level, group, first own page. */
     private final List<Part> own = new ArrayList<>();
-    private int volume = 1;
 
     /**
      * @param known   parts as an earlier layout found them; empty for the first
      * @param volumes number of files
      */
-    PackageBook(Contents contents, List<Part> known, int volumes) {
+    PackageBook(Contents contents, List<Part> known, int volumes, Letterhead letterhead) {
         this.contents = contents;
         this.assembly = contents.assembly();
         this.submittal = contents.submittal();
         this.known = known;
         this.volumes = volumes;
         this.marks = Markings.of(contents, products());
-        this.sheets = new PdfSheets("Submittal " + submittal.id(), PdfSheets.UPRIGHT, new Edges(assembly.job().title(),
-            (ready() ? "" : NOT_READY + " · ") + "Submittal " + submittal.id(), "Section " + submittal.section() + sectionTitle(", "),
-            this::foot));
+        this.letterhead = letterhead;
+        this.sheets = PdfLetterhead.cited("Submittal " + submittal.id(), assembly.job().title(), letterhead, false, this::page, this::pages,
+            this::foot);
+    }
+
+    /** What the edges of a package's own pages say; an office's templates may say something else. */
+    static Subject subject(Contents contents) {
+        Submittal submittal = contents.submittal();
+        String job = contents.assembly().job().title();
+        String title = contents.assembly().pack().plan(submittal.section()).map(SectionPlan::title).orElse("");
+        String name = "Submittal " + submittal.id();
+        return new Subject(job, contents.assembly().job().note(), submittal.section(), title, name,
+            new Edge(job, (submittal.statement().isBlank() ? NOT_READY + " · " : "") + name),
+            new Edge("Section " + submittal.section() + (title.isEmpty() ? "" : ", ") + title, ""));
     }
 
     boolean ready() {
@@ -74,16 +86,15 @@ final class PackageBook {
         return assembly.pack().plan(submittal.section()).map(SectionPlan::title).map(title -> before + title).orElse("");
     }
 
-    void volume(int next) {
-        volume = next;
-    }
-
     /** Starts a part on a sheet of its own, under its title. */
     void begin(String id, String title, int level, PackageGroup group) {
         if (!own.isEmpty()) {
             sheets.next();
         }
-        own.add(new Part(id, title, level, group, true, sheets.sheet(), 1, volume, 0));
+        own.add(new Part(id, title, level, group, true, sheets.sheet(), 1, 1, 0, 1));
+        if (own.size() == 1) {
+            PdfLetterhead.sender(sheets, letterhead);
+        }
         PdfText.title(sheets, title, "");
         if (!ready() && group == PackageGroup.FRONT) {
             PdfText.strong(sheets, "■ " + NOT_READY + ": the contractor's statement of review is missing.");
@@ -94,16 +105,12 @@ final class PackageBook {
     /** "14", or "part 2, page 14" in a package of several files. */
     String page(String id, int page) {
         Optional<Part> part = part(id, page);
-        int at = part.map(found -> found.packagePage() + page - first(found)).orElse(UNKNOWN);
+        int at = part.map(found -> found.packagePage() + page - found.within()).orElse(UNKNOWN);
         return volumes == 1 ? String.valueOf(at) : "part " + part.map(Part::volume).orElse(UNKNOWN) + ", page " + at;
     }
 
-    private static int first(Part part) {
-        return part.own() ? 1 : part.firstPage();
-    }
-
     private Optional<Part> part(String id, int page) {
-        return known.stream().filter(part -> part.id().equals(id) && page >= first(part) && page < first(part) + part.pages()).findFirst();
+        return known.stream().filter(part -> part.id().equals(id) && part.holds(page)).findFirst();
     }
 
     PdfTable.Placed link(String id, int page) {
@@ -121,12 +128,24 @@ final class PackageBook {
             .flatMap(path -> contents.sheets().stream().filter(sheet -> sheet.id().equals(path) && sheet.pages() > 0)).findFirst();
     }
 
-    private String foot(int sheet) {
-        Optional<Part> part = known.stream().filter(found -> found.own() && sheet >= found.firstPage()
+    private Optional<Part> onSheet(int sheet) {
+        return known.stream().filter(found -> found.own() && sheet >= found.firstPage()
             && sheet < found.firstPage() + found.pages()).findFirst();
-        int here = part.map(Part::volume).orElse(1);
-        int page = part.map(found -> found.packagePage() + sheet - found.firstPage()).orElse(UNKNOWN);
-        int total = known.stream().filter(found -> found.volume() == here).mapToInt(Part::pages).sum();
-        return (volumes == 1 ? "" : "part " + here + " of " + volumes + ", ") + "page " + page + " of " + total;
+    }
+
+    private String page(int sheet) {
+        return String.valueOf(onSheet(sheet).map(found -> found.packagePage() + sheet - found.firstPage()).orElse(UNKNOWN));
+    }
+
+    private String pages(int sheet) {
+        int here = onSheet(sheet).map(Part::volume).orElse(1);
+        return String.valueOf(known.stream().filter(found -> found.volume() == here).mapToInt(Part::pages).sum());
+    }
+
+    /** Which page it is; and of which submittal, and whether that can be sent, where an office's head may not say it. */
+    private String foot(int sheet) {
+        return (letterhead.office().name().isEmpty() ? "" : (ready() ? "" : NOT_READY + " · ") + "Submittal " + submittal.id() + ", ")
+            + (volumes == 1 ? "" : "part " + onSheet(sheet).map(Part::volume).orElse(1) + " of " + volumes + ", ") + "page " + page(sheet)
+            + " of " + pages(sheet);
     }
 }

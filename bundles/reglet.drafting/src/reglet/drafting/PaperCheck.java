@@ -17,6 +17,7 @@ import reglet.model.Assembly;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Finding;
+import reglet.model.Layout;
 import reglet.model.Nearest;
 import reglet.model.PaperRule;
 import reglet.model.Place;
@@ -40,7 +41,8 @@ public final class PaperCheck {
     /** Codes govern by law; a section doesn't list them as it lists what it calls up itself. */
     private static final Set<String> CODES = Set.of("IBC", "IRC", "IECC", "ICC");
     private static final Pattern BLANK = Pattern.compile("\\[[^\\]]*]|_{3,}|<[A-Za-z][A-Za-z ,]*>|\\bTBD\\b"
-        + "|\\b(?:select|choose) (?:one|from|between)\\b|\\bto be (?:decided|determined|selected|confirmed)\\b|\\binsert (?:name|number|date|value|product|requirement)\\b",
+        + "|\\b(?:select|choose) (?:one|from|between)\\b|\\bto be (?:decided|determined|selected|confirmed)\\b"
+        + "|\\binsert (?:name|number|date|value|product|requirement)\\b",
         Pattern.CASE_INSENSITIVE);
     private static final Pattern ARTICLE = Pattern.compile("\\b(Article|Paragraph) ([123]\\.\\d+(?:\\.[A-Za-z0-9]+)*)");
     private static final Pattern SECTION = Pattern.compile("\\bSection (\\d\\d[ -]?\\d\\d[ -]?\\d\\d(?:\\.\\d\\d)?)");
@@ -67,7 +69,9 @@ public final class PaperCheck {
         String who = "Say who decides, and by what.";
         String when = "Say in which case.";
         Stream.of("best practice", "good practice", "industry standard", "high quality", "good quality", "top quality", "first class",
-            "first-class", "workmanlike", "state of the art", "adequate", "adequately", "sufficient", "sufficiently", "properly", "reasonable", "appropriate",
+            "first-class", "workmanlike", "state of the art", "adequate", "adequately", "sufficient", "sufficiently", "properly",
+                "reasonable",
+            "appropriate",
             "acceptable quality").forEach(phrase -> words.put(phrase, measure));
         Stream.of("to the satisfaction of", "as directed", "as approved", "or equal", "or approved equal", "in the opinion of")
             .forEach(phrase -> words.put(phrase, who));
@@ -82,16 +86,20 @@ public final class PaperCheck {
      * @param sections the sections that the job writes
      * @return in the order of sections, rules and places
      */
-    public static List<Finding> findings(Assembly assembly, List<SectionDocument> sections) {
+    public static List<Finding> findings(Assembly assembly, List<SectionDocument> sections) throws UnusableInput {
         PaperCheck check = new PaperCheck(assembly, sections);
         sections.forEach(check::section);
+        for (SectionDocument section : sections) {
+            check.findings.addAll(UnprintedWords.of(assembly, section));
+        }
         return check.findings.stream().sorted(Comparator.comparing((Finding finding) -> finding.at().file())
             .thenComparing(finding -> finding.at().line()).thenComparing(Finding::rule).thenComparing(Finding::says)).distinct().toList();
     }
 
     /** Texts of a person that can't be printed, as findings. */
     public static List<Finding> findings(UnusableInput unusable) {
-        return unusable.problems().stream().map(problem -> new Finding(PaperRule.TEXT.id(), PaperRule.TEXT.kind(), Scope.SECTION, "", "", "",
+        return unusable.problems().stream().map(problem -> new Finding(PaperRule.TEXT.id(), PaperRule.TEXT.kind(), Scope.SECTION,
+            "", "", "",
             Map.of(), problem.at(), sentence(problem.what()), problem.expected().isEmpty() ? "" : sentence(problem.expected()), Map.of(),
             List.of(), PaperRule.TEXT.basis())).toList();
     }
@@ -139,7 +147,7 @@ public final class PaperCheck {
 
     private void standards(SectionDocument section, List<OwnText> own, List<TextChange> struck) {
         Set<String> made = articles(section, List.of(Made.REFERENCES));
-        if (made.isEmpty()) {
+        if (made.isEmpty() || assembly.job().layout().references() == Layout.References.OFF) {
             return;
         }
         Set<String> cited = new LinkedHashSet<>();
@@ -218,7 +226,8 @@ public final class PaperCheck {
                 "Leave a paragraph for it in Part 3, or write one."));
         String execution = words(section, 3);
         own.stream().filter(text -> text.part() == 2 && text.names() && !spokenOf(text.lead(), execution))
-            .forEach(text -> found(PaperRule.EXECUTION, text.at(text.lead()), "", "\"" + text.lead().strip() + "\" of Paragraph " + text.path()
+            .forEach(text -> found(PaperRule.EXECUTION, text.at(text.lead()), "", "\"" + text.lead().strip() + "\" of Paragraph "
+            + text.path()
                 + " of Section " + section.number() + " stands in Part 2, and nothing in Part 3 says how it is built in.",
                 "Write a paragraph for it in Part 3."));
     }
@@ -229,13 +238,15 @@ public final class PaperCheck {
         Set<String> specified = about(section, 2, 3);
         Evidences.of(assembly, section.number()).stream()
             .filter(asked -> !asked.component().isEmpty() && printed.contains(asked.id()) && !specified.contains(asked.component()))
-            .forEach(asked -> found(PaperRule.SUBMITTAL, struckAt(struck, asked.component()), asked.component(), "Section " + section.number()
+            .forEach(asked -> found(PaperRule.SUBMITTAL, struckAt(struck, asked.component()), asked.component(), "Section "
+            + section.number()
                 + " asks for " + asked.sends() + " of " + asked.item() + ", and specifies nothing of it.",
                 "Strike " + asked.id() + " too, or leave what specifies it."));
         String words = words(section, 2) + " " + words(section, 3) + " " + words(section, "quality", "coordination", "delivery", "weather",
             "warranty");
         own.stream().filter(text -> made.contains(text.article()) && text.names() && !spokenOf(text.lead(), words))
-            .forEach(text -> found(PaperRule.SUBMITTAL, text.at(text.lead()), "", "Paragraph " + text.path() + " of Section " + section.number()
+            .forEach(text -> found(PaperRule.SUBMITTAL, text.at(text.lead()), "", "Paragraph " + text.path() + " of Section "
+            + section.number()
                 + " asks for \"" + text.lead().strip() + "\", and the section specifies nothing of it.",
                 "Specify it, or do not ask for it."));
     }
@@ -250,7 +261,8 @@ public final class PaperCheck {
     }
 
     private static String words(Stream<Article> articles) {
-        return articles.flatMap(article -> article.paragraphs().stream()).flatMap(paragraph -> all(paragraph).stream()).map(Paragraph::plain)
+        return articles.flatMap(article -> article.paragraphs().stream()).flatMap(paragraph -> all(paragraph).stream())
+            .map(Paragraph::plain)
             .collect(Collectors.joining(" ")).toLowerCase(Locale.ROOT);
     }
 
@@ -301,7 +313,8 @@ public final class PaperCheck {
             }
             SlotTemplate.slots(text.change().text()).stream().filter(SlotNames::isReference)
                 .forEach(slot -> SlotNames.target(assembly.pack(), section.number(), slot).filter(target -> !ids.contains(target))
-                    .ifPresent(target -> found(PaperRule.REFERENCE, text.at("${" + slot + "}"), "", "Paragraph " + text.path() + " of Section "
+                    .ifPresent(target -> found(PaperRule.REFERENCE, text.at("${" + slot + "}"), "", "Paragraph " + text.path()
+                    + " of Section "
                         + section.number() + " refers to \"" + target + "\", which is not printed in this job; it reads \"this Section\".",
                         "Refer to something that is printed.")));
         }
@@ -330,8 +343,10 @@ public final class PaperCheck {
     private void library(TextChange change) {
         LibraryMove.of(assembly.pack(), change).ifPresent(move -> {
             String says = "The library's text of \"" + change.paragraph() + "\" in Section " + change.section() + " was \"" + move.madeOn()
-                + "\" when it was " + (change.kind() == TextChange.Kind.STRIKE ? "struck" : "changed") + " and is \"" + move.now() + "\" now";
-            String prints = change.kind() == TextChange.Kind.STRIKE ? "it stays struck" : "your text prints as it is: \"" + move.text() + "\"";
+                + "\" when it was " + (change.kind() == TextChange.Kind.STRIKE ? "struck" : "changed") + " and is \"" + move.now()
+                + "\" now";
+            String prints = change.kind() == TextChange.Kind.STRIKE ? "it stays struck" : "your text prints as it is: \""
+                + move.text() + "\"";
             found(PaperRule.LIBRARY, change.at(), OwnText.head(change.paragraph()).equals(change.paragraph()) ? ""
                 : assembly.pack().component(OwnText.head(change.paragraph())).map(Component::id).orElse(""), switch (move.kind()) {
                     case TAKEN_IN -> says + "; what is new prints in yours: \"" + move.text() + "\".";
@@ -348,7 +363,8 @@ public final class PaperCheck {
         String kept = section.paragraphs().stream().filter(paragraph -> paragraph.id().startsWith(change.paragraph() + TextChanges.KEPT))
             .findFirst().map(paragraph -> "your text is kept as " + paragraph.path()).orElse("nothing is done");
         boolean within = change.kind() == TextChange.Kind.MOVE && ids.contains(change.paragraph()) && ids.contains(change.after());
-        String wrong = within ? "\"" + change.after() + "\" stands below \"" + change.paragraph() + "\" or goes along with it, so that this can't be moved behind it"
+        String wrong = within ? "\"" + change.after() + "\" stands below \"" + change.paragraph() + "\" or goes along with it, "
+            + "so that this can't be moved behind it"
             : "Section " + section.number() + " has no paragraph \"" + missing + "\"";
         found(PaperRule.TEXT, change.at(), "", wrong + "; " + kept + ".", hint.isEmpty() || within
             ? "Name a paragraph of the drafted section; the library or the job may have changed." : sentence(hint));
@@ -359,13 +375,15 @@ public final class PaperCheck {
     private void wording(OwnText text) {
         Matcher blank = BLANK.matcher(text.text());
         while (blank.find()) {
-            found(PaperRule.UNDECIDED, text.at(blank.group()), "", "Paragraph " + text.path() + " of Section " + text.section() + " leaves \""
+            found(PaperRule.UNDECIDED, text.at(blank.group()), "", "Paragraph " + text.path() + " of Section " + text.section()
+                + " leaves \""
                 + blank.group() + "\" open.", "Decide it, and write what was decided.");
         }
         WORDING.forEach((phrase, fix) -> {
             Matcher vague = Pattern.compile("(?<!\\w)" + phrase + "(?!\\w)", Pattern.CASE_INSENSITIVE).matcher(text.text());
             if (vague.find()) {
-                found(PaperRule.WORDING, text.at(vague.group()), "", "Paragraph " + text.path() + " of Section " + text.section() + " says \""
+                found(PaperRule.WORDING, text.at(vague.group()), "", "Paragraph " + text.path() + " of Section " + text.section()
+                    + " says \""
                     + vague.group() + "\", which nobody can enforce.", fix);
             }
         });

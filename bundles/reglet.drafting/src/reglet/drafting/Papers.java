@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 
 import reglet.model.SectionDocument;
+import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
 
 /** What all formats of a section print in the same words. */
@@ -38,6 +39,9 @@ final class Papers {
                 targets.add(reference.target());
             }
         }));
+        section.parts().forEach(part -> part.articles().stream().filter(Article::table).forEach(article ->
+            ReferenceTable.rows(section, article)
+            .forEach(row -> row.cited().forEach(reference -> targets.add(reference.target())))));
         return targets;
     }
 }

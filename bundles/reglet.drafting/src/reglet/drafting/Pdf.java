@@ -9,10 +9,8 @@ import com.lowagie.text.Phrase;
 
 import reglet.drafting.PdfFonts.Face;
 import reglet.drafting.PdfSheets.Block;
-import reglet.drafting.PdfSheets.Edges;
 import reglet.drafting.Letterhead.Line;
 import reglet.model.Drawing;
-import reglet.model.Office;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Article;
 import reglet.model.SectionDocument.CrossReference;
@@ -26,12 +24,13 @@ public final class Pdf {
     private static final float SIZE = 10.5f;
     private static final float LEADING = 13.5f;
     private static final float END = 9.5f;
-    /** Height of a letterhead's picture at most, and the room that a cover leaves above its first line. */
-    private static final float PICTURE = 54;
+    /** The room that a cover leaves above its first line. */
     private static final float COVER_DROP = 120;
     private static final float ARTICLE_TEXT = 40;
     private static final float FIRST_MARK = 18;
     private static final float STEP = 22;
+    /** Room for an article's heading, a table's head and two rows. */
+    private static final float TABLE_START = 100;
 
     private final SectionDocument section;
     private final Letterhead letterhead;
@@ -42,13 +41,7 @@ public final class Pdf {
         this.section = section;
         this.letterhead = letterhead;
         this.targets = Papers.targets(section);
-        String last = String.valueOf(of);
-        String footRight = letterhead.foot().right().replace(Letterhead.PAGES, last);
-        this.sheets = new PdfSheets("Section " + section.number() + ", " + section.title(),
-            letterhead.office().paper() == Office.Paper.A4 ? PdfSheets.UPRIGHT_A4 : PdfSheets.UPRIGHT,
-            new Edges(letterhead.head().left().replace(Letterhead.PAGES, last), letterhead.head().right().replace(Letterhead.PAGES, last),
-            letterhead.foot().left().replace(Letterhead.PAGES, last), sheet -> footRight), section.job(),
-            new PdfFonts(letterhead.office()));
+        this.sheets = PdfLetterhead.sheets("Section " + section.number() + ", " + section.title(), section.job(), letterhead, of);
     }
 
     public static byte[] of(SectionDocument section) {
@@ -72,7 +65,7 @@ public final class Pdf {
 
     private void write() {
         if (letterhead.cover().isEmpty()) {
-            sender();
+            PdfLetterhead.sender(sheets, letterhead);
         } else {
             cover();
         }
@@ -80,30 +73,17 @@ public final class Pdf {
         List<Block> blocks = new ArrayList<>();
         section.parts().forEach(part -> part(part, blocks));
         // The end mark never stands alone on a sheet.
-        blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).keeping(true));
+        if (!blocks.isEmpty()) {
+            blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).keeping(true));
+        }
         float middle = (sheets.width() - sheets.fonts.width(Papers.end(section), Face.SANS_BOLD, END)) / 2;
         blocks.add(Block.of(new Phrase(run(Papers.end(section), Face.SANS_BOLD, END)), middle, LEADING, 24));
         sheets.flow(blocks);
         PdfText.cautions(sheets, section.cautions());
     }
 
-    /** Whose paper it is: picture, name and address. */
-    private void sender() {
-        if (letterhead.office().name().isEmpty()) {
-            return;
-        }
-        if (letterhead.picture().length > 0) {
-            sheets.image(letterhead.picture(), PICTURE);
-        }
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.of(new Phrase(run(letterhead.office().name(), Face.SANS_BOLD, 9.5f)), 0, 13, 4));
-        letterhead.office().address().forEach(line -> blocks.add(Block.of(new Phrase(run(line, Face.SANS, 8.5f)), 0, 11, 0)));
-        sheets.flow(blocks);
-        sheets.space(20);
-    }
-
     private void cover() {
-        sender();
+        PdfLetterhead.sender(sheets, letterhead);
         sheets.space(COVER_DROP);
         List<Block> blocks = new ArrayList<>();
         for (Line line : letterhead.cover()) {
@@ -141,8 +121,64 @@ public final class Pdf {
             blocks.add(Block.of(new Phrase(run(article.title(), Face.SANS_BOLD, 9.5f)), ARTICLE_TEXT, LEADING, 13)
                 .hanging(run(article.number(), Face.SANS_BOLD, 9.5f), 0).keeping(true).named(name(article.id()))
                 .bookmarked(article.number() + " " + article.title(), 1));
-            article.paragraphs().forEach(paragraph -> paragraph(paragraph, blocks));
+            if (article.table()) {
+                table(article, blocks);
+            } else {
+                article.paragraphs().forEach(paragraph -> paragraph(paragraph, blocks));
+            }
         }
+    }
+
+    /** Sets what stands before the table, and the table below its heading. */
+    private void table(Article article, List<Block> blocks) {
+        List<Block> heading = new ArrayList<>();
+        while (!blocks.isEmpty() && blocks.get(blocks.size() - 1).keep()) {
+            heading.add(0, blocks.remove(blocks.size() - 1));
+        }
+        sheets.flow(blocks);
+        blocks.clear();
+        sheets.room(TABLE_START);
+        sheets.flow(heading);
+        sheets.space(6);
+        PdfTable table = new PdfTable(sheets, true, ReferenceTable.WIDTHS).head("", ReferenceTable.TITLES.get(0),
+            ReferenceTable.TITLES.get(1),
+            ReferenceTable.TITLES.get(2));
+        for (ReferenceTable.Row row : ReferenceTable.rows(section, article)) {
+            row(row, table);
+        }
+        table.write();
+    }
+
+    private void row(ReferenceTable.Row row, PdfTable table) {
+        Chunk mark = table.run(Marks.of(row.paragraph()), false);
+        if (targets.contains(row.paragraph().id())) {
+            mark.setLocalDestination(row.paragraph().id());
+        }
+        table.add(new Phrase(mark), 1);
+        if (row.isText()) {
+            table.add(cell(table, row.title()), ReferenceTable.TITLES.size());
+        } else {
+            Phrase cited = new Phrase();
+            for (CrossReference reference : row.cited()) {
+                cited.add(table.run(cited.isEmpty() ? "" : ", ", false));
+                cited.add(linked(table.run(reference.text(), false), reference));
+            }
+            table.add(cell(table, row.number()), 1).add(cell(table, row.title()), 1).add(cited, 1);
+        }
+        row.paragraph().children().forEach(child -> below(child, table));
+    }
+
+    private void below(Paragraph paragraph, PdfTable table) {
+        Phrase text = new Phrase(table.run(Marks.of(paragraph) + " ", false));
+        text.addAll(cell(table, paragraph.text()));
+        table.add("").add(text, ReferenceTable.TITLES.size());
+        paragraph.children().forEach(child -> below(child, table));
+    }
+
+    private Phrase cell(PdfTable table, List<Span> spans) {
+        Phrase text = new Phrase();
+        spans.forEach(span -> text.add(linked(table.run(span.text(), span instanceof Strong), span)));
+        return text;
     }
 
     private void paragraph(Paragraph paragraph, List<Block> blocks) {
@@ -156,7 +192,10 @@ public final class Pdf {
     }
 
     private Chunk run(Span span) {
-        Chunk chunk = run(span.text(), span instanceof Strong ? Face.TEXT_BOLD : Face.TEXT, SIZE);
+        return linked(run(span.text(), span instanceof Strong ? Face.TEXT_BOLD : Face.TEXT, SIZE), span);
+    }
+
+    private Chunk linked(Chunk chunk, Span span) {
         if (span instanceof CrossReference reference && targets.contains(reference.target())) {
             chunk.setLocalGoto(reference.target());
         }

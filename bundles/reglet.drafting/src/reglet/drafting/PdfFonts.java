@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,7 +20,6 @@ import com.lowagie.text.pdf.BaseFont;
 
 import reglet.model.Office;
 import reglet.model.Problem;
-import reglet.model.SectionDocument;
 
 /** The embedded fonts of one document. Files are read once; each document gets fonts of its own, since it embeds what it uses. */
 final class PdfFonts {
@@ -59,18 +59,22 @@ final class PdfFonts {
         return Optional.ofNullable(office.fonts().getOrDefault(face.place, office.fonts().get(Office.Face.REGULAR)));
     }
 
-    /** What an office's fonts can't print of a section though the usual fonts can. */
-    Optional<Problem> lacking(SectionDocument section) {
+    /**
+     * What an office's fonts can't print of a paper's texts though the usual fonts can.
+     *
+     * @param printing who prints it: "section 04 73 00 prints"
+     */
+    Optional<Problem> lacking(List<String> texts, String printing) {
         PdfFonts usual = new PdfFonts();
         for (Face face : Face.values()) {
             Optional<Office.Font> own = own(face);
             if (own.isPresent()) {
-                Optional<String> sign = section.paragraphs().stream().flatMapToInt(paragraph -> paragraph.plain().codePoints())
+                Optional<String> sign = texts.stream().flatMapToInt(String::codePoints)
                     .filter(sought -> !base(face).charExists(sought) && usual.base(face).charExists(sought)).mapToObj(Character::toString)
                     .findFirst();
                 if (sign.isPresent()) {
-                    return Optional.of(new Problem(office.place(own.get().file()), "has no \"" + sign.get() + "\", which section "
-                        + section.number() + " prints", "expected a font with all signs of the section"));
+                    return Optional.of(new Problem(office.place(own.get().file()), "has no \"" + sign.get() + "\", which " + printing,
+                        "expected a font with all signs of the section"));
                 }
             }
         }
@@ -79,7 +83,7 @@ final class PdfFonts {
 
     /** A run of text in a face, with characters that the face lacks made visible. Numbers stay with their units. */
     Chunk run(String text, Face face, float size, Color color) {
-        BaseFont font = base(face);
+        BaseFont font = fitting(face, text);
         StringBuilder shown = new StringBuilder();
         raised(text.replaceAll("\\s", " "), font).codePoints()
             .forEach(character -> shown.appendCodePoint(font.charExists(character) ? character : MISSING));
@@ -96,7 +100,7 @@ final class PdfFonts {
 
     /** Width of a run in points. */
     float width(String text, Face face, float size) {
-        return base(face).getWidthPoint(text, size);
+        return fitting(face, text).getWidthPoint(text, size);
     }
 
     private static boolean breaks(char[] text, int at) {
@@ -115,8 +119,22 @@ final class PdfFonts {
         return FILES.computeIfAbsent(face, PdfFonts::read);
     }
 
+    /** The office's font, or the usual one for a text with signs that the office's lacks and the usual has. */
+    private BaseFont fitting(Face face, String text) {
+        BaseFont own = base(face);
+        if (own(face).isEmpty()) {
+            return own;
+        }
+        boolean lacking = text.codePoints().anyMatch(sign -> !own.charExists(sign) && !Character.isWhitespace(sign)
+            && embedded(face, Optional.empty()).charExists(sign));
+        return lacking ? embedded(face, Optional.empty()) : own;
+    }
+
     private BaseFont base(Face face) {
-        Optional<Office.Font> own = own(face);
+        return embedded(face, own(face));
+    }
+
+    private BaseFont embedded(Face face, Optional<Office.Font> own) {
         // By file: a document embeds each once, whatever faces it stands for.
         return fonts.computeIfAbsent(own.map(Office.Font::file).orElse(face.file), wanted -> {
             try {

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
 
@@ -36,6 +37,7 @@ final class PdfSheets {
     static final Rectangle UPRIGHT = new Rectangle(612, 792);
     static final Rectangle UPRIGHT_A4 = new Rectangle(595, 842);
     static final Rectangle WIDE = new Rectangle(792, 612);
+    static final Rectangle WIDE_A4 = new Rectangle(842, 595);
     static final Color INK = Color.BLACK;
     static final Color SOFT = new Color(0x55, 0x55, 0x55);
 
@@ -53,9 +55,14 @@ final class PdfSheets {
     /**
      * What stands at the edges of every sheet.
      *
-     * @param foot right side of the foot, by sheet counted from 1
+     * @param foot   right side of the foot, by sheet counted from 1
+     * @param filled puts the numbers of a sheet into a text
      */
-    record Edges(String headLeft, String headRight, String footLeft, IntFunction<String> foot) {
+    record Edges(String headLeft, String headRight, String footLeft, IntFunction<String> foot, BiFunction<String, Integer, String> filled) {
+
+        Edges(String headLeft, String headRight, String footLeft, IntFunction<String> foot) {
+            this(headLeft, headRight, footLeft, foot, (text, sheet) -> text.replace(Letterhead.PAGE, String.valueOf(sheet)));
+        }
     }
 
     /**
@@ -121,7 +128,7 @@ final class PdfSheets {
     PdfSheets(String title, Rectangle size, Edges edges, String subject, PdfFonts fonts) {
         this.edges = edges;
         this.fonts = fonts;
-        this.side = size == WIDE ? NARROW_SIDE : SIDE;
+        this.side = size.getWidth() > size.getHeight() ? NARROW_SIDE : SIDE;
         document = new Document(size);
         writer = PdfWriter.getInstance(document, out);
         writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
@@ -311,7 +318,7 @@ final class PdfSheets {
     }
 
     private String paged(String text) {
-        return text.replace(Letterhead.PAGE, String.valueOf(sheet));
+        return edges.filled().apply(text, sheet);
     }
 
     private void edge(String left, String right, float at) {

@@ -70,6 +70,19 @@ final class PdfTable {
         return this;
     }
 
+    /** A cell of runs, over several columns. */
+    PdfTable add(Phrase text, int columns) {
+        PdfPCell cell = framed(text);
+        cell.setColspan(columns);
+        table.addCell(cell);
+        return this;
+    }
+
+    /** A run as cells print it. */
+    Chunk run(String text, boolean strong) {
+        return sheets.fonts.run(text, strong ? Face.SANS_BOLD : Face.SANS, SIZE, PdfSheets.INK);
+    }
+
     /** A cell that something has to know the place of, such as a link that is added later. */
     PdfTable placed(String text, Placed placed) {
         PdfPCell cell = cell(text, Face.SANS);
@@ -91,7 +104,11 @@ final class PdfTable {
             }
             phrase.add(sheets.fonts.run(line, face, SIZE, PdfSheets.INK));
         }
-        PdfPCell cell = new PdfPCell(phrase);
+        return framed(phrase);
+    }
+
+    private PdfPCell framed(Phrase text) {
+        PdfPCell cell = new PdfPCell(text);
         cell.setLeading(LEADING, 0);
         cell.setPadding(3);
         cell.setPaddingBottom(4);

@@ -67,6 +67,12 @@ public final class Phrases {
         return value(value, Side.NEAREST);
     }
 
+    /** What the job asks by a fact, in the fact's sense: "at least 5 years", "at least 2 in (50.8 mm)", "vented". */
+    static String asked(Property property, Value value) {
+        return value instanceof Quantity ? sense(property.compare()) + value(value, side(property.compare()))
+            : value instanceof Grade grade ? grade(grade, property.compare()) : fact(value);
+    }
+
     /** "ASTM C847", "ASTM E2925 Annex A2"; "" for none. The edition stands in the references alone. */
     public static String method(Method method) {
         return method.part().isEmpty() ? method.standard() : method.standard() + " " + method.part();

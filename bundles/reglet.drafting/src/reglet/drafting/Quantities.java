@@ -4,7 +4,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
@@ -20,6 +24,7 @@ import reglet.model.Worksheet;
 public final class Quantities {
     private static final List<String> TITLES = List.of("Wall", "Item", "Amount", "Unit");
     private static final List<String> INPUT_TITLES = List.of("Wall", "Input", "Value", "From");
+    private static final List<String> BESIDE_TITLES = List.of("Alternate", "Wall", "Item", "Without", "With", "Difference", "Unit");
     private static final int FIGURES = 7;
 
     private Quantities() {
@@ -33,6 +38,43 @@ public final class Quantities {
                 Numbers.significant(number(amount), FIGURES, Numbers.Side.NEAREST), unit(amount)))));
         }
         return csv.toString();
+    }
+
+    /** What the walls would take with an alternate: its name, and the worksheets as they are then. */
+    public record Beside(String alternate, List<Worksheet> worksheets) {
+        public Beside {
+            worksheets = List.copyOf(worksheets);
+        }
+    }
+
+    /** The results beside what they would be with each alternate, and the difference, as CSV; 0 for what isn't there. */
+    public static String csv(List<Worksheet> worksheets, List<Beside> alternates) {
+        StringBuilder csv = new StringBuilder(Csv.line(BESIDE_TITLES));
+        Map<List<String>, Worksheet.Amount> base = amounts(worksheets);
+        for (Beside beside : alternates) {
+            Map<List<String>, Worksheet.Amount> with = amounts(beside.worksheets());
+            Set<List<String>> all = new LinkedHashSet<>(base.keySet());
+            all.addAll(with.keySet());
+            for (List<String> name : all) {
+                double before = base.containsKey(name) ? number(base.get(name)) : 0;
+                double after = with.containsKey(name) ? number(with.get(name)) : 0;
+                csv.append(Csv.line(List.of(beside.alternate(), name.get(0), name.get(1), figures(before), figures(after),
+                    figures(after - before), name.get(2))));
+            }
+        }
+        return csv.toString();
+    }
+
+    /** By wall, item and unit; of worksheets for several accepted options the first. */
+    private static Map<List<String>, Worksheet.Amount> amounts(List<Worksheet> worksheets) {
+        Map<List<String>, Worksheet.Amount> amounts = new LinkedHashMap<>();
+        worksheets.forEach(worksheet -> worksheet.results().values()
+            .forEach(amount -> amounts.putIfAbsent(List.of(worksheet.wall(), amount.label(), unit(amount)), amount)));
+        return amounts;
+    }
+
+    private static String figures(double number) {
+        return Numbers.significant(number, FIGURES, Numbers.Side.NEAREST);
     }
 
     private static double number(Worksheet.Amount amount) {

@@ -49,7 +49,7 @@ final class RegisterChanges {
     private void make(Change change) {
         List<RegisterItem> found = new ArrayList<>();
         for (String id : change.items()) {
-            Optional<RegisterItem> item = items.stream().filter(one -> one.id().equals(id)).findFirst();
+            Optional<RegisterItem> item = items.stream().filter(one -> one.isCalled(id)).findFirst();
             if (item.isEmpty()) {
                 lost.add(new Lost(change.at(), "The register has no item \"" + id + "\" to " + change.act().text() + "; the reason was: "
                     + change.because() + ".", near(id)));
@@ -97,12 +97,15 @@ final class RegisterChanges {
         RegisterItem item = RegisterItem.of(id, entry.section().isEmpty() ? first.section() : entry.section(), paragraphs(made),
             entry.item().isEmpty() ? first.item() : entry.item(), first.component(), entry.kind().orElse(first.kind()),
             entry.sort().orElse(first.sort()), entry.sends().isEmpty() ? first.sends() : entry.sends());
-        return with(item, List.copyOf(from), first.note().isEmpty() ? note : first.note() + "; " + note);
+        RegisterItem noted = with(item, List.copyOf(from), first.note().isEmpty() ? note : first.note() + "; " + note);
+        // of items of the base and of an alternate, what is made is due when one of them is
+        Optional<RegisterItem.Under> under = made.stream().filter(RegisterItem::isDue).findFirst().orElse(first).under();
+        return under.map(noted::under).orElse(noted);
     }
 
     private static RegisterItem with(RegisterItem item, List<String> from, String note) {
         return new RegisterItem(item.id(), item.section(), item.paragraph(), item.item(), item.component(), item.kind(), item.sort(), "",
-            item.sends(), "", item.status(), from, note, Optional.empty());
+            item.sends(), "", item.status(), from, note, Optional.empty(), Optional.empty());
     }
 
     private static String paragraphs(List<RegisterItem> made) {

@@ -27,6 +27,7 @@ public final class RegisterTable {
         text("section", 11, RegisterItem::section), text("paragraph", 11, RegisterItem::paragraph), text("item", 26, RegisterItem::item),
         text("kind", 14, item -> item.kind().text()), text("sort", 22, item -> item.sort().text()), text("code", 8, RegisterItem::code),
         text("sends", 24, RegisterItem::sends), text("sender", 24, RegisterItem::sender), text("status", 34, RegisterItem::status),
+        text("alternate", 24, item -> item.under().map(RegisterItem.Under::text).orElse("")),
         date("submit by", Timing::submitBy), date("on site", Timing::onSite), number("lead", Timing::lead),
         number("review", Timing::review),
         text("days", 10, item -> item.timing().map(timing -> timing.days().text()).orElse("")), text("note", 44, RegisterItem::note),

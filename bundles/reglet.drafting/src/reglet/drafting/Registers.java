@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import reglet.model.Assembly;
 import reglet.model.Finding;
@@ -59,24 +60,29 @@ public final class Registers {
                 SectionPlan.Made.CLOSEOUT_SUBMITTALS).contains(article.made()));
         List<String> order = section.paragraphs().stream().map(Paragraph::id).toList();
         List<RegisterItem> items = new ArrayList<>();
-        for (Evidences.Asked asked : Evidences.of(assembly, section.number())) {
-            if (!printed || paths.containsKey(asked.id())) {
-                items.add(item(asked, section.number(), paths.getOrDefault(asked.id(), "")));
+        for (RegisterItem item : OfAlternates.items(assembly, section.number())) {
+            if (!printed || !item.isDue() || paths.containsKey(item.id())) {
+                // an alternate's paragraph that reads as the base's prints once
+                items.add(item.at(paths.getOrDefault(item.id(), paths.getOrDefault(base(item), ""))));
             }
         }
-        items.sort(Comparator.comparingInt(item -> order.indexOf(item.id())));
+        items.sort(Comparator.comparingInt(item -> order(order, item)));
         return items;
     }
 
-    private static RegisterItem item(Evidences.Asked asked, String section, String path) {
-        RegisterItem.Sort sort = asked.entry() == null ? RegisterItem.Sort.NONE : asked.entry().sort();
-        return RegisterItem.of(asked.id(), section, path, asked.item(), asked.component(), asked.kind(), sort, asked.sends());
+    private static int order(List<String> order, RegisterItem item) {
+        return Stream.of(item.id(), base(item)).map(order::indexOf).filter(place -> place >= 0).findFirst().orElse(order.size());
+    }
+
+    /** The id without the alternate's number. */
+    private static String base(RegisterItem item) {
+        return item.id().replaceFirst("~alternate-\\d+$", "");
     }
 
     private static RegisterItem planned(RegisterItem item, RegisterFile file) {
         RegisterFile.Plan plan = file.plan(item.section(), item.names());
         // without all three the last day can't be told
-        Optional<Timing> timing = plan.onSite().filter(day -> plan.lead().isPresent() && plan.review().isPresent())
+        Optional<Timing> timing = plan.onSite().filter(day -> item.isDue() && plan.lead().isPresent() && plan.review().isPresent())
             .map(day -> Timing.of(day, plan.lead().getAsInt(), plan.review().getAsInt(), file.days()));
         String code = file.scheme() == RegisterFile.Scheme.FEDERAL ? FederalCodes.of(item) : "";
         return item.planned(code, plan.sender(), timing);
@@ -88,8 +94,8 @@ public final class Registers {
      */
     public static List<Finding> findings(Assembly assembly) {
         List<String> sections = assembly.job().sections();
-        return findings(changed(assembly, sections.stream().flatMap(section -> Evidences.of(assembly, section).stream()
-            .map(asked -> item(asked, section, ""))).toList(), sections));
+        return findings(changed(assembly, sections.stream().flatMap(section -> OfAlternates.items(assembly, section).stream()).toList(),
+            sections));
     }
 
     /** What refers to items that aren't there, as findings: nothing that a person wrote is lost without a word. */

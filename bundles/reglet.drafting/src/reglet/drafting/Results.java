@@ -23,25 +23,28 @@ import reglet.model.Unit;
 import reglet.model.Value;
 
 /** How the rows of a comparison print. */
-final class Results {
+public final class Results {
     private Results() {
     }
 
     /** The result as a shape and a word, so that it reads without colour; a value that nobody confirmed says so. */
-    static String result(Row row) {
-        String shape = switch (row.result()) {
+    public static String result(Row row) {
+        boolean unconfirmed = row.submitted().isPresent() && !row.submitted().get().confirmed();
+        return shape(row.result()) + " " + row.result().text() + (unconfirmed ? " (value not confirmed)" : "");
+    }
+
+    static String shape(Result result) {
+        return switch (result) {
             case MEETS -> "●";
             case FALLS_SHORT -> "▼";
             case NOT_SHOWN -> "○";
             case DIFFERENT_METHOD -> "◊";
             case CANNOT_COMPARE -> "□";
         };
-        boolean unconfirmed = row.submitted().isPresent() && !row.submitted().get().confirmed();
-        return shape + " " + row.result().text() + (unconfirmed ? " (value not confirmed)" : "");
     }
 
     /** What the sheet states: "at least 2.5 lb/yd² (1.36 kg/m²), ASTM C847-2018". */
-    static String submitted(Row row) {
+    public static String submitted(Row row) {
         if (row.submitted().isEmpty()) {
             return "no value";
         }
@@ -53,7 +56,7 @@ final class Results {
     }
 
     /** "0.6 lb/yd² (24%)" in the requirement's unit; "" when nothing falls short by a number. */
-    static String shortBy(Row row) {
+    public static String shortBy(Row row) {
         return row.shortBy().map(by -> {
             String share = Numbers.significant(by.ofRequired() * 100, 2, Numbers.Side.NEAREST) + "%";
             // Degrees have different zeros, so a difference is converted as one.
@@ -68,14 +71,14 @@ final class Results {
             : value instanceof Range range ? Optional.of(range.low().unit()) : Optional.empty();
     }
 
-    /** "Lath: weight", with the alternative where the wall accepts several. */
+    /** "Lath: weight", with the option where the wall accepts several. */
     static String property(Assembly assembly, Requirement requirement) {
         Component component = assembly.pack().component(requirement.component()).orElseThrow();
         boolean alternative = assembly.job().wall(requirement.wall()).flatMap(wall -> wall.choice(requirement.component()))
             .map(Choice::accept)
             .filter(accepted -> accepted.size() > 1).isPresent();
         return component.title() + ": " + requirement.property().label() + (alternative
-            ? " (alternative: " + component.option(requirement.option()).map(Option::title).orElse(requirement.option()) + ")" : "");
+            ? " (option: " + component.option(requirement.option()).map(Option::title).orElse(requirement.option()) + ")" : "");
     }
 
     /** "Lath: weight" for "lath.weight". */

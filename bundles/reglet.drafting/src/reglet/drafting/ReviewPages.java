@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import reglet.drafting.PdfSheets.Edges;
+import reglet.drafting.Letterhead.Edge;
+import reglet.drafting.Letterhead.Subject;
 import reglet.drafting.SubmittalPages.Sheet;
 import reglet.model.Assembly;
 import reglet.model.Box;
 import reglet.model.Comparison;
 import reglet.model.Comparison.Row;
+import reglet.model.Office;
 import reglet.model.Pack;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
@@ -22,6 +24,7 @@ import reglet.model.Review;
 import reglet.model.SectionPlan;
 import reglet.model.SheetValue;
 import reglet.model.Submittal;
+import reglet.model.UnusableInput;
 
 /**
  * The report of a review: dates, recommendation and action in the reviewer's words, the comparison with the reviewer's notes, and
@@ -67,28 +70,52 @@ public final class ReviewPages {
     private final Assembly assembly;
     private final Submittal submittal;
     private final Optional<Review> review;
+    private final Letterhead letterhead;
     private final PdfSheets sheets;
     private final List<Link> links = new ArrayList<>();
     /** Pages of the report, as an earlier layout found them. */
     private final int own;
 
-    private ReviewPages(Contents contents, int own) {
+    private ReviewPages(Contents contents, Letterhead letterhead, int own) {
+        this.letterhead = letterhead;
         this.contents = contents;
         this.assembly = contents.assembly();
         this.submittal = contents.submittal();
         this.review = submittal.review();
         this.own = own;
         int total = own + contents.sheets().stream().mapToInt(Sheet::pages).sum();
-        this.sheets = new PdfSheets("Review of submittal " + submittal.id(), PdfSheets.WIDE, new Edges(assembly.job().title(),
-            "Section " + submittal.section(), "Review of submittal " + submittal.id(), sheet -> "page " + sheet + " of " + total));
+        String name = letterhead.office().name().isEmpty() ? "" : "Review of submittal " + submittal.id() + ", ";
+        this.sheets = PdfLetterhead.cited("Review of submittal " + submittal.id(), assembly.job().title(), letterhead, true,
+            String::valueOf, sheet -> String.valueOf(total), sheet -> name + "page " + sheet + " of " + total);
     }
 
-    /** Lays out a report. The same contents give the same bytes. */
+    private static Subject subject(Contents contents) {
+        Submittal submittal = contents.submittal();
+        String job = contents.assembly().job().title();
+        String name = "Review of submittal " + submittal.id();
+        return new Subject(job, contents.assembly().job().note(), submittal.section(), contents.assembly().pack().plan(submittal.section())
+            .map(SectionPlan::title).orElse(""), name, new Edge(job, "Section " + submittal.section()), new Edge(name, ""));
+    }
+
+    /** Lays out a report without an office's letterhead. The same contents give the same bytes. */
     public static Pages of(Contents contents) {
-        ReviewPages trial = new ReviewPages(contents, 0);
+        return of(contents, subject(contents).plain());
+    }
+
+    /**
+     * Lays out a report.
+     *
+     * @throws UnusableInput if a template, picture or font of the office can't be used
+     */
+    public static Pages of(Contents contents, Office office) throws UnusableInput {
+        return of(contents, subject(contents).of(office));
+    }
+
+    private static Pages of(Contents contents, Letterhead letterhead) {
+        ReviewPages trial = new ReviewPages(contents, letterhead, 0);
         trial.write();
         int own = trial.sheets.sheet();
-        ReviewPages pages = new ReviewPages(contents, own);
+        ReviewPages pages = new ReviewPages(contents, letterhead, own);
         pages.write();
         if (pages.sheets.sheet() != own) {
             throw new IllegalStateException("the second layout of the review of " + contents.submittal().id()
@@ -98,6 +125,7 @@ public final class ReviewPages {
     }
 
     private void write() {
+        PdfLetterhead.sender(sheets, letterhead);
         PdfText.title(sheets, "Review of submittal " + submittal.id(), "");
         facts();
         PdfText.heading(sheets, "Answer");

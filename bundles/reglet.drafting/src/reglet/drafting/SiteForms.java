@@ -41,7 +41,8 @@ public final class SiteForms {
         List<Form> all = new ArrayList<>();
         assembly.pack().holdPoints().stream().filter(point -> point.component().isEmpty() || forms.isThere(point.component()))
             .forEach(point -> all.add(forms.holdPoint(point)));
-        List<RegisterItem> closeout = register.items().stream().filter(item -> item.kind() == RegisterItem.Kind.CLOSEOUT).toList();
+        List<RegisterItem> closeout = register.items().stream()
+            .filter(item -> item.isDue() && item.kind() == RegisterItem.Kind.CLOSEOUT).toList();
         if (!closeout.isEmpty()) {
             all.add(closeout(closeout));
         }
@@ -67,7 +68,9 @@ public final class SiteForms {
             || wall.choice(point.component()).isPresent()).map(wall -> wall.id() + ", " + wall.title()).collect(Collectors.joining("; "));
         return new Form("hold-" + point.id().replace('_', '-'), "Hold point: " + point.title(),
             List.of("Work stops here " + point.stop() + ", until this form is signed. Give notice early enough for somebody to come.",
-                "Wall types: " + walls + ".", "Elevation, storey, gridlines: ____________________________________________"),
+                "Wall types: " + walls + "." + (Taken.names(assembly).isEmpty() ? "" : " Alternates accepted: "
+                    + Taken.names(assembly) + "."),
+                "Elevation, storey, gridlines: ____________________________________________"),
             List.of(new Grid(List.of("No.", "", "What", "Required", "Where and how often", "Basis", "Found, and where", "Date, initials"),
                 List.of(22, 32, 150, 150, 96, 96, 96, 54), rows)), SIGNS);
     }
@@ -79,7 +82,8 @@ public final class SiteForms {
             Map<String, Set<String>> byWall = new LinkedHashMap<>();
             for (Requirement requirement : assembly.requirements()) {
                 if (requirement.path().equals(name) && !requirement.asksNothing()) {
-                    byWall.computeIfAbsent(requirement.wall(), wall -> new LinkedHashSet<>()).add(Phrases.required(requirement));
+                    byWall.computeIfAbsent(requirement.wall(), wall -> new LinkedHashSet<>()).add(Phrases.required(requirement)
+                        + Taken.mark(assembly, requirement));
                 }
             }
             String label = Results.label(assembly, name);

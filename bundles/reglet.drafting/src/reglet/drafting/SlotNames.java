@@ -28,7 +28,7 @@ final class SlotNames {
 
     /** An id as slots write it. */
     static String key(String id) {
-        return id.replaceAll("[^A-Za-z0-9]+", "_");
+        return Standard.key(id);
     }
 
     static boolean isCitation(String slot) {

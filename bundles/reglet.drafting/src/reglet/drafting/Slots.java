@@ -1,6 +1,7 @@
 package reglet.drafting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +15,6 @@ import reglet.model.Component;
 import reglet.model.Meeting;
 import reglet.model.Option;
 import reglet.model.Property;
-import reglet.model.PropertyType;
 import reglet.model.Requirement;
 import reglet.model.SectionDocument.Cited;
 import reglet.model.SectionDocument.CrossReference;
@@ -33,10 +33,13 @@ final class Slots {
 
     private final Assembly assembly;
     private final String section;
+    /** Looked up for every slot of every text. */
+    private final Map<String, WallType> walls = new HashMap<>();
 
     Slots(Assembly assembly, String section) {
         this.assembly = assembly;
         this.section = section;
+        assembly.job().walls().forEach(wall -> walls.putIfAbsent(wall.id(), wall));
     }
 
     /** The span for a slot whose name has been checked. A reference within the section gets its text when numbers are known. */
@@ -96,8 +99,12 @@ final class Slots {
         return settings;
     }
 
+    private Optional<WallType> wall(String id) {
+        return Optional.ofNullable(walls.get(id));
+    }
+
     List<String> accepted(String wall, String component) {
-        return assembly.job().wall(wall).flatMap(type -> type.choice(component)).map(Choice::accept).orElse(List.of());
+        return wall(wall).flatMap(type -> type.choice(component)).map(Choice::accept).orElse(List.of());
     }
 
     private String text(String slot, Setting setting) {
@@ -116,18 +123,15 @@ final class Slots {
             return requirement(slot, setting).map(found -> slot.endsWith(SlotNames.VALUE) ? Phrases.value(found) : Phrases.of(found))
                 .orElse("[" + component.get().title() + ", " + property.label() + ": not decided]");
         }
-        return fact(head, property, setting).map(value -> fact(property, value)).orElse("[" + property.label() + ": not stated]");
+        return fact(head, property, setting).map(value -> slot.endsWith(SlotNames.VALUE) ? Phrases.fact(value)
+            : Phrases.asked(property, value)).orElse("[" + property.label() + ": not stated]");
     }
 
     /** Whether the job sets another value than the option's own, so that the option's title alone would say what isn't required. */
     private boolean isChanged(Option option, String wall, String component) {
-        return assembly.job().wall(wall).flatMap(type -> type.choice(component)).stream()
+        return wall(wall).flatMap(type -> type.choice(component)).stream()
             .flatMap(choice -> choice.values().entrySet().stream())
             .anyMatch(set -> option.value(set.getKey()).filter(own -> !own.text().equals(set.getValue().value().text())).isPresent());
-    }
-
-    private static String fact(Property property, Value value) {
-        return property.type().kind() == PropertyType.Kind.FLAG ? value.text() : Phrases.fact(value);
     }
 
     private Optional<Requirement> requirement(String slot, Setting setting) {
@@ -139,7 +143,7 @@ final class Slots {
     }
 
     private Optional<Value> fact(String subject, Property property, Setting setting) {
-        Optional<WallType> wall = assembly.job().wall(setting.wall());
+        Optional<WallType> wall = wall(setting.wall());
         Optional<Stated> stated = switch (assembly.pack().subject(subject).orElseThrow().scope()) {
             case WALL -> wall.map(type -> type.facts().get(property.name()));
             case MEETING -> wall.flatMap(type -> type.meetings().stream().filter(meeting -> meeting.id().equals(setting.meeting()))

@@ -14,11 +14,15 @@ import reglet.model.Submittal;
 /** What the submittals say of an item. */
 final class Statuses {
     private static final String OPEN = "open";
+    private static final String NOT_DUE = "not due";
 
     private Statuses() {
     }
 
-    /** "open", "handed in: ID", "returned: ID, ACTION, DATE"; a submittal that another replaces no longer counts. */
+    /**
+     * "open", "handed in: ID", "returned: ID, ACTION, DATE"; a submittal that another replaces no longer counts. "not due" while the
+     * alternate of an item isn't accepted.
+     */
     static String of(RegisterItem item, List<Submittal> submittals) {
         List<Submittal> with = submittals.stream().filter(item::isIn).toList();
         Set<String> replaced = with.stream().map(Submittal::replaces).collect(Collectors.toSet());
@@ -30,6 +34,9 @@ final class Statuses {
             states.add("handed in: " + handedIn);
         }
         standing.stream().filter(Statuses::isReturned).forEach(submittal -> states.add("returned: " + returned(submittal)));
+        if (!item.isDue()) {
+            states.add(NOT_DUE);
+        }
         return states.isEmpty() ? OPEN : String.join("; ", states);
     }
 

@@ -12,11 +12,12 @@ import reglet.model.Box;
 import reglet.model.Calculated;
 import reglet.model.Comparison;
 import reglet.model.Drawing;
-import reglet.model.Enclosures.Paper;
+import reglet.model.Office;
 import reglet.model.ProductData;
 import reglet.model.RegisterItem;
 import reglet.model.Resubmittal;
 import reglet.model.Submittal;
+import reglet.model.UnusableInput;
 
 /**
  * The pages of a submittal package that are ours: transmittal with the statement of review, contents, what changed since, extract
@@ -29,8 +30,9 @@ public final class SubmittalPages {
     private static final float DETAIL_HEIGHT = 560;
     private static final String DIVIDER = "divider/";
     private static final String CONTENTS = "contents";
-    /** Bytes that every file has before its pages: the fonts of our pages. */
-    private static final long FONTS = 120_000;
+    private static final String COVER = "volume/";
+    /** Bytes that binding adds to every file: the font of the marks, bookmarks, lists of objects. */
+    private static final long BINDING = 30_000;
 
     /**
      * A sheet to be bound in.
@@ -97,9 +99,20 @@ public final class SubmittalPages {
      * @param pages       number of pages
      * @param volume      file that it is in, counted from 1
      * @param packagePage first page in that file, counted from 1
+     * @param within      first page within what the id names, counted from 1; more than 1 where that is divided
      */
     public record Part(String id, String title, int level, PackageGroup group, boolean own, int firstPage, int pages, int volume,
-            int packagePage) {
+            int packagePage, int within) {
+
+        /** Whether it is what a file of several begins with. */
+        public boolean isCover() {
+            return id.startsWith(COVER);
+        }
+
+        /** Whether it holds a page of what the id names, counted from 1. */
+        boolean holds(int page) {
+            return page >= within && page < within + pages;
+        }
     }
 
     /**
@@ -141,8 +154,7 @@ public final class SubmittalPages {
 
         /** The part that holds a page of a part of ours, or of a sheet. */
         public Part holding(String id, int page) {
-            return parts.stream().filter(part -> part.id().equals(id) && page >= (part.own() ? 1 : part.firstPage())
-                && page < (part.own() ? 1 : part.firstPage()) + part.pages()).findFirst().orElseThrow();
+            return parts.stream().filter(part -> part.id().equals(id) && part.holds(page)).findFirst().orElseThrow();
         }
     }
 
@@ -154,8 +166,8 @@ public final class SubmittalPages {
     private final List<Block> blocks = new ArrayList<>();
     private final List<Run> runs;
 
-    private SubmittalPages(Contents contents, List<Part> known, List<Run> runs) {
-        this.book = new PackageBook(contents, known, runs.isEmpty() ? 1 : runs.get(runs.size() - 1).volume());
+    private SubmittalPages(Contents contents, Letterhead letterhead, List<Part> known, List<Run> runs) {
+        this.book = new PackageBook(contents, known, runs.isEmpty() ? 1 : runs.get(runs.size() - 1).volume(), letterhead);
         front();
         sheets(PackageGroup.DATA);
         sheets(PackageGroup.REPORTS);
@@ -174,16 +186,29 @@ public final class SubmittalPages {
         return of(contents, Volumes.ONE);
     }
 
-    /** Lays out our pages of a package. */
+    /** Lays out our pages of a package without an office's letterhead. */
     public static Pages of(Contents contents, Volumes volumes) {
+        return of(contents, volumes, PackageBook.subject(contents).plain());
+    }
+
+    /**
+     * Lays out our pages of a package.
+     *
+     * @throws UnusableInput if a template, picture or font of the office can't be used
+     */
+    public static Pages of(Contents contents, Volumes volumes, Office office) throws UnusableInput {
+        return of(contents, volumes, PackageBook.subject(contents).of(office));
+    }
+
+    private static Pages of(Contents contents, Volumes volumes, Letterhead letterhead) {
         // The first layout counts pages, the last prints their numbers; a number takes no line more than a missing one.
-        SubmittalPages trial = new SubmittalPages(contents, List.of(), List.of());
+        SubmittalPages trial = new SubmittalPages(contents, letterhead, List.of(), List.of());
         if (!volumes.equals(Volumes.ONE)) {
             List<Run> runs = trial.divided(volumes);
-            trial = new SubmittalPages(contents, List.of(), runs);
+            trial = new SubmittalPages(contents, letterhead, List.of(), runs);
         }
         List<Part> parts = trial.parts();
-        SubmittalPages pages = new SubmittalPages(contents, parts, trial.runs);
+        SubmittalPages pages = new SubmittalPages(contents, letterhead, parts, trial.runs);
         if (!pages.parts().equals(parts)) {
             throw new IllegalStateException("the second layout of submittal " + contents.submittal().id()
                 + " has other pages than the first");
@@ -196,22 +221,25 @@ public final class SubmittalPages {
     private List<Run> whole() {
         List<Run> all = new ArrayList<>();
         for (int i = 0; i < blocks.size(); i++) {
-            all.add(new Run(i, 1, true, 1, blocks.get(i).sheet().map(Sheet::pages).orElse(0)));
+            all.add(new Run(i, 1, 1, 0, 1, blocks.get(i).sheet().map(Sheet::pages).orElse(0)));
         }
         return all;
     }
 
     private List<Run> divided(Volumes volumes) {
         List<Part> own = parts().stream().filter(Part::own).toList();
-        long perPage = Math.max(1, (book.sheets.bytes().length - FONTS) / Math.max(1, own.stream().mapToInt(Part::pages).sum()));
+        PageSizes bytes = PageSizes.of(book.sheets.bytes());
         List<Volumes.Block> sizes = new ArrayList<>();
+        long start = bytes.shared() + BINDING;
         for (int i = 0; i < blocks.size(); i++) {
             Optional<Sheet> sheet = blocks.get(i).sheet();
-            sizes.add(new Volumes.Block(blocks.get(i).group(), own.get(i).pages(), sheet.map(Sheet::pages).orElse(0),
+            List<Long> pages = bytes.pages().subList(own.get(i).firstPage() - 1, own.get(i).firstPage() - 1 + own.get(i).pages());
+            sizes.add(new Volumes.Block(blocks.get(i).group(), pages, sheet.map(Sheet::pages).orElse(0),
                 sheet.filter(found -> found.pages() > 0).map(Sheet::bytes).orElse(0L)));
+            // each file begins with the contents of all
+            start += own.get(i).id().equals(CONTENTS) ? pages.stream().mapToLong(Long::longValue).sum() : 0;
         }
-        int contents = own.stream().filter(part -> part.id().equals(CONTENTS)).mapToInt(Part::pages).sum() + 1;
-        return volumes.divide(sizes, perPage, FONTS + contents * perPage);
+        return volumes.divide(sizes, start);
     }
 
     private void add(String id, String title, PackageGroup group, Runnable writes) {
@@ -240,7 +268,8 @@ public final class SubmittalPages {
             add("group/" + group.name().toLowerCase(Locale.ROOT), group.text(), group, () -> PdfText.bullets(book.sheets,
                 all.stream().map(Sheet::title).toList()));
         }
-        all.forEach(sheet -> blocks.add(new Block(DIVIDER + sheet.id(), sheet.title(), 2, group, () -> divider(sheet), Optional.of(sheet))));
+        all.forEach(sheet -> blocks.add(new Block(DIVIDER + sheet.id(), sheet.title(), 2, group,
+            () -> DividerPages.write(book, sheet, pieces(sheet)), Optional.of(sheet))));
     }
 
     private void work() {
@@ -264,31 +293,24 @@ public final class SubmittalPages {
     }
 
     private void write() {
-        int volume = 1;
-        for (Run run : runs) {
-            Block block = blocks.get(run.block());
-            if (run.volume() > volume) {
-                volume = run.volume();
-                int number = volume;
-                book.volume(volume);
-                book.begin("volume/" + volume, "Submittal " + book.submittal.id() + ", part " + volume + " of " + book.volumes(), 1,
-                    block.group());
-                FrontPages.cover(book, number);
-                contents();
-            }
-            if (run.divider()) {
-                book.begin(block.id(), block.id().equals("transmittal") ? "Submittal " + book.submittal.id() : block.title(), block.level(),
-                    block.group());
-                block.writes().run();
-            }
+        for (Block block : blocks) {
+            book.begin(block.id(), block.id().equals("transmittal") ? "Submittal " + book.submittal.id() : block.title(), block.level(),
+                block.group());
+            block.writes().run();
+        }
+        // the first pages of further files stand behind everything else in our own file, so that a block can be divided at any page
+        for (int volume = 2; volume <= book.volumes(); volume++) {
+            int number = volume;
+            book.begin(COVER + volume, "Submittal " + book.submittal.id() + ", part " + volume + " of " + book.volumes(), 1,
+                runs.stream().filter(run -> run.volume() == number).map(run -> blocks.get(run.block()).group()).findFirst().orElseThrow());
+            FrontPages.cover(book, volume);
+            contents();
         }
     }
 
     /** The package's parts from our pages and the sheets between them. */
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
-        List<Part> own = book.own();
-        int next = 0;
         int volume = 1;
         int page = 1;
         for (Run run : runs) {
@@ -296,26 +318,49 @@ public final class SubmittalPages {
             if (run.volume() > volume) {
                 volume = run.volume();
                 page = 1;
-                page += take(parts, own, next++, page);
+                int cover = blocks.size() + volume - 2;
+                page += take(parts, cover, volume, page, 1, ownPages(cover));
             }
-            if (run.divider()) {
-                page += take(parts, own, next++, page);
+            if (!isBehind(run)) {
+                int left = ownPages(run.block()) - run.ownFirst() + 1;
+                page += take(parts, run.block(), volume, page, run.ownFirst(), isLast(run) ? left : Math.min(left, run.ownPages()));
             }
             if (run.pages() > 0) {
                 Sheet sheet = block.sheet().orElseThrow();
-                parts.add(new Part(sheet.id(), sheet.title(), 0, block.group(), false, run.firstPage(), run.pages(), volume, page));
+                parts.add(new Part(sheet.id(), sheet.title(), 0, block.group(), false, run.firstPage(), run.pages(), volume, page,
+                    run.firstPage()));
                 page += run.pages();
             }
         }
         return parts;
     }
 
-    private int take(List<Part> parts, List<Part> own, int index, int page) {
-        Part part = own.get(index);
-        int end = index + 1 < own.size() ? own.get(index + 1).firstPage() : book.sheets.sheet() + 1;
+    /** Whether a run has pages of a sheet alone, since the sheet is divided. */
+    private static boolean isBehind(Run run) {
+        return run.firstPage() > 1;
+    }
+
+    /** Whether no own pages of its block follow those of a run. */
+    private boolean isLast(Run run) {
+        return runs.stream().noneMatch(other -> other.block() == run.block() && other.ownFirst() > run.ownFirst());
+    }
+
+    /** Number of pages of one of our parts. */
+    private int ownPages(int index) {
+        List<Part> own = book.own();
+        return (index + 1 < own.size() ? own.get(index + 1).firstPage() : book.sheets.sheet() + 1) - own.get(index).firstPage();
+    }
+
+    private int take(List<Part> parts, int index, int volume, int page, int within, int pages) {
+        Part part = book.own().get(index);
         String title = part.id().equals("transmittal") ? "Transmittal" : part.title();
-        parts.add(new Part(part.id(), title, part.level(), part.group(), true, part.firstPage(), end - part.firstPage(), part.volume(), page));
-        return end - part.firstPage();
+        parts.add(new Part(part.id(), title + (pages < ownPages(index) ? pages(within, pages) : ""), part.level(), part.group(), true,
+            part.firstPage() + within - 1, pages, volume, page, within));
+        return pages;
+    }
+
+    private static String pages(int first, int pages) {
+        return pages == 1 ? ", page " + first : ", pages " + first + " to " + (first + pages - 1);
     }
 
     private void contents() {
@@ -323,11 +368,12 @@ public final class SubmittalPages {
         table.head("Part", "Page");
         for (Run run : runs) {
             Block block = blocks.get(run.block());
+            boolean ownCut = !isBehind(run) && !(run.ownFirst() == 1 && isLast(run));
             String title = (block.level() > 1 ? "    " : "") + block.title()
                 + block.sheet().filter(sheet -> !sheet.problem().isEmpty()).map(sheet -> " (not bound in)").orElse("")
-                + (isCut(run) ? ", pages " + run.firstPage() + " to " + (run.firstPage() + run.pages() - 1) : "");
-            String id = run.divider() ? block.id() : block.sheet().orElseThrow().id();
-            int page = run.divider() ? 1 : run.firstPage();
+                + (ownCut ? pages(run.ownFirst(), run.ownPages()) : isCut(run) ? pages(run.firstPage(), run.pages()) : "");
+            String id = isBehind(run) ? block.sheet().orElseThrow().id() : block.id();
+            int page = isBehind(run) ? run.firstPage() : run.ownFirst();
             table.placed(title, book.link(id, page)).placed(book.page(id, page), book.link(id, page));
         }
         table.write();
@@ -337,49 +383,8 @@ public final class SubmittalPages {
         return blocks.get(run.block()).sheet().filter(sheet -> sheet.pages() > run.pages()).isPresent();
     }
 
-    private void divider(Sheet sheet) {
-        PdfText.text(book.sheets, "Sheet: " + sheet.id());
-        List<Run> pieces = runs.stream().filter(run -> run.pages() > 0 && blocks.get(run.block()).sheet().filter(sheet::equals).isPresent())
-            .toList();
-        if (!sheet.problem().isEmpty()) {
-            PdfText.strong(book.sheets, "■ Not bound in: " + sheet.problem());
-        } else if (pieces.size() > 1) {
-            PdfText.strong(book.sheets, "This sheet alone is larger than a part may be, so that its pages are divided: "
-                + String.join("; ", pieces.stream().map(run -> "pages " + run.firstPage() + " to " + (run.firstPage() + run.pages() - 1)
-                + " in part " + run.volume()).toList()) + ".");
-        } else {
-            PdfText.text(book.sheets, sheet.pages() == 1 ? "One page follows." : sheet.pages() + " pages follow.");
-        }
-        List<ProductData> products = book.products().stream().filter(product -> product.sheet().equals(sheet.id())).toList();
-        if (!products.isEmpty()) {
-            PdfText.heading(book.sheets, "Products on this sheet");
-            PdfText.bullets(book.sheets, products.stream().map(product -> chosen(sheet, product)).toList());
-        }
-        List<Paper> papers = book.submittal.encloses().papers().stream().filter(paper -> paper.file().equals(sheet.id())).toList();
-        if (!papers.isEmpty()) {
-            PdfText.heading(book.sheets, "What it is");
-            PdfText.bullets(book.sheets, papers.stream().map(paper -> paper.kind().text()
-                + book.assembly.pack().component(paper.component()).map(component -> " for " + component.title()).orElse("")).toList());
-        }
-        if (!book.marks.on(sheet.id()).isEmpty()) {
-            PdfText.text(book.sheets, "Marked on the sheet by the contractor: the model and colour chosen, and each value that the compliance "
-                + "table cites, with its number in the margin.");
-        }
-    }
-
-    /** A product with where its model and colour are marked, or that they were not found. */
-    private String chosen(Sheet sheet, ProductData product) {
-        StringBuilder line = new StringBuilder(Results.name(product));
-        String colour = book.submittal.encloses().colours().getOrDefault(product.id(), "");
-        if (!colour.isEmpty()) {
-            line.append(", ").append(colour);
-        }
-        for (String word : sheet.pages() > 0 ? List.of(product.model(), colour) : List.<String>of()) {
-            if (!word.isEmpty() && book.contents.found().stream().noneMatch(found -> found.sheet().equals(sheet.id())
-                && found.words().equals(word))) {
-                line.append("; \"").append(word).append("\" was not found on the sheet");
-            }
-        }
-        return line.toString();
+    /** The runs that a sheet's pages are in. */
+    private List<Run> pieces(Sheet sheet) {
+        return runs.stream().filter(run -> run.pages() > 0 && blocks.get(run.block()).sheet().filter(sheet::equals).isPresent()).toList();
     }
 }

@@ -91,7 +91,8 @@ final class SubstitutionPages {
             .head("Paragraph", "Wall, property", "Required", "Proposed", "Result", "Page", "Mark");
         for (Row row : rows) {
             String shortBy = Results.shortBy(row);
-            table.row(Papers.paragraph(row.paragraph()), row.requirement().wall() + ", " + Results.property(book.assembly, row.requirement()),
+            table.row(Papers.paragraph(row.paragraph()), row.requirement().wall() + ", " + Results.property(book.assembly,
+                row.requirement()),
                 Phrases.of(row.requirement()), Results.submitted(row))
                 .strong(Results.result(row) + (shortBy.isEmpty() ? "" : " by " + shortBy));
             CompliancePages.where(book, table, row);

@@ -122,7 +122,7 @@ final class TouchingForm {
     }
 
     private String statements(Touching pair) {
-        return register.items().stream().filter(item -> item.sends().equals(STATEMENT)
+        return register.items().stream().filter(item -> item.isDue() && item.sends().equals(STATEMENT)
             && (item.component().equals(pair.first()) || item.component().equals(pair.second())))
             .map(item -> item.section() + " " + item.paragraph() + ", " + item.item() + ": " + item.status())
             .collect(Collectors.joining("\n"));

@@ -80,6 +80,7 @@ final class Unread {
     }
 
     private static String source(Basis basis) {
-        return basis.document() + (basis.edition().isEmpty() ? "" : " " + basis.edition()) + (basis.at().isEmpty() ? "" : ", " + basis.at());
+        return basis.document() + (basis.edition().isEmpty() ? "" : " " + basis.edition()) + (basis.at().isEmpty() ? "" : ", "
+            + basis.at());
     }
 }

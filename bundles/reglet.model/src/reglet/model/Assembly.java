@@ -1,9 +1,11 @@
 package reglet.model;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -19,11 +21,8 @@ public final class Assembly {
     private final List<RegisterEntry> entries;
     private final List<Pack.Caution> cautions;
     private final Map<Integer, Assembly> alternates;
-    private final Map<Of, List<Requirement>> byOption;
-
-    /** An option of a component on a wall. */
-    private record Of(String wall, String component, String option) {
-    }
+    private final Map<List<Integer>, Assembly> without;
+    private final Map<String, OnWall> walls;
 
     /**
      * @param clauses      clauses that apply, in the order of plan, article, order, id, wall
@@ -33,12 +32,18 @@ public final class Assembly {
      */
     public Assembly(Pack pack, Job job, List<ClauseUse> clauses, List<Requirement> requirements, List<RegisterEntry> entries,
             List<Pack.Caution> cautions) {
-        this(pack, job, clauses, requirements, entries, cautions, Map.of());
+        this(pack, job, clauses, requirements, entries, cautions, Map.of(), Map.of(), walls(requirements));
     }
 
-    /** @param alternates the assembly of the job with one alternate taken up, by its number */
+    /**
+     * @param alternates the assembly of the job with one offered or declined alternate taken up besides, by its number
+     * @param without    the assembly of the job without one accepted alternate, and without all where there are several, by their numbers
+     * @param walls      what of it applies to each wall type, by its id
+     */
     public Assembly(Pack pack, Job job, List<ClauseUse> clauses, List<Requirement> requirements, List<RegisterEntry> entries,
-            List<Pack.Caution> cautions, Map<Integer, Assembly> alternates) {
+            List<Pack.Caution> cautions, Map<Integer, Assembly> alternates, Map<List<Integer>, Assembly> without,
+            Map<String, OnWall> walls) {
+        this.without = Ordered.copy(without);
         this.alternates = Ordered.copy(alternates);
         this.pack = pack;
         this.job = job;
@@ -46,8 +51,14 @@ public final class Assembly {
         this.requirements = List.copyOf(requirements);
         this.entries = List.copyOf(entries);
         this.cautions = List.copyOf(cautions);
-        this.byOption = this.requirements.stream().collect(Collectors.groupingBy(
-            requirement -> new Of(requirement.wall(), requirement.component(), requirement.option()), Collectors.toUnmodifiableList()));
+        this.walls = Ordered.copy(walls);
+    }
+
+    private static Map<String, OnWall> walls(List<Requirement> requirements) {
+        Map<String, OnWall> walls = new LinkedHashMap<>();
+        requirements.stream().collect(Collectors.groupingBy(Requirement::wall, LinkedHashMap::new, Collectors.toList()))
+            .forEach((wall, some) -> walls.put(wall, new OnWall(Map.of(), some, Set.of(), Set.of())));
+        return walls;
     }
 
     public Pack pack() {
@@ -73,9 +84,22 @@ public final class Assembly {
         return entries;
     }
 
-    /** The assembly of the job with one alternate taken up, by its number; empty without such. */
+    /** The assembly of the job with one offered or declined alternate taken up besides, by its number; empty without such. */
     public Map<Integer, Assembly> alternates() {
         return alternates;
+    }
+
+    /** The assembly of the job without one accepted alternate, and without all where there are several, by their numbers. */
+    public Map<List<Integer>, Assembly> without() {
+        return without;
+    }
+
+    /** Numbers of the accepted alternates without which a requirement wouldn't ask for this value. */
+    public List<Integer> broughtBy(Requirement requirement) {
+        return without.entrySet().stream().filter(other -> other.getKey().size() == 1
+            && other.getValue().requirements().stream().noneMatch(same -> same.wall().equals(requirement.wall())
+                && same.path().equals(requirement.path()) && same.value().equals(requirement.value())))
+            .flatMap(other -> other.getKey().stream()).toList();
     }
 
     /** Cautions that apply. */
@@ -111,7 +135,12 @@ public final class Assembly {
 
     /** The requirements of one option of a component on a wall. */
     public List<Requirement> requirements(String wall, String component, String option) {
-        return byOption.getOrDefault(new Of(wall, component, option), List.of());
+        return on(wall).map(found -> found.requirements(component, option)).orElse(List.of());
+    }
+
+    /** What of the assembly applies to a wall type. */
+    public Optional<OnWall> on(String wall) {
+        return Optional.ofNullable(walls.get(wall));
     }
 
     public Optional<Requirement> requirement(String wall, String component, String option, String property) {

@@ -1,6 +1,7 @@
 package reglet.model;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -8,11 +9,28 @@ import java.util.Optional;
  *
  * @param submittal id of the submittal
  * @param rows      in the order of products, walls and requirements
+ * @param remarks   sentences on alternates that something was submitted for
  */
-public record Comparison(String submittal, List<Row> rows) {
+public record Comparison(String submittal, List<Row> rows, List<String> remarks) {
 
     public Comparison {
         rows = List.copyOf(rows);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** A comparison without remarks. */
+    public Comparison(String submittal, List<Row> rows) {
+        this(submittal, rows, List.of());
+    }
+
+    /**
+     * The same comparison, in which no requirement is used that the section does not state.
+     *
+     * @param unstated why the section does not state them, in a sentence, by requirement
+     */
+    public Comparison without(Map<Requirement, String> unstated) {
+        return new Comparison(submittal, rows.stream()
+            .map(row -> Optional.ofNullable(unstated.get(row.requirement())).map(row::unstated).orElse(row)).toList(), remarks);
     }
 
     public enum Result {
@@ -42,6 +60,12 @@ public record Comparison(String submittal, List<Row> rows) {
      */
     public record Row(String product, String paragraph, Requirement requirement, Optional<SheetValue> submitted, Result result,
             Optional<ShortBy> shortBy, String note) {
+
+        /** The same row for a requirement that no text of the section states: nothing can be held to it. */
+        public Row unstated(String why) {
+            String would = result == Result.CANNOT_COMPARE ? "" : " Against the choice it would be \"" + result.text() + "\".";
+            return new Row(product, "", requirement, submitted, Result.CANNOT_COMPARE, Optional.empty(), (why + would + " " + note).strip());
+        }
 
         /** "W1.lath.weight". */
         public String place() {

@@ -15,5 +15,6 @@ import reglet.model.SheetReading.Condition;
  * @param result      meets: all that the job allows keeps the condition; not shown: the job says nothing of it
  * @param note        what a person should know; ""
  */
-public record ConditionCheck(String wall, Condition condition, SheetValue limit, Optional<Requirement> requirement, Result result, String note) {
+public record ConditionCheck(String wall, Condition condition, SheetValue limit, Optional<Requirement> requirement, Result result,
+        String note) {
 }

@@ -28,7 +28,8 @@ public record Drawing(String id, String title, String wall, double scale, List<S
     public enum Stroke { SOLID, HIDDEN, WATER, AIR, CENTRE, BREAK }
 
     /** Conventional fills of the drafting profession. */
-    public enum Hatch { NONE, EARTH, CONCRETE, WOOD, BATT, RIGID_INSULATION, METAL, MORTAR, STONE, GYPSUM, PLYWOOD, MAT, SEALANT, ROD, GRAVEL }
+    public enum Hatch { NONE, EARTH, CONCRETE, WOOD, BATT, RIGID_INSULATION, METAL, MORTAR, STONE, GYPSUM, PLYWOOD, MAT, SEALANT, ROD,
+        GRAVEL }
 
     /** Each shape may belong to a component, so that it can be chosen and a finding shown on it; "" for none. */
     public sealed interface Shape permits Line, Area, Arc, Text, Leader, Dimensioned {

@@ -19,10 +19,10 @@ import java.util.Map;
  * @param facts     the values read, by expression name
  * @param missing   names of the facts that are missing
  * @param basis     where the rule comes from
- * @param alternate number of the alternate that it comes with; 0 when it stands in the base
+ * @param alternates numbers of the alternates that it comes with, the fewest that bring it; none when it stands in the base
  */
 public record Finding(String rule, Kind kind, Scope scope, String wall, String meeting, String component, Map<String, String> options,
-        Place at, String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis, int alternate) {
+        Place at, String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis, List<Integer> alternates) {
 
     public enum Kind {
         CONFLICT("conflict"), GAP("gap"), CAUTION("caution");
@@ -43,22 +43,28 @@ public record Finding(String rule, Kind kind, Scope scope, String wall, String m
         facts = Ordered.copy(facts);
         missing = List.copyOf(missing);
         basis = List.copyOf(basis);
+        alternates = List.copyOf(alternates);
     }
 
     /** A finding in the base. */
     public Finding(String rule, Kind kind, Scope scope, String wall, String meeting, String component, Map<String, String> options, Place at,
             String says, String fix, Map<String, Value> facts, List<String> missing, List<Basis> basis) {
-        this(rule, kind, scope, wall, meeting, component, options, at, says, fix, facts, missing, basis, 0);
+        this(rule, kind, scope, wall, meeting, component, options, at, says, fix, facts, missing, basis, List.of());
     }
 
-    /** The same finding as one that comes with an alternate, and says so. */
-    public Finding with(int number) {
-        return new Finding(rule, kind, scope, wall, meeting, component, options, at, "Alternate " + number + ": " + says, fix, facts, missing,
-            basis, number);
+    /** The same finding as one that comes with alternates, and says so; the same where there are none. */
+    public Finding with(List<Integer> numbers) {
+        return numbers.isEmpty() ? this : new Finding(rule, kind, scope, wall, meeting, component, options, at, Alternate.names(numbers)
+            + (numbers.size() == 1 ? ": " : " together: ") + says, fix, facts, missing, basis, numbers);
     }
 
-    /** What stays the same while a job is edited: rule, wall, meeting and alternate. */
+    /** What stays the same while a job is edited: rule, wall, meeting and alternates. */
     public String key() {
-        return rule + " " + wall + (meeting.isEmpty() ? "" : "/" + meeting) + (alternate == 0 ? "" : " alternate " + alternate);
+        return place() + (alternates.isEmpty() ? "" : " alternate " + String.join("+", alternates.stream().map(String::valueOf).toList()));
+    }
+
+    /** Rule, wall and meeting, whatever brings it. */
+    public String place() {
+        return rule + " " + wall + (meeting.isEmpty() ? "" : "/" + meeting);
     }
 }

@@ -20,10 +20,11 @@ import java.util.Optional;
  * @param register what it says of its register
  * @param questions what was asked about the papers, and answered, by number
  * @param alternates what is priced apart, in the order listed
+ * @param layout    how its sections are laid out
  */
 public record Job(String title, String note, String pack, Map<String, Map<String, Stated>> facts, List<WallType> walls,
         List<String> sections, List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals,
-        RegisterFile register, List<Question> questions, List<Alternate> alternates, Place at) {
+        RegisterFile register, List<Question> questions, List<Alternate> alternates, Layout layout, Place at) {
 
     public Job {
         facts = Ordered.copy(facts);
@@ -35,6 +36,14 @@ public record Job(String title, String note, String pack, Map<String, Map<String
         submittals = List.copyOf(submittals);
         questions = List.copyOf(questions);
         alternates = List.copyOf(alternates);
+    }
+
+    /** A job whose sections are laid out as usual. */
+    public Job(String title, String note, String pack, Map<String, Map<String, Stated>> facts, List<WallType> walls, List<String> sections,
+            List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals, RegisterFile register,
+            List<Question> questions, List<Alternate> alternates, Place at) {
+        this(title, note, pack, facts, walls, sections, changes, accepted, products, submittals, register, questions, alternates,
+            Layout.USUAL, at);
     }
 
     /** A job without alternates, allowances and unit prices. */
@@ -67,6 +76,12 @@ public record Job(String title, String note, String pack, Map<String, Map<String
         return with(others, walls, alternates);
     }
 
+    /** The same job with other changes of its drafted sections. */
+    public Job changing(List<TextChange> others) {
+        return new Job(title, note, pack, facts, walls, sections, others, accepted, products, submittals, register, questions, alternates,
+            layout, at);
+    }
+
     /** The job as it is when these alternates, and no others, are taken up; it holds no alternates any more. */
     public Job taking(List<Integer> numbers) {
         return with(facts, walls.stream().map(wall -> wall.taking(numbers)).toList(), List.of());
@@ -74,19 +89,63 @@ public record Job(String title, String note, String pack, Map<String, Map<String
 
     private Job with(Map<String, Map<String, Stated>> otherFacts, List<WallType> otherWalls, List<Alternate> otherAlternates) {
         return new Job(title, note, pack, otherFacts, otherWalls, sections, changes, accepted, products, submittals, register, questions,
-            otherAlternates, at);
+            otherAlternates, layout, at);
     }
 
-    /** Numbers of the alternates that a wall type has another choice for, in the order listed. */
-    public List<Integer> versions() {
-        return alternates.stream().filter(alternate -> alternate.kind() == Alternate.Kind.ALTERNATE).map(Alternate::number)
-            .filter(number -> walls.stream().flatMap(wall -> wall.choices().values().stream())
-                .anyMatch(choice -> choice.alternates().containsKey(number))).toList();
+    /**
+     * The job as it will be built: what accepted alternates choose are the walls' choices, and alternates that are still offered have
+     * their versions beside them. Everything that is worked out of a job starts here.
+     */
+    public Job built() {
+        List<Integer> accepted = alternates(Alternate.State.ACCEPTED);
+        return accepted.isEmpty() ? this : with(facts, walls.stream().map(wall -> wall.taking(accepted)).toList(), alternates);
     }
 
-    /** Numbers of the alternates that the owner has taken up. */
-    public List<Integer> taken() {
-        return alternates.stream().filter(alternate -> alternate.kind() == Alternate.Kind.ALTERNATE && alternate.taken())
-            .map(Alternate::number).toList();
+    /** The same job with these alternates accepted besides those that are. */
+    public Job accepting(List<Integer> numbers) {
+        return with(facts, walls, alternates.stream().map(one -> one.kind() == Alternate.Kind.ALTERNATE && numbers.contains(one.number())
+            ? one.with(Alternate.State.ACCEPTED) : one).toList());
+    }
+
+    /** The same job under another title. */
+    public Job titled(String other) {
+        return new Job(other, note, pack, facts, walls, sections, changes, accepted, products, submittals, register, questions, alternates,
+            layout, at);
+    }
+
+    /** An alternate by its number. */
+    public Optional<Alternate> alternate(int number) {
+        return alternates.stream().filter(one -> one.kind() == Alternate.Kind.ALTERNATE && one.number() == number).findFirst();
+    }
+
+    /** Numbers of the alternates of a state, in the order listed. */
+    public List<Integer> alternates(Alternate.State state) {
+        return alternates.stream().filter(one -> one.is(state)).map(Alternate::number).toList();
+    }
+
+    /** Numbers of the alternates of a state that a wall type has another choice for, in the order listed. */
+    public List<Integer> versions(Alternate.State state) {
+        return alternates(state).stream().filter(number -> walls.stream().flatMap(wall -> wall.choices().values().stream())
+            .anyMatch(choice -> choice.alternates().containsKey(number))).toList();
+    }
+
+    /** Whether two alternates ask for different things in one place, so that they can't be taken up together. */
+    public boolean exclude(int one, int other) {
+        return walls.stream().flatMap(wall -> wall.choices().values().stream()).map(Choice::alternates)
+            .anyMatch(versions -> versions.containsKey(one) && versions.containsKey(other)
+                && !versions.get(one).asksSame(versions.get(other)));
+    }
+
+    /**
+     * The address of the version that is in force: "W1.lath.alternates.1.weight" for "W1.lath.weight" where an accepted alternate has a
+     * choice of its own; else the address itself.
+     */
+    public String inForce(String address) {
+        String[] parts = address.split("\\.", 3);
+        Optional<Choice> choice = parts.length < 2 || parts.length == 3 && parts[2].startsWith(Choice.VERSIONS + ".") ? Optional.empty()
+            : wall(parts[0]).flatMap(wall -> wall.choice(parts[1]));
+        return choice.flatMap(found -> alternates(Alternate.State.ACCEPTED).stream().filter(found.alternates()::containsKey)
+            .reduce((one, other) -> other)).map(number -> parts[0] + "." + parts[1] + "." + Choice.VERSIONS + "." + number
+            + (parts.length == 3 ? "." + parts[2] : "")).orElse(address);
     }
 }

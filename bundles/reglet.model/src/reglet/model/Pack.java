@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param cautions what every section, package and worksheet says of its limits and of dangers on site, in order
  */
 public record Pack(String name, String version, String title, List<Caution> cautions, List<Subject> subjects, List<Component> components,
-        List<Rule> rules, List<Calculation> calculations, List<Table> tables, List<Standard> standards, List<SectionPlan> plans, List<Clause> clauses,
+        List<Rule> rules, List<Calculation> calculations, List<Table> tables, List<Standard> standards, List<SectionPlan> plans,
+            List<Clause> clauses,
         List<RegisterEntry> entries, List<Synonym> synonyms, List<HoldPoint> holdPoints, List<Touching> touching,
         List<ExtraStock> stock) {
 

@@ -18,6 +18,8 @@ public enum PaperRule {
         "a requirement is stated once"),
     SECTIONS("paper.sections", Finding.Kind.CONFLICT,
         "a value or kind typed into one section is the one that the section which owns the component requires", "a requirement is stated once"),
+    PRINTED("paper.printed", Finding.Kind.GAP, "a requirement of the choices is still stated where a person changed or struck its text",
+        "a requirement is stated once"),
     REFERENCE("paper.reference", Finding.Kind.CONFLICT, "articles, paragraphs and sections that the text refers to are there",
         "cross references"),
     TEXT("paper.text", Finding.Kind.CONFLICT, "the text can be printed: its paragraph and its slots are there", "slots"),

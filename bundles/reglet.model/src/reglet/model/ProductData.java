@@ -24,7 +24,8 @@ public record ProductData(String id, String component, String name, String maker
     }
 
     /** A product without a report. */
-    public ProductData(String id, String component, String name, String maker, String model, String sheet, List<SheetValue> values, Place at) {
+    public ProductData(String id, String component, String name, String maker, String model, String sheet, List<SheetValue> values,
+            Place at) {
         this(id, component, name, maker, model, sheet, values, Optional.empty(), at);
     }
 

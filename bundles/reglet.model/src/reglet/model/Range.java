@@ -7,7 +7,8 @@ public record Range(Quantity low, Quantity high) implements Value {
 
     public Range {
         if (low.dimension() != high.dimension() || low.si() > high.si()) {
-            throw new IllegalArgumentException("a range goes from low to high of one dimension, not from " + low.text() + " to " + high.text());
+            throw new IllegalArgumentException("a range goes from low to high of one dimension, not from " + low.text() + " to "
+                + high.text());
         }
     }
 

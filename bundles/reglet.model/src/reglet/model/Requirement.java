@@ -1,5 +1,7 @@
 package reglet.model;
 
+import java.util.Objects;
+
 /**
  * A property with the value that a job gives it: derived, never stored.
  *
@@ -11,6 +13,12 @@ package reglet.model;
  * @param at        where the job fixes it: the choice, or the value set over it
  */
 public record Requirement(String wall, String component, String option, Property property, Value value, Place at) {
+
+    /** Of what is quickly told: a property says much of itself, and requirements are looked up very often. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(wall, component, option, property.name());
+    }
 
     /** "lath.weight". */
     public String path() {

@@ -97,10 +97,31 @@ public record SectionChanges(Optional<SectionDocument> before, Optional<SectionD
         return after.or(() -> before).orElseThrow();
     }
 
-    /** Changes of articles and paragraphs, each once, in the order of the paper. */
+    /**
+     * Changes of articles and paragraphs, each once, in the order of the paper. What moves along with the article or paragraph that it
+     * stands below, and reads as before, is no change of its own.
+     */
     public List<Line> provisions() {
         return lines.stream().filter(line -> line.kind() != Kind.SAME && line.kind() != Kind.LEFT)
-            .filter(line -> line.side().sort() == Sort.ARTICLE || line.side().sort() == Sort.PARAGRAPH).toList();
+            .filter(line -> line.side().sort() == Sort.ARTICLE || line.side().sort() == Sort.PARAGRAPH).filter(line -> !movesAlong(line))
+            .toList();
+    }
+
+    private boolean movesAlong(Line line) {
+        return line.kind() == Kind.MOVED && line.before().orElseThrow().plain().equals(line.after().orElseThrow().plain())
+            && lines.stream().anyMatch(other -> other.kind() == Kind.MOVED
+                && above(line.before().orElseThrow()).equals(other.before().orElseThrow().path())
+                && above(line.after().orElseThrow()).equals(other.after().orElseThrow().path()));
+    }
+
+    /** The address that a line stands below: "2.3" of "2.3.A". */
+    private static String above(Side side) {
+        return side.sort() == Sort.ARTICLE ? "none" : side.path().substring(0, Math.max(0, side.path().lastIndexOf('.')));
+    }
+
+    /** Changes of the cautions, in the order of the paper. */
+    public List<Line> cautions() {
+        return lines.stream().filter(line -> line.kind() != Kind.SAME && line.side().sort() == Sort.CAUTION).toList();
     }
 
     /** The paragraph of a draft with an id. */

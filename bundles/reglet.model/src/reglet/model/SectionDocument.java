@@ -1,7 +1,11 @@
 package reglet.model;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -30,8 +34,18 @@ public record SectionDocument(String number, String title, String job, String no
         }
     }
 
-    /** An article with its number: "2.3", "LATH". */
-    public record Article(String id, String number, String title, List<Paragraph> paragraphs) {
+    /**
+     * An article with its number: "2.3", "LATH".
+     *
+     * @param table whether its paragraphs are references that print as the rows of a table
+     */
+    public record Article(String id, String number, String title, List<Paragraph> paragraphs, boolean table) {
+
+        /** An article of paragraphs as they are. */
+        public Article(String id, String number, String title, List<Paragraph> paragraphs) {
+            this(id, number, title, paragraphs, false);
+        }
+
         public Article {
             paragraphs = List.copyOf(paragraphs);
         }
@@ -108,9 +122,29 @@ public record SectionDocument(String number, String title, String job, String no
      * prints, such as a kind that the option's title says, of the first of Part 2 or 3 that names the option for this wall.
      */
     public Optional<String> pathOf(Requirement requirement) {
-        return first(paragraph -> true, slot -> slot.requirements().contains(requirement))
-            .or(() -> first(paragraph -> !paragraph.path().startsWith("1.") && isFor(paragraph.id(), requirement),
-                slot -> slot.ref().equals(requirement.component())));
+        return first(paragraph -> true, slot -> slot.requirements().contains(requirement)).or(() -> pathOfOption(requirement));
+    }
+
+    private Optional<String> pathOfOption(Requirement requirement) {
+        return first(paragraph -> !paragraph.path().startsWith("1.") && isFor(paragraph.id(), requirement),
+            slot -> slot.ref().equals(requirement.component()));
+    }
+
+    /** As {@link #pathOf} for many requirements of one wall type: the section is looked through once. Those without an address are left out. */
+    public Map<Requirement, String> pathsOf(String wall, Collection<Requirement> requirements) {
+        Map<Requirement, String> printed = new HashMap<>();
+        for (Paragraph paragraph : paragraphs()) {
+            for (Span span : paragraph.text()) {
+                if (span instanceof Slot slot) {
+                    slot.requirements().stream().filter(requirement -> requirement.wall().equals(wall))
+                        .forEach(requirement -> printed.putIfAbsent(requirement, paragraph.path()));
+                }
+            }
+        }
+        Map<Requirement, String> paths = new LinkedHashMap<>();
+        requirements.forEach(requirement -> Optional.ofNullable(printed.get(requirement)).or(() -> pathOfOption(requirement))
+            .ifPresent(path -> paths.put(requirement, path)));
+        return paths;
     }
 
     private Optional<String> first(Predicate<Paragraph> which, Predicate<Slot> prints) {

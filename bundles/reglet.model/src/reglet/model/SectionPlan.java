@@ -10,6 +10,9 @@ import java.util.List;
  */
 public record SectionPlan(String number, String title, List<Article> articles, Place at) {
 
+    /** General, products, execution. */
+    public static final int PARTS = 3;
+
     public SectionPlan {
         articles = List.copyOf(articles);
     }

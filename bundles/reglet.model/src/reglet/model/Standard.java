@@ -21,7 +21,25 @@ public record Standard(String id, String title, Map<String, String> editions, Li
 
     /** Key of the standard in clause slots: "ASTM C847" is {@code std.ASTM_C847}. */
     public String key() {
-        return id.replaceAll("[^A-Za-z0-9]+", "_");
+        return key(id);
+    }
+
+    /** An id as slots write it: each run of what is neither a letter from A to Z nor a digit is one underscore. Asked for very often. */
+    public static String key(String id) {
+        StringBuilder key = new StringBuilder(id.length());
+        boolean run = false;
+        for (int i = 0; i < id.length(); i++) {
+            char character = id.charAt(i);
+            boolean plain = character >= 'A' && character <= 'Z' || character >= 'a' && character <= 'z'
+                || character >= '0' && character <= '9';
+            if (plain) {
+                key.append(character);
+            } else if (!run) {
+                key.append('_');
+            }
+            run = !plain;
+        }
+        return key.toString();
     }
 
     public Optional<String> edition(String codeName, String codeEdition) {

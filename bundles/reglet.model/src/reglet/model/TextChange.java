@@ -4,9 +4,10 @@ package reglet.model;
  * What a person did to a drafted paragraph. The person's wording wins and stays.
  *
  * @param section   section number
- * @param paragraph id of the paragraph that is changed, struck or moved, or after which one is added
- * @param kind      change, strike, add or move
- * @param text      Markdown of the person's text; "" when struck or moved
+ * @param paragraph id of the paragraph that is changed, struck or moved, or after which one is added; of what is left out the property
+ *                  ("lath.weight"), or the component for its kind ("lath")
+ * @param kind      change, strike, add or move; or that the section leaves a requirement out on purpose
+ * @param text      Markdown of the person's text; "" when struck or moved; the reason why a requirement is left out
  * @param madeOn    the library's text that the change was made on; "" for an added or moved paragraph
  * @param after     id of the paragraph behind which it is moved; "" unless moved
  * @param at        place of the block's heading
@@ -14,7 +15,7 @@ package reglet.model;
  */
 public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, String after, Place at,
         Place textAt) {
-    public enum Kind { CHANGE, STRIKE, ADD, MOVE }
+    public enum Kind { CHANGE, STRIKE, ADD, MOVE, LEAVE_OUT }
 
     /** The place of a phrase in the person's text; where the text begins when it doesn't hold the phrase. */
     public Place placeOf(String phrase) {

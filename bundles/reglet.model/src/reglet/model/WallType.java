@@ -1,5 +1,6 @@
 package reglet.model;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,17 +26,16 @@ public record WallType(String id, String title, Map<String, Stated> facts, List<
         return Optional.ofNullable(choices.get(component));
     }
 
-    /** The wall as it is when these alternates are taken up: of several for one component the last listed. */
+    /** The wall as it is when these alternates are taken up. */
     WallType taking(List<Integer> numbers) {
-        Map<String, Choice> taken = new java.util.LinkedHashMap<>();
-        choices.forEach((component, choice) -> taken.put(component, numbers.stream().filter(choice.alternates()::containsKey)
-            .reduce((one, other) -> other).map(choice.alternates()::get).orElse(choice)));
+        Map<String, Choice> taken = new LinkedHashMap<>();
+        choices.forEach((component, choice) -> taken.put(component, choice.taking(numbers)));
         return new WallType(id, title, facts, meetings, taken, at);
     }
 
     /** The same wall with another choice of one component. */
     public WallType with(Choice choice) {
-        var changed = new java.util.LinkedHashMap<>(choices);
+        var changed = new LinkedHashMap<>(choices);
         changed.put(choice.component(), choice);
         return new WallType(id, title, facts, meetings, changed, at);
     }

@@ -32,7 +32,8 @@ public record Worksheet(String name, String title, String component, String wall
 
     /** The same worksheet as a pack asked for it. */
     public Worksheet at(Calculation calculation, String newWall, String newMeeting) {
-        return new Worksheet(name, calculation.title(), calculation.component(), newWall, newMeeting, inputs, steps, results, margin, assumed, warnings);
+        return new Worksheet(name, calculation.title(), calculation.component(), newWall, newMeeting, inputs, steps, results, margin,
+            assumed, warnings);
     }
 
     /** The same worksheet under another title. */

@@ -183,7 +183,8 @@ class HarmTest {
         try {
             String name = one.mutation().where().startsWith("mesa-library") ? "mesa-library" : "harbour-clinic";
             Check check = RealPack.ENGINE.open(SampleJob.of(name).with(one.mutation().name(), one.mutation().value()).read(RealPack.PACK));
-            Finding finding = check.checked().findings().stream().filter(stands -> stands.key().equals(one.found().get(0).key())).findFirst()
+            Finding finding = check.checked().findings().stream().filter(stands -> stands.key().equals(one.found().get(0).key()))
+                .findFirst()
                 .orElseThrow();
             Remedies remedies = check.remedies(finding);
             if (remedies.all().isEmpty()) {
@@ -192,7 +193,8 @@ class HarmTest {
             }
             Set<String> before = check.checked().findings().stream().map(Finding::key).collect(Collectors.toSet());
             for (Remedy remedy : remedies.all()) {
-                Set<String> after = check.after(remedy.changes()).checked().findings().stream().map(Finding::key).collect(Collectors.toSet());
+                Set<String> after = check.after(remedy.changes()).checked().findings().stream().map(Finding::key)
+                    .collect(Collectors.toSet());
                 assertTrue(!after.contains(finding.key()) && before.containsAll(after), one.text() + " by " + remedy.text());
             }
             return Optional.empty();

@@ -59,7 +59,8 @@ class OrderTest {
             List<WallType> walls = shuffled(job.walls(), random);
             List<Finding> findings = RealPack.ENGINE.check(with(job, walls)).findings();
             assertEquals(expected, sorted(found(RealPack.ENGINE, with(job, walls))));
-            assertEquals(walls.stream().map(WallType::id).filter(id -> findings.stream().anyMatch(finding -> finding.wall().equals(id))).toList(),
+            assertEquals(walls.stream().map(WallType::id).filter(id -> findings.stream().anyMatch(finding -> finding.wall().equals(id)))
+                .toList(),
                 findings.stream().map(Finding::wall).filter(wall -> !wall.isEmpty()).distinct().toList());
         }
     }
@@ -73,7 +74,8 @@ class OrderTest {
     }
 
     private static Job with(Job job, List<WallType> walls) {
-        return new Job(job.title(), job.note(), job.pack(), job.facts(), walls, job.sections(), job.changes(), job.accepted(), job.products(),
+        return new Job(job.title(), job.note(), job.pack(), job.facts(), walls, job.sections(), job.changes(), job.accepted(),
+            job.products(),
             job.submittals(), job.register(), job.questions(), job.at());
     }
 

@@ -96,7 +96,8 @@ class ProposalsTest {
 
     /** Every way to fill some components of the sample, the others kept: none that stands is cheaper than what is proposed. */
     @ParameterizedTest
-    @ValueSource(strings = {"lath lath_fastener mat", "sealant backer_rod flexible_flashing", "inner_ply outer_ply", "veneer setting_bed unit_joint",
+    @ValueSource(strings = {"lath lath_fastener mat", "sealant backer_rod flexible_flashing", "inner_ply outer_ply",
+        "veneer setting_bed unit_joint",
         "base_screed casing_bead top_vent"})
     void theOptimumIsWhatTryingEverythingFinds(String free) throws Exception {
         Job job = sample("harbour-clinic");
@@ -128,8 +129,10 @@ class ProposalsTest {
 
     /** Cost classes of all choices, and two for each caution. */
     private static int cost(Check check) {
-        int choices = check.job().walls().stream().flatMap(wall -> wall.choices().values().stream()).mapToInt(choice -> choice.accept().stream()
-            .mapToInt(option -> RealPack.PACK.component(choice.component()).orElseThrow().option(option).orElseThrow().cost()).max().orElse(0))
+        int choices = check.job().walls().stream().flatMap(wall -> wall.choices().values().stream()).mapToInt(choice -> choice.accept()
+            .stream()
+            .mapToInt(option -> RealPack.PACK.component(choice.component()).orElseThrow().option(option).orElseThrow().cost()).max()
+            .orElse(0))
             .sum();
         return choices + 2 * (int) check.checked().findings().stream().filter(finding -> finding.kind() == Finding.Kind.CAUTION).count();
     }
@@ -149,7 +152,8 @@ class ProposalsTest {
         for (int trial = 0; trial < 40; trial++) {
             SmallPack pack = new SmallPack();
             for (int rule = 0; rule < 5; rule++) {
-                String[] facts = {"framing.option == \"close\"", "framing.option == \"wide\"", "mat.option == \"thin\"", "mat.option == \"thick\"",
+                String[] facts = {"framing.option == \"close\"", "framing.option == \"wide\"", "mat.option == \"thin\"",
+                    "mat.option == \"thick\"",
                     "lath.option == \"light\"", "lath.option == \"heavy\"", "lath.option == \"wire\""};
                 pack.rule("r" + rule, "each: wall", "", "!(" + facts[random.nextInt(7)] + " && " + facts[random.nextInt(7)] + ")");
             }
@@ -192,7 +196,8 @@ class ProposalsTest {
             return check.checked().isClean();
         }
         for (Option option : engine.pack().component(components.get(0)).orElseThrow().options()) {
-            if (fill(engine, check.after(List.of(new Change("W1." + components.get(0), option.id()))), components.subList(1, components.size()))) {
+            if (fill(engine, check.after(List.of(new Change("W1." + components.get(0), option.id()))), components.subList(1,
+                components.size()))) {
                 return true;
             }
         }

@@ -79,7 +79,8 @@ class RealPackTest {
         List<WallType> walls = job.walls().stream().map(wall -> {
             List<Meeting> meetings = new ArrayList<>(wall.meetings());
             Collections.shuffle(meetings, random);
-            return new WallType(wall.id(), wall.title(), shuffled(wall.facts(), random), meetings, shuffled(wall.choices(), random), wall.at());
+            return new WallType(wall.id(), wall.title(), shuffled(wall.facts(), random), meetings, shuffled(wall.choices(), random),
+                wall.at());
         }).toList();
         return new Job(job.title(), job.note(), job.pack(), shuffled(job.facts(), random), walls, job.sections(), job.changes(),
             job.accepted(), job.products(), job.submittals(), job.register(), job.questions(), job.at());
@@ -102,7 +103,8 @@ class RealPackTest {
                 .toList(), choices(wall), wall.at())).toList();
         Map<String, Map<String, Stated>> facts = new LinkedHashMap<>();
         job.facts().forEach((subject, values) -> facts.put(subject, converted(values)));
-        Job metric = new Job(job.title(), job.note(), job.pack(), facts, walls, job.sections(), job.changes(), job.accepted(), job.products(),
+        Job metric = new Job(job.title(), job.note(), job.pack(), facts, walls, job.sections(), job.changes(), job.accepted(),
+            job.products(),
             job.submittals(), job.register(), job.questions(), job.at());
         assertEquals(rules, engine.check(metric).findings().stream().map(Finding::key).toList());
     }

@@ -85,7 +85,8 @@ class RemediesTest {
         }
         // facts of the world, such as a climate that the map doesn't have, are for a person to state right
         assertTrue(without.size() <= Mutants.ALL.size() / 10, without.toString());
-        assertTrue(without.values().stream().filter(none -> none.startsWith("No change")).count() <= Mutants.ALL.size() / 20, without.toString());
+        assertTrue(without.values().stream().filter(none -> none.startsWith("No change")).count() <= Mutants.ALL.size() / 20,
+            without.toString());
     }
 
     @Test
@@ -104,7 +105,8 @@ class RemediesTest {
     @Test
     void aLathTooLightForItsSpanIsMendedByAnotherLathOrCloserStuds() throws Exception {
         Check check = RealPack.ENGINE.open(sample("orchard-row"));
-        Finding light = check.checked().findings().stream().filter(finding -> finding.rule().equals("lath.weight")).findFirst().orElseThrow();
+        Finding light = check.checked().findings().stream().filter(finding -> finding.rule().equals("lath.weight")).findFirst()
+            .orElseThrow();
         Set<String> first = check.remedies(light).all().stream().map(remedy -> remedy.changes().get(0).set()).collect(Collectors.toSet());
         assertTrue(first.contains("W1.lath") && (first.contains("W1.framing") || first.contains("W1.framing.spacing")), first.toString());
     }
@@ -153,7 +155,8 @@ class RemediesTest {
         Check check = RealPack.ENGINE.open(sample("harbour-clinic"));
         Map<Change, String> wrong = Map.of(new Change("W1.lat", "woven-17"), "did you mean 'lath'",
             new Change("W1.lath", "woven"), "woven-17, woven-18", new Change("W9.lath", "woven-17"), "no wall type or fact \"W9\"",
-            new Change("W1.base-1.clearance", "4 psf"), "expected a value such as 1 in", new Change("site.climate", "wet"), "dry, moist, marine",
+            new Change("W1.base-1.clearance", "4 psf"), "expected a value such as 1 in", new Change("site.climate", "wet"),
+                "dry, moist, marine",
             new Change("W1.insulation.thickness", "1 in"), "choose an option before setting a value");
         wrong.forEach((change, says) -> {
             UnusableInput refused = assertThrows(UnusableInput.class, () -> check.after(List.of(change)));

@@ -86,7 +86,8 @@ class ResultsTest {
         SmallPack files = new SmallPack().rule("", "span(lath.kind, lath.weight) >= framing.spacing")
             .replacing("pack/components/lath.yaml", "weight: 2.5 lb/yd2", "weight: 1 lb/yd2");
         assertEquals(Result.GAP, result(files));
-        assertTrue(files.engine().check(files.job()).findings().get(0).says().contains("Span of lath (kind expanded metal, weight 1 lb/yd²)"));
+        assertTrue(files.engine().check(files.job()).findings().get(0).says()
+            .contains("Span of lath (kind expanded metal, weight 1 lb/yd²)"));
     }
 
     @Test
@@ -96,7 +97,8 @@ class ResultsTest {
 
     @Test
     void anUndecidedComponentIsOneGapHoweverManyRulesNeedIt() throws Exception {
-        SmallPack files = new SmallPack().rule("", "lath.weight > q(\"1 lb/yd2\")").rule("s", "each: wall", "", "lath.chosen || lath.kind == \"woven wire\"")
+        SmallPack files = new SmallPack().rule("", "lath.weight > q(\"1 lb/yd2\")").rule("s", "each: wall", "",
+            "lath.chosen || lath.kind == \"woven wire\"")
             .replacing(WALL, "lath: {accept: [light]}\n", "");
         Checked checked = files.engine().check(files.job());
         assertEquals(List.of("lath.decided"), checked.findings().stream().map(Finding::rule).toList());
@@ -123,7 +125,8 @@ class ResultsTest {
     @Test
     void aRuleForEachMeetingIsLookedAtForEachOfItsKind() throws Exception {
         SmallPack files = new SmallPack().rule("r", "each: meeting\nsubject: opening", "", "opening.flashed")
-            .replacing(WALL, "framing:", "meets:\n  a: {as: opening, flashed: yes}\n  b: {as: opening, flashed: no}\n  c: {as: opening}\nframing:");
+            .replacing(WALL, "framing:", "meets:\n  a: {as: opening, flashed: yes}\n  b: {as: opening, flashed: no}\n  c: {as: "
+            + "opening}\nframing:");
         List<String> found = files.engine().check(files.job()).findings().stream().map(finding -> finding.kind().text() + " "
             + finding.meeting()).toList();
         assertEquals(List.of("conflict b", "gap c"), found.stream().sorted().toList());

@@ -3,11 +3,12 @@ package reglet.rules;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import reglet.model.Job;
-import reglet.model.Pack;
 import reglet.model.UnusableInput;
 import reglet.store.Jobs;
 import reglet.store.Packs;
@@ -126,27 +127,34 @@ final class SmallPack {
             + "basis: [{document: test, known: read}]\nexamples: {holds: [{lath.kind: woven wire}]}\n");
     }
 
-    private Path write() {
+    /** What a reader makes of the files, which stand in a folder only as long as it reads. */
+    private <T> T read(Reading<T> reading) throws UnusableInput, IOException {
+        Path folder = Files.createTempDirectory("small-pack");
         try {
-            Path folder = Files.createTempDirectory("small-pack");
             for (Map.Entry<String, String> file : files.entrySet()) {
                 Path path = folder.resolve(file.getKey());
                 Files.createDirectories(path.getParent());
                 Files.writeString(path, file.getValue());
             }
-            return folder;
-        } catch (IOException failed) {
-            throw new java.io.UncheckedIOException(failed);
+            return reading.of(folder);
+        } finally {
+            try (Stream<Path> written = Files.walk(folder)) {
+                for (Path path : written.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
         }
     }
 
+    private interface Reading<T> {
+        T of(Path folder) throws UnusableInput, IOException;
+    }
+
     Engine engine() throws UnusableInput, IOException {
-        return Engine.compile(Packs.read(write().resolve("pack")).pack(), Worksheets::run);
+        return Engine.compile(read(folder -> Packs.read(folder.resolve("pack")).pack()), Worksheets::run);
     }
 
     Job job() throws UnusableInput, IOException {
-        Path folder = write();
-        Pack pack = Packs.read(folder.resolve("pack")).pack();
-        return Jobs.read(folder.resolve("job"), pack);
+        return read(folder -> Jobs.read(folder.resolve("job"), Packs.read(folder.resolve("pack")).pack()));
     }
 }

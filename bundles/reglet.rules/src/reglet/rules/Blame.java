@@ -12,6 +12,7 @@ import reglet.model.Component;
 import reglet.model.Finding;
 import reglet.model.Meeting;
 import reglet.model.Rule;
+import reglet.model.Specifying;
 import reglet.model.WallType;
 
 /**
@@ -121,7 +122,7 @@ final class Blame {
             Optional<Choice> before = wall.choice(component.id());
             choices.put(component.id(), new Choice(component.id(), List.of(member.split(", ")),
                 before.map(Choice::values).orElse(Map.of()), before.map(Choice::by).orElse(""), before.map(Choice::because).orElse(""),
-                before.map(Choice::at).orElse(wall.at())));
+                Specifying.PERFORMANCE, before.map(Choice::alternates).orElse(Map.of()), before.map(Choice::at).orElse(wall.at())));
         }
         return new WallType(wall.id(), wall.title(), wall.facts(), wall.meetings(), choices, wall.at());
     }

@@ -173,7 +173,8 @@ final class Candidates {
     /** A value that a person may set: one that no option gives, or a dimension that no product brings along. */
     private void value(WallType wall, Component component, Property property, List<Quantity> limits) {
         boolean offered = component.options().stream().anyMatch(option -> option.value(property.name()).isPresent());
-        boolean dimension = (property.type().kind() == Kind.QUANTITY || property.type().kind() == Kind.RANGE) && (property.evidence() == Evidence.NONE
+        boolean dimension = (property.type().kind() == Kind.QUANTITY || property.type().kind() == Kind.RANGE)
+            && (property.evidence() == Evidence.NONE
             || property.evidence() == Evidence.FIELD_CHECK || property.evidence() == Evidence.SHOP_DRAWING);
         Optional<Choice> choice = wall.choice(component.id());
         String address = wall.id() + "." + component.id() + "." + property.name();

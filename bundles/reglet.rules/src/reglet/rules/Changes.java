@@ -102,6 +102,9 @@ final class Changes {
         }
         Optional<Component> component = pack.component(parts[1]);
         if (component.isPresent()) {
+            if (parts.length == 3 && parts[2].startsWith(Choice.VERSIONS + ".")) {
+                return version(wall, component.get(), parts[2].split("\\.", 3));
+            }
             return parts.length == 2 ? choosing(wall, component.get()) : setting(wall, component.get(), parts[2]);
         }
         List<String> known = new ArrayList<>(pack.components().stream().map(Component::id).toList());
@@ -116,14 +119,36 @@ final class Changes {
             choices.remove(component.id());
             return new WallType(wall.id(), wall.title(), wall.facts(), wall.meetings(), choices, wall.at());
         }
+        List<String> accept = options(component);
+        return wall.with(wall.choice(component.id()).map(before -> before.accepting(accept))
+            .orElseGet(() -> new Choice(component.id(), accept, Map.of(), "", "", wall.at())));
+    }
+
+    private List<String> options(Component component) throws UnusableInput {
         List<String> accept = List.of(change.to().split("\\s*,\\s*"));
         for (String option : accept) {
             if (component.option(option).isEmpty()) {
                 throw wrong("there is no option \"" + option + "\"", option, component.options().stream().map(Option::id).toList());
             }
         }
-        return wall.with(wall.choice(component.id()).map(before -> before.accepting(accept))
-            .orElseGet(() -> new Choice(component.id(), accept, Map.of(), "", "", wall.at())));
+        return accept;
+    }
+
+    /** Another choice or value in what an alternate has for a component: {@code [alternates, 1]} or {@code [alternates, 1, weight]}. */
+    private WallType version(WallType wall, Component component, String[] parts) throws UnusableInput {
+        Map<Integer, Choice> versions = wall.choice(component.id()).map(Choice::alternates).orElse(Map.of());
+        List<String> numbers = versions.keySet().stream().map(String::valueOf).toList();
+        if (!numbers.contains(parts[1])) {
+            throw wrong("no alternate \"" + parts[1] + "\" has a choice of its own here", parts[1], numbers);
+        }
+        int number = Integer.parseInt(parts[1]);
+        Choice before = versions.get(number);
+        if (parts.length == 2 && change.to().isEmpty()) {
+            throw new UnusableInput(new Problem(at, "an alternate can't do without what the base has", "name an option"));
+        }
+        Choice after = parts.length == 2 ? before.accepting(options(component))
+            : before.setting(stating(before.values(), component.properties(), parts[2]));
+        return wall.with(wall.choice(component.id()).orElseThrow().with(number, after));
     }
 
     private WallType setting(WallType wall, Component component, String property) throws UnusableInput {

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
+import reglet.model.Alternate.State;
 import reglet.model.Change;
 import reglet.model.Checked;
 import reglet.model.Choice;
@@ -61,12 +61,13 @@ public final class Check {
 
     /** What every option of a component that is not taken would clear and bring, were it the one accepted. */
     public List<WhatIf> whatIf(String wall, String component) {
-        WallType now = job().wall(wall).orElseThrow();
+        Check plain = plain(job());
+        WallType now = plain.job().wall(wall).orElseThrow();
         Component asked = inquiry.book.component(component);
         List<String> accepted = now.choice(component).map(Choice::accept).orElse(List.of());
-        Map<String, Finding> before = byKey();
+        Map<String, Finding> before = plain.byKey();
         return asked.options().stream().map(Option::id).filter(option -> !accepted.equals(List.of(option))).map(option -> {
-            Map<String, Finding> after = after(job().with(Blame.with(now, asked, option))).byKey();
+            Map<String, Finding> after = plain.after(plain.job().with(Blame.with(now, asked, option))).byKey();
             return new WhatIf(wall, component, option,
                 before.entrySet().stream().filter(found -> !after.containsKey(found.getKey())).map(Map.Entry::getValue).toList(),
                 after.entrySet().stream().filter(found -> !before.containsKey(found.getKey())).map(Map.Entry::getValue).toList());
@@ -85,8 +86,9 @@ public final class Check {
         List<Finding> left = new ArrayList<>();
         int cost = 0;
         boolean optimal = true;
-        for (WallType wall : job().walls()) {
-            Proposer.Outcome outcome = Proposer.of(this, wall);
+        Check plain = plain(job());
+        for (WallType wall : plain.job().walls()) {
+            Proposer.Outcome outcome = Proposer.of(plain, wall);
             if (!outcome.together().isEmpty() || outcome.picks().isEmpty() && !outcome.optimal()) {
                 return new Proposal(Map.of(), 0, false, outcome.together(), outcome.smallest(), outcome.left());
             }
@@ -100,10 +102,18 @@ public final class Check {
 
     /** The smallest changes that clear a finding of this check and add none. */
     public Remedies remedies(Finding finding) {
-        if (finding.alternate() > 0) {
-            return new Remedies(List.of(), "It stands in the alternate's own choice; change that in the wall's file.");
+        Job asked = job().accepting(finding.alternates());
+        Check plain = plain(asked);
+        if (plain == this) {
+            return RemedySearch.of(this, finding);
         }
-        return RemedySearch.of(this, finding);
+        return plain.checked().findings().stream().filter(same -> same.place().equals(finding.place())).findFirst()
+            .map(same -> RemedySearch.of(plain, same).inForce(asked)).orElse(new Remedies(List.of(), "It does not stand any more."));
+    }
+
+    /** The check of a job with what alternates are accepted in it worked in, and none to be told apart; this one where none is. */
+    private Check plain(Job asked) {
+        return asked.alternates(State.ACCEPTED).isEmpty() ? this : after(asked.built().taking(List.of()));
     }
 
     /**
@@ -112,11 +122,12 @@ public final class Check {
      * @throws UnusableInput when one of them can't be made
      */
     public Check after(List<Change> changes) throws UnusableInput {
-        return after(Changes.apply(inquiry.book.pack, inquiry.job, changes));
+        return after(Changes.apply(inquiry.book.pack, job(), changes));
     }
 
+    /** The job as its files have it. */
     public Job job() {
-        return inquiry.job;
+        return inquiry.written;
     }
 
     /** The check of the job after a change; parts that nothing changed in are taken over. */
@@ -135,10 +146,14 @@ public final class Check {
         }
         parts.put("", whole);
         for (WallType wall : inquiry.job.walls()) {
-            Optional<WallType> old = before.flatMap(check -> check.job().wall(wall.id()));
+            Optional<WallType> old = before.flatMap(check -> check.inquiry.job.wall(wall.id()));
             Set<String> changes = new HashSet<>(ofJob);
             old.ifPresent(found -> changes.addAll(changed(found, wall)));
             boolean anew = old.map(found -> !found.at().equals(wall.at())).orElse(true);
+            if (!anew && changes.isEmpty()) {
+                parts.put(wall.id(), before.orElseThrow().parts.get(wall.id()));
+                continue;
+            }
             Map<String, Part> ofWall = new LinkedHashMap<>();
             for (Rule rule : inquiry.book.rules()) {
                 if (!Checker.once(rule)) {
@@ -146,7 +161,7 @@ public final class Check {
                         .orElseGet(() -> Checker.look(inquiry, rule, wall)));
                 }
             }
-            ofWall.put("", !anew && changes.isEmpty() ? before.orElseThrow().parts.get(wall.id()).get("") : Checker.decided(inquiry, wall));
+            ofWall.put("", Checker.decided(inquiry, wall));
             parts.put(wall.id(), ofWall);
         }
         return new Check(inquiry, parts);
@@ -170,6 +185,9 @@ public final class Check {
 
     /** Components and subjects of a wall type that differ. */
     private static Set<String> changed(WallType before, WallType after) {
+        if (before == after) {
+            return Set.of();
+        }
         Set<String> changed = new HashSet<>();
         Set<String> components = new HashSet<>(before.choices().keySet());
         components.addAll(after.choices().keySet());
@@ -207,21 +225,7 @@ public final class Check {
             part.gaps().forEach((at, rules) -> gaps.computeIfAbsent(at, key -> new TreeSet<>()).addAll(rules));
         }));
         gaps.forEach((at, rules) -> findings.add(Checker.missing(inquiry, at, rules)));
-        findings.addAll(ofAlternates(findings));
-        return sorted(findings, instances);
-    }
-
-    /** What each alternate brings, looked at as a whole wall, that doesn't stand in the base. */
-    private List<Finding> ofAlternates(List<Finding> base) {
-        List<String> before = base.stream().map(finding -> finding.key() + " " + finding.says()).toList();
-        List<Finding> brought = new ArrayList<>();
-        for (int number : job().versions()) {
-            Checked taken = after(job().taking(List.of(number))).checked();
-            Stream.concat(taken.findings().stream(), taken.accepted().stream())
-                .filter(finding -> !before.contains(finding.key() + " " + finding.says()))
-                .forEach(finding -> brought.add(finding.with(number)));
-        }
-        return brought;
+        return sorted(new Combinations(this).told(findings), instances);
     }
 
     private Checked sorted(List<Finding> findings, Map<Result, Integer> instances) {
@@ -232,7 +236,8 @@ public final class Check {
         inquiry.book.pack.components().forEach(component -> order.put(component.id(), component.order()));
         Comparator<Finding> sorted = Comparator.<Finding>comparingInt(finding -> walls.getOrDefault(finding.wall(), 0))
             .thenComparing(finding -> order.getOrDefault(finding.component(), 0)).thenComparing(Finding::rule)
-            .thenComparingInt(Finding::alternate).thenComparing(Finding::meeting).thenComparing(finding -> finding.options().toString());
+            .thenComparing(finding -> finding.alternates().toString()).thenComparing(Finding::meeting)
+            .thenComparing(finding -> finding.options().toString());
         Set<String> said = new LinkedHashSet<>();
         List<Finding> standing = new ArrayList<>();
         List<Finding> accepted = new ArrayList<>();

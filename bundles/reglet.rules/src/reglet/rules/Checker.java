@@ -91,7 +91,8 @@ final class Checker {
         List<Explanation> all = new ArrayList<>();
         for (Setting setting : settings(inquiry, rule)) {
             Look look = Look.at(rule, setting, inquiry.book);
-            all.add(new Explanation(rule.id(), setting.wallId(), setting.meetingId(), setting.picks(), look.when(), look.read(), look.lets(),
+            all.add(new Explanation(rule.id(), setting.wallId(), setting.meetingId(), setting.picks(), look.when(), look.read(),
+                look.lets(),
                 look.result(), look.missing(), look.error()));
         }
         return all;

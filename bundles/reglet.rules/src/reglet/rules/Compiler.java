@@ -141,7 +141,8 @@ final class Compiler {
     }
 
     private void problem(Expression expression, String what, String expected) {
-        problems.add(new Problem(expression.at(), "in " + expression.key() + ", \"" + firstLine(expression.text()) + "\": " + what, expected));
+        problems.add(new Problem(expression.at(), "in " + expression.key() + ", \"" + firstLine(expression.text()) + "\": " + what,
+            expected));
     }
 
     private static String firstLine(String text) {

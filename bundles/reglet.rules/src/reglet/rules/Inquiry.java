@@ -41,6 +41,9 @@ final class Inquiry {
     private static final int MOST_RUNS = 1_000;
 
     final Rulebook book;
+    /** The job as its files have it. */
+    final Job written;
+    /** The job as it will be built, which is what is looked at. */
     final Job job;
     private final Calculator calculator;
     private final UnitSystem system;
@@ -63,7 +66,8 @@ final class Inquiry {
     private Inquiry(Rulebook book, Job job, Calculator calculator, Map<Run, Outcome> runs) {
         this.runs = runs;
         this.book = book;
-        this.job = job;
+        this.written = job;
+        this.job = job.built();
         this.calculator = calculator;
         this.system = system(job);
     }
@@ -71,6 +75,11 @@ final class Inquiry {
     /** Another job with the same pack. */
     Inquiry of(Job other) {
         return new Inquiry(book, other, calculator, system(other) == system ? runs : new ConcurrentHashMap<>());
+    }
+
+    /** The system that worksheets are worked out in. */
+    UnitSystem system() {
+        return system;
     }
 
     /** The job as a whole. */

@@ -43,14 +43,16 @@ record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missi
             return of(rule, Result.ERROR, Optional.empty(), when, evaluator, facts, book);
         }
         Outcome holds = evaluator.of(trees.holds());
-        Result result = holds.is(true) ? Result.HOLDS : holds.is(false) ? Result.BREAKS : holds instanceof Missing ? Result.GAP : Result.ERROR;
+        Result result = holds.is(true) ? Result.HOLDS : holds.is(false) ? Result.BREAKS : holds instanceof Missing ? Result.GAP
+            : Result.ERROR;
         return of(rule, result, Optional.of(true), holds, evaluator, facts, book);
     }
 
     private static Look of(Rule rule, Result result, Optional<Boolean> when, Outcome why, Evaluator evaluator, Facts facts, Rulebook book) {
         List<String> missing = result == Result.GAP && why instanceof Missing names ? List.copyOf(new TreeSet<>(names.names())) : List.of();
         String error = result != Result.ERROR ? "" : why instanceof Failed failed ? failed.why()
-            : why instanceof Inapplicable inapplicable ? inapplicable.name() + " has no meaning here, but the rule reads it outside \"when\""
+            : why instanceof Inapplicable inapplicable ? inapplicable.name()
+            + " has no meaning here, but the rule reads it outside \"when\""
             : "the rule comes to no result";
         return new Look(rule, result, when, missing, error, evaluator, facts, book);
     }

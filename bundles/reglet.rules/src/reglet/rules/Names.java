@@ -43,7 +43,8 @@ final class Names {
                 names.types.put(component.id() + ".option", new PropertyType(Kind.WORD, Optional.empty(),
                     component.options().stream().map(Option::id).toList()));
                 names.types.put(component.id() + ".chosen", new PropertyType(Kind.FLAG, Optional.empty(), List.of()));
-                names.types.put(component.id() + "." + Specifying.HOW, new PropertyType(Kind.WORD, Optional.empty(), Specifying.How.words()));
+                names.types.put(component.id() + "." + Specifying.HOW, new PropertyType(Kind.WORD, Optional.empty(),
+                    Specifying.How.words()));
                 names.types.put(component.id() + "." + Specifying.COMPARABLE, new PropertyType(Kind.FLAG, Optional.empty(), List.of()));
             }
         }

@@ -1,29 +1,30 @@
 package reglet.rules;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import reglet.model.Alternate;
 import reglet.model.Assembly;
 import reglet.model.Assembly.ClauseUse;
 import reglet.model.Choice;
 import reglet.model.Clause;
 import reglet.model.Component;
 import reglet.model.Job;
+import reglet.model.OnWall;
 import reglet.model.Pack.Caution;
 import reglet.model.Place;
 import reglet.model.Property;
 import reglet.model.RegisterEntry;
 import reglet.model.Requirement;
 import reglet.model.Scope;
-import reglet.model.SectionPlan;
 import reglet.model.Specifying;
 import reglet.model.Stated;
 import reglet.model.WallType;
@@ -33,8 +34,6 @@ import reglet.rules.Outcome.Inapplicable;
 
 /** Works out which clauses, requirements, register entries and cautions apply to a job. */
 final class Resolver {
-    private static final Pattern SLOT = Pattern.compile("\\$\\{([a-z_]+)(?:\\.([a-z_0-9]+))?[^}]*}");
-
     private final Inquiry inquiry;
     private final Rulebook book;
     private final Job job;
@@ -48,20 +47,35 @@ final class Resolver {
     static Assembly resolve(Inquiry inquiry) {
         Resolver resolver = new Resolver(inquiry);
         Map<Integer, Assembly> alternates = new LinkedHashMap<>();
-        inquiry.job.versions().forEach(number -> alternates.put(number, resolve(inquiry.of(inquiry.job.taking(List.of(number))))));
-        return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(), resolver.requirements(), resolver.entries(),
-            resolver.cautions(), alternates);
+        Stream.of(Alternate.State.OFFERED, Alternate.State.DECLINED).flatMap(state -> inquiry.job.versions(state).stream())
+            .forEach(number -> alternates.put(number, resolve(inquiry.of(inquiry.job.taking(List.of(number))))));
+        List<Integer> accepted = inquiry.written.versions(Alternate.State.ACCEPTED);
+        Map<List<Integer>, Assembly> without = new LinkedHashMap<>();
+        accepted.forEach(number -> without.put(List.of(number), resolve(inquiry.of(inquiry.written.taking(accepted.stream()
+            .filter(other -> !other.equals(number)).toList())))));
+        if (accepted.size() > 1) {
+            without.put(accepted, resolve(inquiry.of(inquiry.written.taking(List.of()))));
+        }
+        Map<String, OnWall> walls = new LinkedHashMap<>();
+        inquiry.job.walls().forEach(wall -> walls.put(wall.id(), resolver.on(wall)));
+        return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(walls.values()),
+            walls.values().stream().flatMap(wall -> wall.requirements().stream()).toList(),
+            inquiry.book.pack.entries().stream().filter(entry -> walls.values().stream().anyMatch(wall -> wall.hasEntry(entry.id()))).toList(),
+            inquiry.book.pack.cautions().stream().filter(caution -> walls.values().stream().anyMatch(wall -> wall.hasCaution(caution.id())))
+                .toList(), alternates, without, walls);
     }
 
-    private List<Requirement> requirements() {
-        List<Requirement> all = new ArrayList<>();
-        for (WallType wall : job.walls()) {
+    private OnWall on(WallType wall) {
+        return book.walls.get(new Rulebook.From(job.facts(), inquiry.system(), wall), from -> {
+            List<Requirement> requirements = new ArrayList<>();
             for (Component component : book.pack.components()) {
-                wall.choice(component.id()).ifPresent(choice -> choice.accept().forEach(option -> requirements(all, wall, component, choice,
-                    option)));
+                wall.choice(component.id()).ifPresent(choice -> choice.accept().forEach(option -> requirements(requirements, wall, component,
+                    choice, option)));
             }
-        }
-        return all;
+            Map<String, List<ClauseUse>> uses = new LinkedHashMap<>();
+            book.clauses().stream().filter(clause -> clause.each() != Scope.JOB).forEach(clause -> uses.put(clause.id(), uses(clause, wall)));
+            return new OnWall(uses, List.copyOf(requirements), entries(wall), cautions(wall));
+        });
     }
 
     private void requirements(List<Requirement> all, WallType wall, Component component, Choice choice, String option) {
@@ -94,49 +108,22 @@ final class Resolver {
         }
     }
 
-    private List<ClauseUse> clauses() {
+    private List<ClauseUse> clauses(Collection<OnWall> walls) {
         List<ClauseUse> uses = new ArrayList<>();
-        for (Clause clause : book.pack.clauses()) {
-            if (clause.each() == Scope.JOB) {
-                if (inquiry.setting().of(Expression.clause(clause.id())).is(true)) {
-                    uses.add(new ClauseUse(clause, "", "", Map.of()));
-                }
-            } else {
-                job.walls().forEach(wall -> uses(uses, clause, wall));
+        for (Clause clause : book.clauses()) {
+            if (clause.each() != Scope.JOB) {
+                walls.forEach(wall -> uses.addAll(wall.uses(clause.id())));
+            } else if (inquiry.setting().of(Expression.clause(clause.id())).is(true)) {
+                uses.add(new ClauseUse(clause, "", "", Map.of()));
             }
         }
-        Map<String, Integer> walls = new LinkedHashMap<>();
-        job.walls().forEach(wall -> walls.put(wall.id(), walls.size()));
-        uses.sort(Comparator.<ClauseUse>comparingInt(use -> plan(use.clause())).thenComparingInt(use -> article(use.clause()))
-            .thenComparingInt(use -> use.clause().order()).thenComparing(use -> use.clause().id())
-            .thenComparingInt(use -> walls.getOrDefault(use.wall(), -1)));
         return uses;
     }
 
-    private int plan(Clause clause) {
-        List<String> numbers = book.pack.plans().stream().map(SectionPlan::number).toList();
-        return numbers.indexOf(clause.section());
-    }
-
-    private int article(Clause clause) {
-        return book.pack.plan(clause.section()).orElseThrow().articles().stream().map(SectionPlan.Article::id).toList()
-            .indexOf(clause.article());
-    }
-
-    private void uses(List<ClauseUse> uses, Clause clause, WallType wall) {
-        Set<String> facts = new LinkedHashSet<>();
-        Set<String> slots = new LinkedHashSet<>();
-        Matcher slot = SLOT.matcher(clause.body());
-        while (slot.find()) {
-            if (book.component(slot.group(1)) != null) {
-                String property = slot.group(2);
-                boolean named = property != null && book.component(slot.group(1)).property(property).isPresent();
-                slots.add(slot.group(1) + "." + (named ? property : "option"));
-            }
-        }
-        facts.addAll(slots);
-        book.tree(Expression.clause(clause.id())).ifPresent(tree -> tree.facts(facts::add));
-        Set<String> components = book.components(facts);
+    private List<ClauseUse> uses(Clause clause, WallType wall) {
+        List<ClauseUse> uses = new ArrayList<>();
+        Set<String> slots = book.slots(clause);
+        Set<String> components = book.components(clause);
         for (Map<String, String> picks : Setting.picks(wall, components)) {
             if (clause.each() == Scope.WALL) {
                 use(uses, clause, inquiry.setting(wall, picks), components, slots);
@@ -145,6 +132,7 @@ final class Resolver {
                     .forEach(meeting -> use(uses, clause, inquiry.setting(wall, meeting, picks), components, slots));
             }
         }
+        return List.copyOf(uses);
     }
 
     private void use(List<ClauseUse> uses, Clause clause, Setting setting, Set<String> components, Set<String> slots) {
@@ -160,16 +148,17 @@ final class Resolver {
         uses.add(new ClauseUse(clause, wall.id(), setting.meetingId(), options));
     }
 
-    private List<RegisterEntry> entries() {
-        return book.pack.entries().stream().filter(entry -> job.walls().stream().anyMatch(wall ->
-            (entry.component().isEmpty() || wall.choice(entry.component()).isPresent())
-            && anyPick(wall, Expression.entry(entry.id()), outcome -> outcome.is(true)))).toList();
+    private Set<String> entries(WallType wall) {
+        return book.pack.entries().stream()
+            .filter(entry -> (entry.component().isEmpty() || wall.choice(entry.component()).isPresent())
+                && anyPick(wall, Expression.entry(entry.id()), outcome -> outcome.is(true)))
+            .map(RegisterEntry::id).collect(Collectors.toUnmodifiableSet());
     }
 
     /** Cautions in force; one whose condition can't be told yet is said, for silence would be the worse mistake. */
-    private List<Caution> cautions() {
-        return book.pack.cautions().stream().filter(caution -> job.walls().stream().anyMatch(wall ->
-            anyPick(wall, Expression.caution(caution.id()), outcome -> !outcome.is(false) && !(outcome instanceof Inapplicable)))).toList();
+    private Set<String> cautions(WallType wall) {
+        return book.pack.cautions().stream().filter(caution -> anyPick(wall, Expression.caution(caution.id()),
+            outcome -> !outcome.is(false) && !(outcome instanceof Inapplicable))).map(Caution::id).collect(Collectors.toUnmodifiableSet());
     }
 
     private boolean anyPick(WallType wall, String key, java.util.function.Predicate<Outcome> wanted) {

@@ -1,5 +1,6 @@
 package reglet.rules;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,15 +12,23 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import reglet.model.Calculation;
+import reglet.model.Clause;
 import reglet.model.Component;
+import reglet.model.Kept;
+import reglet.model.OnWall;
 import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.Rule;
+import reglet.model.Stated;
 import reglet.model.Subject;
+import reglet.model.UnitSystem;
+import reglet.model.WallType;
 
 /** A pack with its checked expressions, indexed for looking up. */
 final class Rulebook {
     private static final Pattern IN_BRACES = Pattern.compile("\\{([^}]*)}");
+    private static final Pattern SLOT = Pattern.compile("\\$\\{([a-z_]+)(?:\\.([a-z_0-9]+))?[^}]*}");
+    private static final int MOST_WALLS = 500;
 
     final Pack pack;
     final Tables tables;
@@ -30,6 +39,19 @@ final class Rulebook {
     private final Map<String, Set<String>> componentsOf = new ConcurrentHashMap<>();
     private final Map<String, Set<String>> ownersOf = new ConcurrentHashMap<>();
     private final Map<String, RuleTrees> ruleTrees = new ConcurrentHashMap<>();
+    private final Map<String, Set<String>> slotsOf = new ConcurrentHashMap<>();
+    private final List<Clause> clauses;
+    /** What applies to wall types that were looked at lately: a change of one leaves the others as they are. */
+    final Kept<From, OnWall> walls = new Kept<>(MOST_WALLS);
+
+    /**
+     * All that follows for a wall type follows from this and the pack.
+     *
+     * @param facts  of the job
+     * @param system that worksheets are worked out in
+     */
+    record From(Map<String, Map<String, Stated>> facts, UnitSystem system, WallType wall) {
+    }
 
     Rulebook(Pack pack, Map<String, Node> trees) {
         this.pack = pack;
@@ -38,6 +60,45 @@ final class Rulebook {
         pack.components().forEach(component -> components.put(component.id(), component));
         pack.subjects().forEach(subject -> subjects.put(subject.id(), subject));
         pack.calculations().forEach(calculation -> calculations.put(calculation.id(), calculation));
+        this.clauses = sorted(pack);
+    }
+
+    private static List<Clause> sorted(Pack pack) {
+        Map<String, Integer> articles = new LinkedHashMap<>();
+        pack.plans().forEach(plan -> plan.articles().forEach(article -> articles.put(plan.number() + " " + article.id(), articles.size())));
+        return pack.clauses().stream().sorted(Comparator.<Clause>comparingInt(clause -> articles.getOrDefault(clause.section() + " "
+            + clause.article(), -1)).thenComparingInt(Clause::order).thenComparing(Clause::id)).toList();
+    }
+
+    /** The clauses in the order of plan, article, order, id. */
+    List<Clause> clauses() {
+        return clauses;
+    }
+
+    /** What a clause prints of components: "lath.weight", and "lath.option" for the option itself. */
+    Set<String> slots(Clause clause) {
+        return slotsOf.computeIfAbsent(clause.id(), unknown -> {
+            Set<String> slots = new LinkedHashSet<>();
+            Matcher slot = SLOT.matcher(clause.body());
+            while (slot.find()) {
+                Component component = components.get(slot.group(1));
+                if (component != null) {
+                    String property = slot.group(2);
+                    boolean named = property != null && component.property(property).isPresent();
+                    slots.add(slot.group(1) + "." + (named ? property : "option"));
+                }
+            }
+            return slots;
+        });
+    }
+
+    /** Components whose choice can change whether a clause applies, or what it prints. */
+    Set<String> components(Clause clause) {
+        return componentsOf.computeIfAbsent("clause " + clause.id(), unknown -> {
+            Set<String> facts = new LinkedHashSet<>(slots(clause));
+            tree(Expression.clause(clause.id())).ifPresent(tree -> tree.facts(facts::add));
+            return components(facts);
+        });
     }
 
     Map<String, Node> trees() {

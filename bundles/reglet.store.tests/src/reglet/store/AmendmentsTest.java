@@ -94,7 +94,8 @@ class AmendmentsTest {
 
     @Test
     void wrongAmendmentsAreToldWithTheirPlaceAndTheNearestRightWord() {
-        assertEquals(List.of("amendments.yaml:4:14: the pack has no rule \"lath.ligt\"; did you mean 'lath.light'? expected one of: lath.light"),
+        assertEquals(List.of("amendments.yaml:4:14: the pack has no rule \"lath.ligt\"; did you mean 'lath.light'? expected one of: "
+            + "lath.light"),
             problems("- {strike: lath.ligt, " + BASIS + "}"));
         assertEquals(List.of("amendments.yaml:4:5: the amendment has no basis; say in \"basis:\" where it stands, and how that is known"),
             problems("- strike: lath.light"));
@@ -103,7 +104,8 @@ class AmendmentsTest {
             problems("- table: span\n  rows: [{kind: woven wire, weight: 2 lb/yd2, spacing: 16 in}]\n  " + BASIS));
         assertEquals(List.of("amendments.yaml:5:12: lath.light is amended twice; put both changes into one amendment"),
             problems("- {strike: lath.light, " + BASIS + "}\n- {rule: lath.light, says: x, " + BASIS + "}"));
-        assertEquals(List.of("amendments.yaml:4:5: amends several things at once: usual, strike; expected one of: table, usual, rule, strike, "
+        assertEquals(List.of("amendments.yaml:4:5: amends several things at once: usual, strike; expected one of: table, usual, rule, "
+            + "strike, "
             + "add"), problems("- {strike: lath.light, usual: lath.weight, value: 3 lb/yd2, " + BASIS + "}"));
         assertEquals(List.of("amendments.yaml:4:5: the rule has no examples; give some that hold, break and leave a gap"),
             problems("- {rule: lath.light, holds: 'lath.weight >= q(\"3 lb/yd2\")', " + BASIS + "}"));

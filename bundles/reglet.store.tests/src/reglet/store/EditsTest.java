@@ -78,7 +78,8 @@ class EditsTest {
 
     @Test
     void anAcceptedFindingIsAppendedAndReadsBack() throws Exception {
-        String text = Edits.accept("# remarks stay\n", new Accepted("lath.light", "W1", "tested: \"fine\" #1", "A. Reviewer", Place.of("")));
+        String text = Edits.accept("# remarks stay\n", new Accepted("lath.light", "W1", "tested: \"fine\" #1", "A. Reviewer",
+            Place.of("")));
         new SmallPack().with("job/accepted.yaml", text).write(folder);
         Job job = Jobs.read(folder.resolve("job"), Packs.read(folder.resolve("pack")).pack());
         assertEquals("tested: \"fine\" #1", job.accepted().get(0).because());

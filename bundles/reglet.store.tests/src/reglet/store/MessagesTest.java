@@ -41,6 +41,13 @@ class MessagesTest {
     }
 
     @Test
+    void whatASectionLeavesOutIsAPropertyThatItSpecifies() throws Exception {
+        assertEquals(List.of("sections/04-73-00.md:1:1: Section 04 73 00 specifies no \"lath.wieght\"; did you mean 'lath.weight'? "
+            + "expected one of: lath, lath.kind, lath.weight"),
+            problems(new SmallPack().with("job/sections/04-73-00.md", "## leave out lath.wieght\nWhy.\n")));
+    }
+
+    @Test
     void anUnknownOptionNamesTheNearest() throws Exception {
         assertEquals(List.of("walls/W1.yaml:5:17: unknown option of lath \"metl\"; did you mean 'metal'? expected one of: metal"),
             problems(new SmallPack().replacing("job/walls/W1.yaml", "[metal]", "[metl]")));

@@ -98,6 +98,14 @@ class SchemasTest {
     }
 
     @Test
+    void aJobWithALayoutKeepsToItsSchema() throws Exception {
+        for (String references : List.of("list", "table", "off")) {
+            assertEquals(Set.of(), judge("job", "{format: 1, title: A, pack: p, walls: [W1], references: " + references
+                + ", order: {04 73 00: {1: [quality, references], 3: cleaning}}}"));
+        }
+    }
+
+    @Test
     void anOfficeKeepsToItsSchema() throws Exception {
         assertEquals(Set.of(), judge("office", "{format: 1, name: A, address: [14 Lantern Row], letterhead: head.png, paper: A4, "
             + "fonts: {regular: a.ttf, bold: b.ttf, italic: c.ttf}}"));
@@ -133,6 +141,9 @@ class SchemasTest {
         "wall      | {title: A, lath: {accept: [a], alternates: {one: {accept: [b]}}}}",
         "job       | {format: 1, title: A, pack: p, walls: [W1], alternates: [{number: 1, kind: option, title: B}]}",
         "job       | {format: 1, title: A, pack: p, walls: [W1], alternates: [{kind: alternate, title: B}]}",
+        "job       | {format: 1, title: A, pack: p, walls: [W1], references: none}",
+        "job       | {format: 1, title: A, pack: p, walls: [W1], order: [quality]}",
+        "job       | {format: 1, title: A, pack: p, walls: [W1], order: {04 73 00: {4: [quality]}}}",
         "specifying | [{id: a, text: b}]",
         "pack      | {format: 1, name: a, version: 1, title: A, more: x}",
         "rule      | {id: a, kind: warning, each: wall, holds: x, says: x, basis: [{document: d, known: read}], examples: {}}",

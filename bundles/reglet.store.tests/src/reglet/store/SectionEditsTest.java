@@ -96,6 +96,19 @@ class SectionEditsTest {
     }
 
     @Test
+    void aRequirementIsLeftOutOnPurposeWithAReason() {
+        TextChange left = read("## leave out lath.weight\nThe owner has the lath\nin store.\n").get(0);
+        assertEquals(Kind.LEAVE_OUT, left.kind());
+        assertEquals("lath.weight", left.paragraph());
+        assertEquals("The owner has the lath\nin store.", left.text());
+        assertTrue(wrong("## leave out a.b\n").get(0).contains("left out without a reason"), wrong("## leave out a.b\n").get(0));
+        assertTrue(wrong("## leave out a.b\nOne.\n\n## leave out a.b\nTwo.\n").get(0).contains("left out twice"));
+        String both = "## leave out a.b\nWhy.\n\n## change a.b\nText.\n";
+        assertEquals(List.of(), wrong(both));
+        assertEquals("## leave out a.b\nWhy.\n", SectionEdits.giveBack(both, "a.b"));
+    }
+
+    @Test
     void whateverIsDoneInWhateverOrderNoOtherBlockIsLost() {
         Random random = new Random(7);
         for (int run = 0; run < 200; run++) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.Alternate;
+import reglet.model.Alternate.State;
 import reglet.model.Choice;
 import reglet.model.Clause;
 import reglet.model.Job;
@@ -97,12 +98,12 @@ class SpecifyingTest {
     @Test
     void anAlternateHasAChoiceOfItsOwn() throws Exception {
         Job job = read(alternates("1: {accept: [metal], weight: 3.4 lb/yd2}"));
-        assertEquals(List.of(1), job.versions());
+        assertEquals(List.of(1), job.versions(State.OFFERED));
         assertEquals(List.of(Alternate.Kind.ALTERNATE, Alternate.Kind.UNIT_PRICE),
             job.alternates().stream().map(Alternate::kind).toList());
         assertEquals("3.4 lb/yd2", job.taking(List.of(1)).wall("W1").orElseThrow().choice("lath").orElseThrow().values().get("weight").value()
             .text().replace("²", "2"));
-        assertEquals(List.of(), job.taking(List.of(1)).versions());
+        assertEquals(List.of(), job.taking(List.of(1)).versions(State.OFFERED));
     }
 
     @Test

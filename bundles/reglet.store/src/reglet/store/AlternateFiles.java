@@ -9,12 +9,14 @@ import java.util.stream.Stream;
 
 import reglet.model.Alternate;
 import reglet.model.Alternate.Kind;
+import reglet.model.Alternate.State;
+import reglet.model.Choice;
 import reglet.model.Pack;
 import reglet.model.SectionPlan;
 
 /** Reads what a job prices apart: alternates, allowances, unit prices. */
 final class AlternateFiles {
-    private static final Map<String, Boolean> FLAG = Map.of("yes", true, "no", false);
+    private static final Map<String, State> TAKEN = Map.of("yes", State.ACCEPTED, "no", State.DECLINED);
 
     private AlternateFiles() {
     }
@@ -57,7 +59,26 @@ final class AlternateFiles {
             fields.find("taken").ifPresent(cursor -> cursor.wrong("only an alternate is taken up", "leave \"taken\" out"));
         }
         return new Alternate(number, kind, fields.text("title"), fields.text("description", ""), section, unit,
-            fields.oneOf("taken", FLAG).orElse(false), item.at());
+            fields.oneOf("taken", TAKEN).orElse(State.OFFERED), item.at());
+    }
+
+    /** Two alternates that are both taken up can't choose differently for one component; said at both places. */
+    static void together(Map<Integer, Choice> versions, List<Alternate> alternates, Problems problems) {
+        List<Choice> taken = new ArrayList<>();
+        List<Alternate> names = new ArrayList<>();
+        alternates.stream().filter(alternate -> alternate.is(State.ACCEPTED) && versions.containsKey(alternate.number())).forEach(one -> {
+            names.add(one);
+            taken.add(versions.get(one.number()));
+        });
+        for (int i = 0; i < taken.size(); i++) {
+            for (int j = 0; j < taken.size(); j++) {
+                if (i != j && !taken.get(i).asksSame(taken.get(j))) {
+                    problems.add(taken.get(i).at(), names.get(i).name() + " and " + names.get(j).name() + " are both taken up and choose "
+                        + "differently for " + taken.get(i).component() + "; " + names.get(j).name() + " at " + taken.get(j).at(),
+                        "take one of them up, or give both the same choice");
+                }
+            }
+        }
     }
 
     /** The number of an alternate that a choice has another version for; empty, with a problem, when the job declares none of it. */

@@ -120,7 +120,8 @@ public final class Amendments {
         List<Row> rows = new ArrayList<>(table.rows());
         List<String> words = new ArrayList<>();
         if (fields.items("rows").isEmpty()) {
-            fields.problems().add(fields.at(), "the amendment of table " + table.id() + " changes no row", "write \"rows:\" with one or more");
+            fields.problems().add(fields.at(), "the amendment of table " + table.id() + " changes no row",
+                "write \"rows:\" with one or more");
         }
         for (Cursor written : fields.items("rows")) {
             RuleFiles.row(written, table.given(), table.gives()).ifPresent(row -> {
@@ -169,7 +170,8 @@ public final class Amendments {
     private void usual(Fields fields) {
         List<String> paths = new ArrayList<>();
         pack.subjects().forEach(subject -> subject.properties().forEach(property -> paths.add(subject.id() + "." + property.name())));
-        pack.components().forEach(component -> component.properties().forEach(property -> paths.add(component.id() + "." + property.name())));
+        pack.components().forEach(component -> component.properties().forEach(property -> paths.add(component.id() + "."
+            + property.name())));
         Optional<String> path = named(fields, "usual", "the pack has no property", paths);
         Optional<Cursor> value = fields.find("value");
         if (value.isEmpty()) {

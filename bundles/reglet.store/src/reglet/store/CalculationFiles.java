@@ -22,7 +22,8 @@ final class CalculationFiles {
     }
 
     static Calculation calculation(Cursor file) {
-        Fields fields = file.fields("id", "worksheet", "title", "component", "order", "each", "subject", "when", "inputs", "if_known", "results");
+        Fields fields = file.fields("id", "worksheet", "title", "component", "order", "each", "subject", "when", "inputs", "if_known",
+            "results");
         Scope each = fields.oneOf("each", Words.RULE_SCOPE, Scope.WALL);
         if (each != Scope.WALL && each != Scope.MEETING) {
             file.wrong("a worksheet is made for each " + each.text(), "expected wall or meeting");
@@ -36,7 +37,8 @@ final class CalculationFiles {
         });
         List<Property> results = new ArrayList<>();
         fields.members("results").forEach((key, result) -> result(key, result).ifPresent(results::add));
-        return new Calculation(fields.text("id"), fields.text("worksheet"), fields.text("title"), fields.text("component", ""), fields.number("order", 0), each,
+        return new Calculation(fields.text("id"), fields.text("worksheet"), fields.text("title"), fields.text("component", ""),
+            fields.number("order", 0), each,
             RuleFiles.subject(fields, each), fields.text("when", ""), inputs, results, fields.at());
     }
 

@@ -16,6 +16,7 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 import reglet.model.Accepted;
+import reglet.model.Choice;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.ProductData;
@@ -60,9 +61,19 @@ public final class Edits {
         }
     }
 
+    private static String list(List<String> accept) {
+        return "[" + String.join(", ", accept.stream().map(Edits::scalar).toList()) + "]";
+    }
+
+    /** The text of a wall file with these options accepted in an alternate's version of a choice, which has to be there. */
+    public static String choose(String wallYaml, String component, String alternate, List<String> accept) throws UnusableInput {
+        Edits edits = new Edits(wallYaml);
+        return edits.put(edits.owner(List.of(component, Choice.VERSIONS, alternate, "accept")), "accept", list(accept));
+    }
+
     /** The text of a wall file with these options accepted for a component. */
     public static String choose(String wallYaml, String component, List<String> accept) throws UnusableInput {
-        String list = "[" + String.join(", ", accept.stream().map(Edits::scalar).toList()) + "]";
+        String list = list(accept);
         Edits edits = new Edits(wallYaml);
         Optional<NodeTuple> choice = member(edits.root, component);
         return choice.isEmpty() ? edits.append(component + ": {accept: " + list + "}") : edits.put(choice.get(), "accept", list);

@@ -13,7 +13,8 @@ final class Formats {
             fields.find("format").orElseThrow().wrong("format " + format + " is newer than this program",
                 "this program reads " + what + " files of format " + known + "; use a newer program, the file is untouched");
         } else if (format < known) {
-            fields.problems().add(fields.at(), fields.find("format").isEmpty() ? "\"format\" is missing" : "there never was a format " + format,
+            fields.problems().add(fields.at(), fields.find("format").isEmpty() ? "\"format\" is missing" : "there never was a format "
+                + format,
                 "expected \"format: " + known + "\"");
         }
     }

@@ -11,7 +11,8 @@ record FrontMatter(Cursor yaml, String body) {
         String unix = text.replace("\r\n", "\n");
         int end = unix.startsWith("---\n") ? unix.indexOf("\n---\n", 3) : -1;
         if (end < 0) {
-            problems.add(new Place(file, 1, 1), "has no YAML before its text", "expected a line ---, names with values, a line ---, the text");
+            problems.add(new Place(file, 1, 1), "has no YAML before its text",
+                "expected a line ---, names with values, a line ---, the text");
             return Optional.empty();
         }
         Optional<Cursor> yaml = Cursor.parse(file, unix.substring(4, end + 1), 1, problems);

@@ -80,7 +80,8 @@ final class IssuedSections {
     private Optional<Requirement> requirement(Cursor cursor) {
         Fields fields = cursor.fields("wall", "component", "option", "property", "value", "file", "line", "column");
         Place at = new Place(fields.text("file", ""), fields.number("line", 0), fields.number("column", 0));
-        return pack.component(fields.text("component")).flatMap(component -> component.property(fields.text("property"))).flatMap(property -> fields.find("value")
+        return pack.component(fields.text("component")).flatMap(component -> component.property(fields.text("property")))
+            .flatMap(property -> fields.find("value")
             .flatMap(value -> value.isList() ? property.type().set(value.texts()) : property.type().read(value.text()))
             .map(value -> new Requirement(fields.text("wall", ""), fields.text("component"), fields.text("option", ""), property,
                 value, at)));

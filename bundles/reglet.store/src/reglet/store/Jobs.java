@@ -37,7 +37,8 @@ public final class Jobs {
     /** The newest format that this program knows. */
     static final int FORMAT = 1;
     private static final String JOB = "job.yaml";
-    private static final List<String> HEAD = List.of("format", "title", "note", "pack", "walls", "sections", "alternates");
+    private static final List<String> HEAD = List.of("format", "title", "note", "pack", "walls", "sections", "alternates",
+        "references", "order");
 
     /** What a choice says besides values of properties. */
     private static final List<String> VERSION = List.of("accept", "by", "because", "specify", "product", "maker", "comparable");
@@ -107,7 +108,7 @@ public final class Jobs {
             : yaml(RegisterFile.NAME).map(page -> RegisterFiles.read(page, pack)).orElse(RegisterFile.NONE);
         return new Job(fields.text("title"), fields.text("note", ""), fields.text("pack"), facts, walls, sections, changes(), accepted(walls),
             data, new SubmittalFiles(pack, folder, register, problems).submittals(data), register, questions(), alternates,
-            fields.at());
+            LayoutFiles.read(fields, pack), fields.at());
     }
 
     private List<WallType> walls(Fields fields, List<Alternate> alternates) throws IOException {
@@ -222,6 +223,7 @@ public final class Jobs {
         if (names.contains(ALTERNATES)) {
             fields.members(ALTERNATES).forEach((number, version) -> AlternateFiles.declared(number, version, alternates)
                 .ifPresent(known -> choice(component, version, alternates, VERSION).ifPresent(other -> versions.put(known, other))));
+            AlternateFiles.together(versions, alternates, problems);
         }
         if (accept.isEmpty()) {
             return Optional.empty();
@@ -244,7 +246,20 @@ public final class Jobs {
             }
             folder.text(file).ifPresent(text -> changes.addAll(SectionText.read(file, plan.get().number(), text, problems)));
         }
+        changes.stream().filter(change -> change.kind() == TextChange.Kind.LEAVE_OUT).forEach(this::leftOut);
         return changes;
+    }
+
+    /** What a section leaves out is a property, or with its kind a component, that it specifies. */
+    private void leftOut(TextChange change) {
+        List<String> known = new ArrayList<>();
+        pack.components().stream().filter(component -> component.section().equals(change.section())).forEach(component -> {
+            known.add(component.id());
+            component.properties().forEach(property -> known.add(component.id() + "." + property.name()));
+        });
+        if (!known.contains(change.paragraph())) {
+            problems.unknown(change.at(), "Section " + change.section() + " specifies no", change.paragraph(), known);
+        }
     }
 
     private List<Accepted> accepted(List<WallType> walls) throws IOException {

@@ -61,7 +61,8 @@ final class PackCheck {
         names.forEach(name -> {
             Place first = seen.putIfAbsent(name.getKey(), name.getValue());
             if (first != null) {
-                problems.add(name.getValue(), "the " + what + " \"" + name.getKey() + "\" is taken", "it stands in " + first.file() + " too");
+                problems.add(name.getValue(), "the " + what + " \"" + name.getKey() + "\" is taken", "it stands in " + first.file()
+                    + " too");
             }
         });
     }
@@ -147,7 +148,8 @@ final class PackCheck {
         String name = synonym.property();
         boolean method = pack.standards().stream().anyMatch(standard -> name.startsWith(standard.id() + " "));
         int dot = name.indexOf('.', name.indexOf('.') + 1);
-        boolean word = dot > 0 && pack.property(name.substring(0, dot)).map(PackCheck::words).orElse(List.of()).contains(name.substring(dot + 1));
+        boolean word = dot > 0 && pack.property(name.substring(0, dot)).map(PackCheck::words).orElse(List.of())
+            .contains(name.substring(dot + 1));
         if (pack.property(name).isEmpty() && pack.component(name).isEmpty() && !method && !word) {
             known("unknown property", synonym.property(), pack.components().stream()
                 .flatMap(component -> component.properties().stream().map(property -> component.id() + "." + property.name())).toList(),

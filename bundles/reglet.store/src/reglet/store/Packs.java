@@ -133,7 +133,8 @@ public final class Packs {
         clauses.addAll(specifying);
         return new Pack(head.map(fields -> fields.text("name")).orElse(""), head.map(fields -> fields.text("version")).orElse(""),
             head.map(fields -> fields.text("title")).orElse(""), page("cautions.yaml", PaperFiles::cautions), subjects, components, rules,
-            calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses, page("register.yaml", PaperFiles::register),
+            calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses, page("register.yaml",
+                PaperFiles::register),
             page("synonyms.yaml", PaperFiles::synonyms), page("holdpoints.yaml", SiteFiles::holdPoints),
             page("touching.yaml", SiteFiles::touching), page("stock.yaml", SiteFiles::stock));
     }

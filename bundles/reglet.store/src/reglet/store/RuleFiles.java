@@ -52,9 +52,11 @@ final class RuleFiles {
         boolean otherwise = LOGIC.stream().anyMatch(part -> fields.find(part).isPresent());
         Map<String, String> let = new LinkedHashMap<>(rule.let());
         let.putAll(fields.textsByName("let"));
-        return new Rule(rule.id(), fields.oneOf("kind", Words.RULE_KINDS).orElse(rule.kind()), rule.each(), rule.subject(), rule.component(),
+        return new Rule(rule.id(), fields.oneOf("kind", Words.RULE_KINDS).orElse(rule.kind()), rule.each(), rule.subject(),
+            rule.component(),
             fields.text("when", rule.when()), let, fields.text("holds", rule.holds()), fields.text("says", rule.says()),
-            fields.text("fix", rule.fix()), basis, otherwise || fields.find("examples").isPresent() ? examples(fields, types) : rule.examples(),
+            fields.text("fix", rule.fix()), basis, otherwise || fields.find("examples").isPresent() ? examples(fields, types)
+                : rule.examples(),
             rule.since(), fields.at());
     }
 

@@ -101,7 +101,7 @@ public final class SectionEdits {
         /** Whether it changes or strikes a paragraph. */
         boolean changes(String paragraph) {
             Matcher head = SectionText.HEAD.matcher(head());
-            return head.matches() && head.group(1) != null && !head.group(1).startsWith("add") && head.group(2).equals(paragraph);
+            return head.matches() && List.of("change", "strike").contains(String.valueOf(head.group(1))) && head.group(2).equals(paragraph);
         }
 
         boolean moves(String paragraph) {

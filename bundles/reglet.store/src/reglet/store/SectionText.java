@@ -10,13 +10,14 @@ import reglet.model.TextChange;
 import reglet.model.TextChange.Kind;
 
 /**
- * Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID}, {@code ## add after ID}
- * or {@code ## move ID after ID}. {@link SectionEdits} writes them.
+ * Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID}, {@code ## add after ID},
+ * {@code ## move ID after ID} or {@code ## leave out COMPONENT.PROPERTY}. {@link SectionEdits} writes them.
  */
 final class SectionText {
-    static final Pattern HEAD = Pattern.compile("##\\s+(?:(change|strike|add after)\\s+(\\S+)|(move)\\s+(\\S+)\\s+after\\s+(\\S+))\\s*");
-    private static final String EXPECTED = "expected \"## change PARAGRAPH\", \"## strike PARAGRAPH\", \"## add after PARAGRAPH\" or "
-        + "\"## move PARAGRAPH after PARAGRAPH\"";
+    static final Pattern HEAD = Pattern.compile("##\\s+(?:(change|strike|add after|leave out)\\s+(\\S+)"
+        + "|(move)\\s+(\\S+)\\s+after\\s+(\\S+))\\s*");
+    private static final String EXPECTED = "expected \"## change PARAGRAPH\", \"## strike PARAGRAPH\", \"## add after PARAGRAPH\", "
+        + "\"## move PARAGRAPH after PARAGRAPH\" or \"## leave out COMPONENT.PROPERTY\"";
 
     private SectionText() {
     }
@@ -39,7 +40,7 @@ final class SectionText {
             if (head.matches()) {
                 TextChange change = change(section, head, List.of(lines).subList(line + 1, end), at, problems);
                 changes.stream().filter(before -> sameMatter(before, change)).findFirst().ifPresent(before -> problems.add(at,
-                    "\"" + change.paragraph() + "\" is " + (change.kind() == Kind.MOVE ? "moved" : "changed or struck") + " twice",
+                    "\"" + change.paragraph() + "\" is " + done(change.kind()) + " twice",
                     "expected one block; the other stands in line " + before.at().line()));
                 changes.add(change);
             } else {
@@ -53,13 +54,23 @@ final class SectionText {
     /** Whether only one of two blocks could come to pass. */
     private static boolean sameMatter(TextChange one, TextChange other) {
         return one.paragraph().equals(other.paragraph()) && one.kind() != Kind.ADD && other.kind() != Kind.ADD
-            && (one.kind() == Kind.MOVE) == (other.kind() == Kind.MOVE);
+            && done(one.kind()).equals(done(other.kind()));
+    }
+
+    private static String done(Kind kind) {
+        return switch (kind) {
+            case CHANGE, STRIKE -> "changed or struck";
+            case ADD -> "added";
+            case MOVE -> "moved";
+            case LEAVE_OUT -> "left out";
+        };
     }
 
     private static TextChange change(String section, Matcher head, List<String> lines, Place at, Problems problems) {
         Kind kind = head.group(3) != null ? Kind.MOVE : switch (head.group(1)) {
             case "change" -> Kind.CHANGE;
             case "strike" -> Kind.STRIKE;
+            case "leave out" -> Kind.LEAVE_OUT;
             default -> Kind.ADD;
         };
         String paragraph = kind == Kind.MOVE ? head.group(4) : head.group(2);
@@ -90,6 +101,9 @@ final class SectionText {
         }
         if ((kind == Kind.CHANGE || kind == Kind.ADD) && own.isEmpty()) {
             problems.add(at, "the block has no text of its own", "write it below, or write \"## strike " + paragraph + "\"");
+        }
+        if (kind == Kind.LEAVE_OUT && own.isEmpty()) {
+            problems.add(at, "\"" + paragraph + "\" is left out without a reason", "write below it why the section does not state it");
         }
         return new TextChange(section, paragraph, kind, own, madeOn.toString().strip(),
             kind == Kind.MOVE ? head.group(5) : "", at, textAt);

@@ -125,7 +125,8 @@ public final class LathFastening {
      * @param studSpacing    m
      * @param spacing        chosen along the framing, m
      */
-    public record Inputs(Framing framing, Species species, OptionalDouble gravity, Fastener fastener, boolean stapleAccepted, double diameter, OptionalDouble root,
+    public record Inputs(Framing framing, Species species, OptionalDouble gravity, Fastener fastener, boolean stapleAccepted,
+            double diameter, OptionalDouble root,
             double length, double weight, double suction, double seismic, double vertical, double mat, double insulation, double sheathing,
             boolean sheathingBears, Head head, double coat, double coatBearing, double slipFactor, OptionalDouble bendingYield,
             double studSpacing, double spacing, Weight.Edition edition, Sheetsteel steel) {
@@ -299,7 +300,8 @@ public final class LathFastening {
         sheet.step("lm", "bearing length in the framing", "lm = p, less the point (2 D) when p < 10 D, and the sheathing where it bears",
             show(p, Unit.IN) + (bearsToThePoint(in) ? "" : " − 2 × " + show(d, Unit.IN)) + (in.sheathingBears ? " + "
             + show(in.sheathing, Unit.IN) : ""), dowel.mainLength(), Unit.IN, Sources.POINT);
-        sheet.step("Fem", "dowel bearing strength of the framing, G " + bare(in.specificGravity()), "Fem = 16600 G^1.84, to the nearest 50 psi",
+        sheet.step("Fem", "dowel bearing strength of the framing, G " + bare(in.specificGravity()),
+            "Fem = 16600 G^1.84, to the nearest 50 psi",
             "16600 × " + bare(in.specificGravity()) + "^1.84", dowel.mainBearing(), Unit.PSI, Sources.DOWEL_BEARING, Sources.GRAVITIES);
         sheet.step("Fes", "bearing strength of lath and coat", "Fes", "over " + show(in.coat, Unit.IN), dowel.sideBearing(), Unit.PSI,
             Sources.COAT_BEARING);

@@ -51,9 +51,11 @@ public final class Takeoff {
      * @param lengthWaste     of screed, beads and rod, share
      * @param sealantWaste    share
      */
-    public record Inputs(List<Rectangle> areas, List<Rectangle> openings, OptionalDouble netArea, double outsideCorners, double insideCorners, double cornerWidth,
+    public record Inputs(List<Rectangle> areas, List<Rectangle> openings, OptionalDouble netArea, double outsideCorners,
+            double insideCorners, double cornerWidth,
             double cornerWrap, double base, double beads, double joints, double jointWidth, double jointDepth, double cartridge,
-            boolean mat, Plies plies, double barrierRoll, double barrierLap, double lathLap, double studSpacing, double fastenerSpacing, double scratch,
+            boolean mat, Plies plies, double barrierRoll, double barrierLap, double lathLap, double studSpacing, double fastenerSpacing,
+                double scratch,
             double bed, double bag, double unitLength, double unitHeight, double pointingWidth, double pointingDepth, double unitWaste,
             double sheetWaste, double mortarWaste, double lengthWaste, double sealantWaste) {
     }
@@ -81,7 +83,8 @@ public final class Takeoff {
     static final Definition<Inputs> DEFINITION = new Definition<>("takeoff", "Quantities", Inputs.class, List.of(
         InputSpec.rectangles("areas", "stretches of wall, openings included").maybe(),
         InputSpec.rectangles("openings", "openings").maybe(),
-        InputSpec.quantity("net_area", "wall to be covered, when it was measured whole", Unit.FT2).within(1, 10_000_000, Sources.SANE).maybe(),
+        InputSpec.quantity("net_area", "wall to be covered, when it was measured whole", Unit.FT2).within(1, 10_000_000, Sources.SANE)
+            .maybe(),
         InputSpec.quantity("outside_corners", "length of outside corners", Unit.FT).within(0, 100_000, Sources.SANE).usually("0 ft"),
         InputSpec.quantity("inside_corners", "length of inside corners", Unit.FT).within(0, 100_000, Sources.SANE).usually("0 ft"),
         InputSpec.quantity("corner_width", "face that corner pieces cover, area for each length", Unit.FT).within(0, 3, Sources.CORNERS)
@@ -130,7 +133,8 @@ public final class Takeoff {
     }
 
     private static void write(Inputs in, Sheet sheet) throws UnusableInput {
-        double net = in.netArea.isPresent() ? sheet.step("An", "wall to be covered", "as measured", show(in.netArea.getAsDouble(), Unit.FT2),
+        double net = in.netArea.isPresent() ? sheet.step("An", "wall to be covered", "as measured", show(in.netArea.getAsDouble(),
+            Unit.FT2),
             in.netArea.getAsDouble(), Unit.FT2, Sources.GEOMETRY) : net(in, sheet);
         double corners = sheet.step("Ac", "face covered by corner pieces", "Ac = outside corners × face a length",
             show(in.outsideCorners, Unit.FT) + " × " + show(in.cornerWidth, Unit.FT), in.outsideCorners * in.cornerWidth, Unit.FT2,
