@@ -1,9 +1,9 @@
 package reglet.reading;
 
 import java.io.Closeable;
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Set;
@@ -26,7 +26,7 @@ final class Received implements Closeable {
     private String named = "";
     private long bytes;
     private String open = "";
-    private RandomAccessFile sheet;
+    private FileInputStream sheet;
 
     /** @param most bytes that the package may have */
     Received(PackagePlan plan, OutputStream out, long most) {
@@ -60,13 +60,13 @@ final class Received implements Closeable {
         Stretch stretch = stretch(frame);
         if (!open.equals(stretch.sheet())) {
             close();
-            sheet = new RandomAccessFile(stretch.sheet(), "r");
+            sheet = new FileInputStream(stretch.sheet());
             open = stretch.sheet();
             if (!Lent.state(Path.of(open)).equals(stretch.state())) {
                 throw changed();
             }
         }
-        sheet.seek(stretch.from());
+        sheet.getChannel().position(stretch.from());
         for (long left = stretch.length(); left > 0;) {
             int read = sheet.read(buffer, 0, (int) Math.min(left, buffer.length));
             if (read < 0) {
