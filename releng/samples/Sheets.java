@@ -109,7 +109,7 @@ public final class Sheets {
     private void banded(Document document, PdfWriter writer) {
         PdfContentByte under = writer.getDirectContentUnder();
         under.setColorFill(new Color(0x3a, 0x4a, 0x3f));
-        under.rectangle(0, PAGE.getHeight() - 96, PAGE.getWidth(), 96);
+        under.rectangle(0, PAGE.getHeight() - 112, PAGE.getWidth(), 112);
         under.fill();
         document.add(new Paragraph(text("maker").toUpperCase(Locale.ROOT), new Font(Font.HELVETICA, 9, Font.NORMAL, Color.WHITE)));
         document.add(new Paragraph(text("name"), new Font(Font.HELVETICA, 18, Font.BOLD, Color.WHITE)));
