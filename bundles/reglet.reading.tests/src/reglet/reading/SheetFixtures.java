@@ -54,11 +54,12 @@ final class SheetFixtures {
     }
 
     /**
-     * A sheet with what stands on it; boxes are known of drawn ones alone. Some fit several components, which are listed with blanks
+     * A sheet with what stands on it. A sheet of several products, whose components are listed with + between them, is one fixture for
+     * each, and the reader is then asked for that component; else {@code asked} is "" and it has to find out. Boxes are known of drawn ones alone. Some fit several components, which are listed with blanks
      * between them; the values are named as those of the first. {@code also}: what
      * it says in passing, "property; value", which may be found or not
      */
-    record Fixture(String name, String component, byte[] pdf, List<Truth> truths, List<String> also) {
+    record Fixture(String name, String asked, String component, byte[] pdf, List<Truth> truths, List<String> also) {
     }
 
     /** Sheets laid out by another hand, after the reader was tuned on the first ones. */
@@ -96,23 +97,26 @@ final class SheetFixtures {
         List<Fixture> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(path -> path.toString().matches(".*\\.(sheet|truth)")).sorted().toList()) {
-                all.add(fixture(file));
+                all.addAll(fixtures(file));
             }
         }
         return all;
     }
 
-    private static Fixture fixture(Path file) throws IOException {
+    private static List<Fixture> fixtures(Path file) throws IOException {
         List<String> lines = Files.readAllLines(file);
         String name = file.getFileName().toString().replaceAll("\\.\\w+$", "");
         String component = lines.stream().filter(line -> line.startsWith("component ")).findFirst().orElseThrow().substring(10).strip();
         List<String> also = lines.stream().filter(line -> line.startsWith("also ")).map(line -> line.substring(5).strip()).toList();
         if (file.toString().endsWith(".sheet")) {
             DrawnSheet.Drawn drawn = DrawnSheet.draw(lines);
-            return new Fixture(name, component, drawn.pdf(), drawn.truths(), also);
+            return List.of(new Fixture(name, "", component, drawn.pdf(), drawn.truths(), also));
         }
         List<Truth> truths = lines.stream().filter(line -> line.contains(";") && !line.startsWith("also ")).map(SheetFixtures::placed).toList();
-        return new Fixture(name, component, Files.readAllBytes(file.resolveSibling(name + ".pdf")), truths, also);
+        byte[] pdf = Files.readAllBytes(file.resolveSibling(name + ".pdf"));
+        String[] products = component.split(" \\+ ");
+        return products.length == 1 ? List.of(new Fixture(name, "", component, pdf, truths, also)) : Stream.of(products).map(one ->
+            new Fixture(name, one, one, pdf, truths.stream().filter(truth -> truth.property().startsWith(one + ".")).toList(), also)).toList();
     }
 
     /** A line of a file of truths; "page=" and "box=LEFT TOP WIDTH HEIGHT" tell the place. */

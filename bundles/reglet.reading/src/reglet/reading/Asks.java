@@ -24,7 +24,8 @@ final class Asks {
         this.vocabulary = vocabulary;
         this.pack = pack;
         this.own = own;
-        pack.components().forEach(component -> limits.put(component, new Limits(vocabulary, component, new Reading(vocabulary, component))));
+        pack.components().forEach(component -> limits.put(component, new Limits(vocabulary, component, new Reading(vocabulary,
+            component))));
     }
 
     List<SheetValue> in(String sentence, int page, Box box) {

@@ -21,7 +21,7 @@ final class Citations {
     private static final Pattern ASTM = Pattern.compile("(?:\\bA[STM]{2,3}N?|\\bA\\.S\\.T\\.M\\.)\\s?[-:.]?\\s?([A-G])\\s?[-.]?\\s?("
         + "\\d{2,4})M?"
         + "(?:\\s?/\\s?(?:ASTM\\s?)?[A-G]\\s?-?\\s?\\d{2,4}M?)?" + EDITION, Pattern.CASE_INSENSITIVE);
-    private static final Pattern OTHER = Pattern.compile("\\b(AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|ICC-ES AC|AC)\\s?[-/]?"
+    private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|ICC-ES AC|AC)\\s?[-/]?"
         + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?)"
         + EDITION);
     private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);

@@ -12,7 +12,7 @@ import reglet.reading.Layout.Line;
 final class Columns {
     private static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
         + "product) )*"
-        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)");
+        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?");
     private static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
         + "test description|description|item|typical property|performance|requirement name");
     private static final Pattern METHOD = Pattern.compile("(?:(?:astm|test|testing|reference|ref) )*(?:method|standard|procedure|"
@@ -31,6 +31,8 @@ final class Columns {
         + "|pass criteria)(?: value)?|as specified|spec|"
             + "minimum|maximum|"
         + "required value|condition of acceptance|asked for");
+    /** "A118.15 spec" above a column of limits. */
+    private static final Pattern ASKED = Pattern.compile(".+ (?:spec|requirement|limit|minimum|maximum)");
     /** Asks for something where another column names the methods. */
     private static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: "
         + "(?:limit|value))?");
@@ -44,7 +46,8 @@ final class Columns {
         + "ref|type no");
 
     /** "Requirement per ASTM C1670". */
-    private static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?"
+    private static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN"
+        + "|AC)\\s?-?[A-Z]?"
         + "\\s?\\d[\\d.]*\\S*$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
 
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
@@ -98,6 +101,13 @@ final class Columns {
         }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
+        if (!named && isOfLimits(columns)) {
+            // "Requirement | Limit | Model A | Model B"
+            columns.set(0, new Column(columns.get(0).head, Role.LABEL));
+            columns.replaceAll(column -> column.role == Role.OTHER && ASKED.matcher(plain(column.head)).matches() ? new Column(column.head,
+                Role.REQUIRED) : column);
+            return Optional.of(new Columns(models(columns)));
+        }
         if (!named && roles >= 2 && columns.stream().anyMatch(column -> column.role == Role.VALUE)) {
             // "Typical data | Value | Method": what stands furthest left names the properties
             Column first = columns.get(0);
@@ -128,6 +138,15 @@ final class Columns {
             columns.add(new Column(cell, role == Role.OTHER || role == Role.LABEL ? Role.MODEL : role));
         }
         return Optional.of(new Columns(models(columns)));
+    }
+
+    /** Whether the headings are of what is asked for, the limits to it, and what models or a product reach. */
+    private static boolean isOfLimits(List<Column> columns) {
+        String first = plain(columns.get(0).head);
+        boolean asked = columns.get(0).role == Role.REQUIRED || LABEL_BESIDE_METHOD.matcher(first).matches();
+        return asked && columns.size() > 2 && columns.stream().skip(1).anyMatch(column -> column.role == Role.REQUIRED || column.role
+            == Role.OTHER && ASKED.matcher(plain(column.head)).matches())
+            && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER && !ASKED.matcher(plain(column.head)).matches());
     }
 
     private static Role role(String plain, boolean label, boolean method, boolean specified) {

@@ -41,7 +41,8 @@ final class Designations {
     void read(Line row, Layout layout) {
         List<Citation> cited = citations.in(row.text());
         for (Cell cell : cited.isEmpty() ? List.<Cell>of() : row.cells()) {
-            boolean broken = layout.sentences().stream().filter(sentence -> whole.contains(sentence.cell())).anyMatch(sentence -> sentence.cell().low() > sentence.cell().y() + 1
+            boolean broken = layout.sentences().stream().filter(sentence -> whole.contains(sentence.cell()))
+                .anyMatch(sentence -> sentence.cell().low() > sentence.cell().y() + 1
                 && sentence.cell().top() <= cell.y() && sentence.cell().bottom() >= cell.y() && sentence.cell().left() <= cell.left() + 1
                 && sentence.cell().right() >= cell.right() - 1);
             if (!broken) {
@@ -81,7 +82,8 @@ final class Designations {
             String own = cell.text().substring(ends.get(order.get(i)), end).replaceAll("(?:,|;|\\band\\b)\\s*$", "");
             if (property.type().kind() == Kind.SET) {
                 // "Use NT, M and O, on substrates …"
-                Matcher listed = Pattern.compile("^\\s*:?\\s*((?:(?:" + String.join("|", property.type().words()) + ")\\b(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
+                Matcher listed = Pattern.compile("^\\s*:?\\s*((?:(?:" + String.join("|", property.type().words())
+                    + ")\\b(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
                     .matcher(own);
                 if (listed.find()) {
                     own = listed.group(1).replaceAll("(?:[,&\\s]|\\band)+$", "");

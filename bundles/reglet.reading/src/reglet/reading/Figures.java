@@ -23,7 +23,8 @@ final class Figures {
         }
         WORDS.putAll(Map.of("fifteen", 15, "twenty", 20, "thirty", 30, "forty", 40, "forty-five", 45, "sixty", 60, "ninety", 90));
         LEADING = Pattern.compile("(?i)\\b(" + WORDS.keySet().stream().sorted((a, b) -> b.length() - a.length())
-            .collect(Collectors.joining("|")) + ")\\b(?=[\\s-]*(?:\\(\\d+\\)\\s*)?(?:days?|weeks?|months?|years?|hours?|minutes?|inch|inches|feet|foot|percent|mils?|"
+            .collect(Collectors.joining("|"))
+                + ")\\b(?=[\\s-]*(?:\\(\\d+\\)\\s*)?(?:days?|weeks?|months?|years?|hours?|minutes?|inch|inches|feet|foot|percent|mils?|"
             + "perms?|pounds?)\\b)");
     }
 
@@ -36,7 +37,8 @@ final class Figures {
 
     /** A text with its numbers as figures. */
     static String of(String written) {
-        String text = MINUS.matcher(LEADING.matcher(written).replaceAll(match -> Integer.toString(WORDS.get(match.group(1).toLowerCase(Locale.ROOT))))).replaceAll("-");
+        String text = MINUS.matcher(LEADING.matcher(written).replaceAll(match -> Integer.toString(WORDS.get(match.group(1)
+            .toLowerCase(Locale.ROOT))))).replaceAll("-");
         // "two (2) weeks", "60-day", "4-inch"
         text = text.replaceAll("(\\d+)\\s*\\(\\1\\)", "$1").replaceAll("(?<=\\d)-(?=\\p{L}{2})", " ");
         Matcher weeks = WEEKS.matcher(text);

@@ -20,14 +20,17 @@ final class Fitting {
     }
 
     private static Found fit(Found one, List<Found> all, Component component) {
-        Optional<Property> property = component.properties().stream().filter(own -> path(component, own).equals(one.value().property())).findFirst();
+        Optional<Property> property = component.properties().stream().filter(own -> path(component, own).equals(one.value().property()))
+            .findFirst();
         if (property.isEmpty() || applies(property.get(), one, all, component)) {
             return one;
         }
-        Optional<Property> other = component.properties().stream().filter(own -> own != property.get() && own.label().equals(property.get().label())
+        Optional<Property> other = component.properties().stream().filter(own -> own != property.get() && own.label().equals(property.get()
+            .label())
             && own.type().equals(property.get().type()) && applies(own, one, all, component)).findFirst();
         SheetValue value = one.value();
-        return other.map(own -> new Found(new SheetValue(path(component, own), value.value(), value.compare(), value.method(), value.edition(),
+        return other.map(own -> new Found(new SheetValue(path(component, own), value.value(), value.compare(), value.method(),
+            value.edition(),
             value.text(), value.page(), value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt()))
             .orElseGet(() -> new Found(value, one.label(), one.model(), Math.min(one.confidence(), LESS), one.doubt().isEmpty()
                 ? "The pack asks for no such value of a product of this kind." : one.doubt()));
@@ -39,7 +42,8 @@ final class Fitting {
 
     private static boolean applies(Property property, Found one, List<Found> all, Component component) {
         return Applying.applies(property, name -> all.stream().filter(other -> other.value().property().equals(component.id() + "." + name)
-            && (other.model().isEmpty() || one.model().isEmpty() || other.model().equals(one.model()))).map(other -> other.value().value().text())
+            && (other.model().isEmpty() || one.model().isEmpty() || other.model().equals(one.model()))).map(other -> other.value().value()
+                .text())
             .findFirst().orElse(null));
     }
 }

@@ -74,7 +74,8 @@ final class Heads {
     private static Cell within(Cell head, double left, double right) {
         List<SheetPage.Piece> pieces = new ArrayList<>();
         SheetPage.Piece first = head.pieces().get(0);
-        pieces.add(new SheetPage.Piece(first.text(), left, first.y(), right - left, first.size(), first.turn(), first.spaced(), first.bold(),
+        pieces.add(new SheetPage.Piece(first.text(), left, first.y(), right - left, first.size(), first.turn(), first.spaced(),
+            first.bold(),
             first.hidden()));
         return new Cell(head.text(), pieces, List.of(0), head.y(), head.size(), head.low());
     }

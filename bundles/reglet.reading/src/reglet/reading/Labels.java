@@ -25,7 +25,8 @@ final class Labels {
     private static final Set<String> BENIGN = Set.of("nominal", "typical", "average", "avg", "mean", "overall", "actual", "approximate",
         "approx",
         "test", "tested", "result", "value", "property", "product", "material", "of", "the", "a", "and", "per", "method", "minimum", "min",
-        "maximum", "max", "in", "by", "to", "standard", "recommended", "suggested", "required", "rated", "our", "its", "stated", "declared", "published", "certified", "this");
+        "maximum", "max", "in", "by", "to", "standard", "recommended", "suggested", "required", "rated", "our", "its", "stated",
+            "declared", "published", "certified", "this");
     /** Words of the conditions under which something was measured. */
     private static final Pattern CONDITION = Pattern.compile("\\d+(?:\\.\\d+)?%?|%|day|d|h|hr|hour|hrs|at|after|when|average|avg|of|"
         + "five|three|ten|unit|specimen|"
@@ -33,7 +34,7 @@ final class Labels {
         + "rh|lb|ft2|load|granite|limestone|marble|brick|concrete|aluminum|wood|osb|plywood|cmu|masonry|substrate|porous|"
         + "stone|veneer|"
         + "msv|unit|quarry|tile|ceramic|porcelain|metal|anodized|mill|finish|painted|glass|gypsum|sheathing|block|prism|cube|mortar|cycle|"
-        + "strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the");
+        + "vertical|\\d+[fc]|modified|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the");
     private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
     private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b");
     private static final Pattern MARKS = Pattern.compile("[‐-―−/_,;:()\\[\\]\"“”'’+.\\s\\u00a0-]+");
@@ -46,6 +47,8 @@ final class Labels {
         + "|inches|in\\.?|ft\\.?))\\s*");
     /** "…, cfm/ft² at 75 Pa". */
     private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
+    /** What stands last between commas. */
+    private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
     private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:min|max)\\.?\\s*");
     /** "Max. length": a limit on lengths, and no name such as "maximum face dimension". */
@@ -89,7 +92,8 @@ final class Labels {
         own.addAll(List.of(plain(component.title()).split(" ")));
         this.words = vocabulary.words();
         names.keySet().forEach(name -> said.addAll(List.of(name.split(" "))));
-        names.forEach((name, properties) -> turned.merge(sorted(name, Set.of()), properties, (one, other) -> one.equals(other) ? one : List.of()));
+        names.forEach((name, properties) -> turned.merge(sorted(name, Set.of()), properties, (one, other) -> one.equals(other) ? one
+            : List.of()));
         turned.remove("");
         turned.values().removeIf(List::isEmpty);
     }
@@ -128,7 +132,8 @@ final class Labels {
             return Optional.empty();
         }
         List<Citation> methods = citations.in(written);
-        String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "").replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-z0-9]\\))\\s+", "").replaceAll("[:=\\s]+$", "");
+        String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-z0-9]\\))\\s+", "").replaceAll("[:=\\s]+$", "");
         String unit = "";
         Optional<Compare> stated = Optional.empty();
         StringBuilder bare = new StringBuilder();
@@ -150,8 +155,24 @@ final class Labels {
         }
         bare.append(text.substring(from));
         whole.append(text.substring(from));
+        while (TAIL.matcher(bare).find()) {
+            // "strength, vertical, psi, min."
+            Matcher tail = TAIL.matcher(bare);
+            tail.find();
+            String last = tail.group(1).strip();
+            if (stated.isEmpty() && SENSE.matcher(last).matches()) {
+                stated = sense(plain(last));
+            } else if (!last.isEmpty() && !(unit.isEmpty() && !SENSE.matcher(last).matches() && UnitSpelling.isUnit(last))) {
+                break;
+            } else if (!last.isEmpty()) {
+                unit = last;
+            }
+            bare.setLength(tail.start());
+            whole = new StringBuilder(bare);
+        }
         int comma = bare.lastIndexOf(",");
-        if (unit.isEmpty() && comma > 0 && !SENSE.matcher(bare.substring(comma + 1)).matches() && UnitSpelling.isUnit(bare.substring(comma + 1))) {
+        if (unit.isEmpty() && comma > 0 && !SENSE.matcher(bare.substring(comma + 1)).matches() && UnitSpelling.isUnit(bare.substring(comma
+            + 1))) {
             unit = bare.substring(comma + 1).strip();
             bare.setLength(comma);
             whole = new StringBuilder(bare);
@@ -264,7 +285,8 @@ final class Labels {
             return Optional.of(new Label(names.get(others), quality * 0.94, "", sense, List.of()));
         }
         // names of the pack may themselves hold words that change nothing, and makers turn words round: "unit weight, saturated"
-        return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.getOrDefault(sorted(plain, Set.of()), turned.get(sorted(others,
+        return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.getOrDefault(sorted(plain, Set.of()),
+            turned.get(sorted(others,
             own)))).map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
     }
 

@@ -55,7 +55,8 @@ final class Limits {
                 Property property = named.property;
                 Read read = reading.read(property, number, "").orElseThrow();
                 limits.add(new Limit(new SheetValue(component.id() + "." + property.name(), read.value(),
-                    Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST), "", "", clause.strip(), page, Optional.of(box), false), named.letters,
+                    Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST), "", "", clause.strip(), page, Optional.of(box), false),
+                        named.letters,
                     stated.group()));
             });
         }

@@ -152,7 +152,8 @@ final class ListReader {
         } else if (beside.value != null) {
             taken.value(label, labelCell.text(), beside.value, new Around(beside.unit, !beside.methods.isEmpty() ? beside.methods
                 : !label.methods().isEmpty() ? label.methods()
-                : group.isEmpty() ? Mentions.own(label.properties().get(0), standing) : group, "", Optional.empty(), beside.required ? BESIDE_REQUIRED : BESIDE));
+                : group.isEmpty() ? Mentions.own(label.properties().get(0), standing) : group, "", Optional.empty(), beside.required
+                    ? BESIDE_REQUIRED : BESIDE));
         }
     }
 

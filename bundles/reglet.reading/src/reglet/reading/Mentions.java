@@ -30,14 +30,18 @@ final class Mentions {
     private static final int MOST_BETWEEN = 7;
     private static final int FAR_BETWEEN = 2;
     /** Words that may stand between a name and its amount, or before a number. */
-    private static final Set<String> LINKS = Set.of("of", "is", "are", "was", "were", "be", "been", "a", "an", "the", "to", "at", "about", "by",
-        "only", "just", "must", "shall", "should", "will", "may", "can", "has", "have", "with", "measure", "measured", "average", "averaged",
+    private static final Set<String> LINKS = Set.of("of", "is", "are", "was", "were", "be", "been", "a", "an", "the", "to", "at", "about",
+        "by",
+        "only", "just", "must", "shall", "should", "will", "may", "can", "has", "have", "with", "measure", "measured", "average",
+            "averaged",
         "equal", "typically", "nominally", "nominal", "approximately", "approx", "around", "roughly", "overall", "total", "tested", "test",
         "result", "value", "rated", "least", "minimum", "most", "maximum", "less", "more", "not", "no", "than", "exceed", "exceeding",
         "greater", "over", "above", "up", "within", "run", "typical", "come", "reach", "from", "between");
-    private static final Set<String> SENSES = Set.of("at", "least", "minimum", "maximum", "most", "not", "no", "less", "more", "than", "exceed",
+    private static final Set<String> SENSES = Set.of("at", "least", "minimum", "maximum", "most", "not", "no", "less", "more", "than",
+        "exceed",
         "exceeding", "up", "over", "above", "within", "greater");
-    private static final Set<String> BEFORE_NAME = Set.of("the", "a", "an", "its", "their", "this", "nominal", "average", "minimum", "maximum",
+    private static final Set<String> BEFORE_NAME = Set.of("the", "a", "an", "its", "their", "this", "nominal", "average", "minimum",
+        "maximum",
         "total", "overall", "typical", "with", "and", "of", "has", "actual", "mean", "all", "is", "by", "in", "at", "for", "approximate");
     /** "Not less than 3 inches, vertical laps 6 inches": the sense goes on. */
     private static final Pattern LEAST = Pattern.compile("(?i)\\b(?:not less than|at least|a minimum of)\\b.*\\d.*(?:,|\\band\\b)");
@@ -115,9 +119,11 @@ final class Mentions {
             // "11 perms by the wet cup method" is no answer where the other cup is asked for
             return false;
         }
-        boolean least = one.property.compare() == Compare.AT_LEAST && one.property.type().unit().orElseThrow().dimension() == Dimension.LENGTH
+        boolean least = one.property.compare() == Compare.AT_LEAST && one.property.type().unit().orElseThrow()
+            .dimension() == Dimension.LENGTH
             && LEAST.matcher(said.text().substring(0, said.at(one.from).from())).find();
-        return taken.quietly(new Label(List.of(one.property), 1, "", least ? Optional.of(Compare.AT_LEAST) : Optional.empty(), List.of()), one.written, place.named(said.between(
+        return taken.quietly(new Label(List.of(one.property), 1, "", least ? Optional.of(Compare.AT_LEAST) : Optional.empty(), List.of()),
+            one.written, place.named(said.between(
             one.from, one.end)), Around.of(methods, one.share));
     }
 
@@ -133,7 +139,8 @@ final class Mentions {
                 for (int i = 0; i < said.size(); i++) {
                     Place place = turn.at(said, i, at -> end(property, said, at));
                     if (place != null) {
-                        candidates.add(new Candidate(property, property.label(), start(said, place.amount(), place.amountEnd()), place.amountEnd(),
+                        candidates.add(new Candidate(property, property.label(), start(said, place.amount(), place.amountEnd()),
+                            place.amountEnd(),
                             TURN, 10 + 10 * turn.fixed()));
                         break;
                     }
@@ -175,7 +182,8 @@ final class Mentions {
     private void behind(Property property, Said said, int from, int nameEnd, List<Candidate> candidates) {
         int word = nameEnd;
         int cited = 0;
-        while (word < said.size() && word - nameEnd < MOST_BETWEEN && !isFigure(said.at(word).plain()) && LINKS.contains(said.at(word).plain())) {
+        while (word < said.size() && word - nameEnd < MOST_BETWEEN && !isFigure(said.at(word).plain()) && LINKS.contains(said.at(word)
+            .plain())) {
             word++;
         }
         if (word >= said.size() || !isFigure(said.at(word).plain()) || cited > FAR_BETWEEN) {
@@ -183,7 +191,8 @@ final class Mentions {
         }
         int end = end(property, said, word);
         if (end > 0) {
-            candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, word, end), end, BEHIND, 10 * (nameEnd - from) + 5));
+            candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, word, end), end, BEHIND, 10 * (nameEnd - from)
+                + 5));
         }
     }
 
@@ -194,7 +203,8 @@ final class Mentions {
                 int end = end(property, said, i);
                 boolean unit = property.type().unit().filter(one -> !one.symbol().isEmpty()).isPresent();
                 if (end == from && !said.at(end - 1).stop() && unit) {
-                    candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, i, end), end, BEFORE, 10 * (nameEnd - from)));
+                    candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, i, end), end, BEFORE,
+                        10 * (nameEnd - from)));
                     return;
                 }
             }
@@ -214,7 +224,8 @@ final class Mentions {
         int sense = start;
         while (start > 0 && !said.at(start - 1).stop() && LINKS.contains(said.at(start - 1).plain())) {
             start--;
-            sense = SENSES.contains(said.at(start).plain()) && !said.at(start).plain().equals("at") || said.plain(start, start + 2).equals("at least")
+            sense = SENSES.contains(said.at(start).plain()) && !said.at(start).plain().equals("at") || said.plain(start, start + 2)
+                .equals("at least")
                 || said.plain(start, start + 2).equals("at most") ? start : sense;
         }
         return sense;

@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Dimension;
-import reglet.model.Grade;
 import reglet.model.Numbers;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
@@ -17,8 +16,6 @@ import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.Unit;
 import reglet.model.Value;
-import reglet.model.Word;
-import reglet.model.WordSet;
 
 /**
  * Reads what a sheet writes for a property as a value of its type. A text is read whole or not at all: what is left over may
@@ -48,25 +45,28 @@ final class Reading {
     private static final Pattern CONDITION = Pattern.compile("^\\s*(?:@|\\bat\\b|\\bafter\\b|,\\s*(?:average|mean)\\b|\\bwhen\\b|\\b"
         + "of\\b\\s+(?:five|three)).*$",
         Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
-    /** "No staining" answers another question than "no", so what follows has to be set apart. */
-    private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|included|provided|required|✓|✔)(?:\\s*[,"
-        + ";.(–-].*)?\\s*", Pattern.DOTALL);
-    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
-        + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
-        Pattern.DOTALL);
     /** Flame spread and smoke in one: "15 / 280 (Class A)". */
     private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
     /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
     private static final Pattern MEASURED_AT = Pattern.compile("(?<=\\))\\s*(?:@|at)\\s*[\\d.].*$");
     /** "1 in. ± 1/4 in." */
-    private static final Pattern TOLERANCE = Pattern.compile("(?<=\\S)\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+(?:[- ][\\d./]+)?\\s*(?:\"|%|in\\.?|mm|mils?|psf)?\\s*$");
+    private static final Pattern TOLERANCE = Pattern.compile("(?<=\\S)\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+(?:[- ][\\d./]+)?\\s*(?:\""
+        + "|%|in\\.?|mm|mils?|psf)?\\s*$");
     /** "< 25 (core)", "5 perms (average)": words in brackets that are no amount. */
-    private static final Pattern REMARK = Pattern.compile("(?<=[\\d%\"°\\p{L}.²])\\s+\\((?!min|max|nom|average|avg|typ)[\\p{L}][\\p{L}\\s,.-]*\\)\\s*$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern REMARK = Pattern.compile("(?<=[\\d%\"°\\p{L}.²])\\s+\\((?!min|max|nom|average|avg"
+        + "|typ)[\\p{L}][\\p{L}\\s,.-]*\\)\\s*$", Pattern.CASE_INSENSITIVE);
     /** "16.8 MPa average, 15.9 MPa least". */
-    private static final Pattern SEVERAL = Pattern.compile("(.*\\d.*\\b(?:average|avg|mean)\\b\\.?)\\s*[,;]\\s*(.*\\d.*)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SEVERAL = Pattern.compile("(.*\\d.*\\b(?:average|avg|mean)\\b\\.?)\\s*[,;]\\s*(.*\\d.*)",
+        Pattern.CASE_INSENSITIVE);
+    /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
+    private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
+    /** "+5 °C min. / +40 °C max." */
+    private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*\\bmin(?:imum|\\.)?\\s*[/,;]\\s*(.*\\d.*?)\\s*\\bmax(?:imum"
+        + "|\\.)?\\s*");
     private static final double MEAN = 0.9;
     private static final double TOLERATED = 0.85;
-    private static final String[] SIGNS = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3", "⅔", "2/3"};
+    private static final String[] SIGNS = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3",
+        "⅔", "2/3"};
     private static final Pattern SIGN = Pattern.compile("[½¼¾⅛⅜⅝⅞⅓⅔]");
     private static final Pattern SPACED = Pattern.compile("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)");
     private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*[–−]\\s*(?=[1357]/(?:2|4|8|16)\\b)");
@@ -75,13 +75,13 @@ final class Reading {
     private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$");
     private static final Pattern LATER = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|[-–—])\\s*(?=[-+−–]?\\d)");
     private static final Pattern LATER_OR_AND = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|\\band\\b|[-–—])\\s*(?=[-+−–]?\\d)");
-    private static final Pattern WITH_CONDITION = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$", Pattern.DOTALL);
+    private static final Pattern WITH_CONDITION = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$",
+        Pattern.DOTALL);
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
         + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
 
-    private final Vocabulary vocabulary;
-    private final Component component;
+    private final WordReader words;
 
     /**
      * A value as a sheet writes it.
@@ -96,8 +96,7 @@ final class Reading {
     }
 
     Reading(Vocabulary vocabulary, Component component) {
-        this.vocabulary = vocabulary;
-        this.component = component;
+        this.words = new WordReader(vocabulary, component);
     }
 
     /** Whether a text says that there is no value. */
@@ -119,7 +118,7 @@ final class Reading {
         if (square.matches()) {
             text = square.group(1);
         }
-        return kind == Kind.QUANTITY || kind == Kind.RANGE ? amount(property, text, unit) : words(property, text);
+        return kind == Kind.QUANTITY || kind == Kind.RANGE ? amount(property, text, unit) : words.read(property, text);
     }
 
     private Optional<Read> amount(Property property, String text, String unit) {
@@ -128,17 +127,24 @@ final class Reading {
         if (dimension == Dimension.COUNT && indices.matches()) {
             text = indices.group(1);
         }
+        text = NUMBERED.matcher(text).replaceFirst("");
+        Matcher ends = ENDS.matcher(text);
+        if (property.type().kind() == Kind.RANGE && ends.matches()) {
+            text = ends.group(1) + " to " + ends.group(2);
+        }
         text = MEASURED_AT.matcher(text).replaceFirst("");
         Matcher tolerance = TOLERANCE.matcher(text);
         if (tolerance.find() && tolerance.start() > 0) {
-            return amount(property, text.substring(0, tolerance.start()), unit).map(read -> read.with(TOLERATED, "The sheet states a tolerance "
+            return amount(property, text.substring(0, tolerance.start()), unit).map(read -> read.with(TOLERATED,
+                "The sheet states a tolerance "
                 + "with it."));
         }
         text = REMARK.matcher(text).replaceFirst("");
         Matcher several = SEVERAL.matcher(text);
         if (several.matches()) {
             boolean second = property.compare() == Compare.AT_MOST && several.group(2).matches("(?i).*max.*");
-            return amount(property, second ? several.group(2) : several.group(1), unit).map(read -> read.with(MEAN, "The sheet states an average "
+            return amount(property, second ? several.group(2) : several.group(1), unit).map(read -> read.with(MEAN,
+                "The sheet states an average "
                 + "and a limit."));
         }
         List<Read> all = new ArrayList<>();
@@ -313,86 +319,5 @@ final class Reading {
             }
         }
         return DASHED.matcher(SPACED.matcher(plain).replaceAll("-")).replaceAll("-").strip();
-    }
-
-    private Optional<Read> words(Property property, String text) {
-        return switch (property.type().kind()) {
-            case FLAG -> flag(property, text);
-            case SET -> set(property, text);
-            case GRADE -> word(property, grade(text)).or(() -> word(property, text))
-                .map(read -> new Read(new Grade(read.value.text(), property.type().words()), read.compare, read.quality, read.doubt));
-            default -> property.type().words().isEmpty() ? Optional.of(new Read(new Word(text), Optional.empty(), 0.9, ""))
-                : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")));
-        };
-    }
-
-    /** "Class 50", "±50%", "+100/-50 %" as the step alone. */
-    private static String grade(String text) {
-        return text.replaceAll("(?i)\\bclass\\b|[±%+]", " ").replaceAll("(?<=/)\\s*[-–−]", "").replaceAll("\\s*/\\s*", "/").strip();
-    }
-
-    private Optional<Read> flag(Property property, String text) {
-        Optional<Read> own = word(property, text);
-        if (own.isPresent()) {
-            return own;
-        }
-        boolean yes = YES.matcher(text).matches();
-        boolean no = NO.matcher(text).matches();
-        double quality = text.strip().contains(" ") ? 0.94 : 0.98;
-        return yes == no ? Optional.empty() : Optional.of(new Read(new Word(yes ? "yes" : "no"), Optional.empty(), quality, ""));
-    }
-
-    private Optional<Read> set(Property property, String text) {
-        List<String> words = new ArrayList<>();
-        for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b)\\s*|\\s+")) {
-            String plain = part.strip().replaceAll("[().]", "");
-            if (plain.isEmpty()) {
-                continue;
-            }
-            Optional<String> known = property.type().words().stream().filter(word -> word.equalsIgnoreCase(plain)).findFirst();
-            if (known.isEmpty() && !property.type().words().isEmpty()) {
-                return Optional.empty();
-            }
-            words.add(known.orElse(plain));
-        }
-        return words.isEmpty() ? Optional.empty() : Optional.of(new Read(new WordSet(words), Optional.empty(), 1, ""));
-    }
-
-    /** The listed word that a text says, by its own name or one of its synonyms; the longest one counts where one lies in another. */
-    private Optional<Read> word(Property property, String text) {
-        List<String> words = property.type().kind() == Kind.FLAG ? List.of("yes", "no") : property.type().words();
-        String plain = " " + Labels.plain(text) + " ";
-        String best = "";
-        String spelling = "";
-        boolean two = false;
-        for (String word : words) {
-            for (String name : names(property, word)) {
-                String wanted = " " + Labels.plain(name) + " ";
-                boolean within = property.type().kind() == Kind.FLAG ? plain.startsWith(wanted)
-                    : wanted.length() < 5 ? plain.equals(wanted) : plain.contains(wanted);
-                if (within && wanted.length() > spelling.length()) {
-                    two = !best.isEmpty() && !best.equals(word) && !wanted.contains(spelling);
-                    best = word;
-                    spelling = wanted;
-                } else if (within && !word.equals(best) && !spelling.contains(wanted)) {
-                    two = true;
-                }
-            }
-        }
-        boolean either = plain.contains(" or ") && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
-        if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
-            return Optional.empty();
-        }
-        return Optional.of(new Read(new Word(best), Optional.empty(), plain.equals(spelling) ? 1 : 0.93, ""));
-    }
-
-    private List<String> names(Property property, String word) {
-        List<String> names = new ArrayList<>();
-        if (property.type().kind() != Kind.FLAG) {
-            names.add(word);
-        }
-        String key = component.id() + "." + property.name() + "." + word;
-        names.addAll(vocabulary.names(key));
-        return names;
     }
 }

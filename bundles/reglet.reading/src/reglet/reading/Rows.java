@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import reglet.reading.Layout.Line;
 
@@ -29,9 +30,36 @@ final class Rows {
         Rows rows = new Rows(layout);
         List<Line> all = new ArrayList<>();
         for (int i = 0; i < rows.lines.size(); i++) {
-            if (rows.used.add(i)) {
+            int end = rows.spanned(i);
+            if (end > i) {
+                all.addAll(rows.labelled(i, end));
+                i = end;
+            } else if (rows.used.add(i)) {
                 all.add(rows.from(i));
             }
+        }
+        return all;
+    }
+
+    /** The last line of three of which the middle one is the label of the other two, each a row of its own; else the first line. */
+    private int spanned(int first) {
+        if (first + 2 >= lines.size() || used.contains(first)) {
+            return first;
+        }
+        Line label = lines.get(first + 1);
+        double size = label.size();
+        boolean near = gap(first + 1) < 0.8 * size && gap(first + 2) < 0.8 * size;
+        boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> isWhole(line) && line.left() > label.right());
+        return near && rows && label.cells().size() == 1 ? first + 2 : first;
+    }
+
+    private List<Line> labelled(int first, int last) {
+        Cell label = lines.get(first + 1).cells().get(0);
+        List<Line> all = new ArrayList<>();
+        for (int i = first; i <= last; i += 2) {
+            List<Cell> cells = new ArrayList<>(List.of(label));
+            cells.addAll(lines.get(i).cells());
+            all.add(new Line(List.copyOf(cells), lines.get(i).y(), lines.get(i).size()));
         }
         return all;
     }
@@ -108,9 +136,10 @@ final class Rows {
             }
         }
         if (boxed(row, next)) {
-            return !(isWhole(row) && isWhole(next));
+            return !(isWhole(row) && isWhole(next)) && !areApart(row, next);
         }
-        return isLoose(first) && !isWhole(next) && next.cells().stream().allMatch(cell -> under(row, cell) != null);
+        return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
+            cell) != null);
     }
 
     /** Whether the same two level rules enclose both. */
@@ -123,6 +152,18 @@ final class Rows {
     private static boolean isWhole(Line line) {
         return line.cells().size() > 1 && line.cells().stream().skip(1).anyMatch(cell -> cell.text()
             .matches("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*"));
+    }
+
+    /** Whether two lines in one box are rows of their own: "Material | PVC" above "Leg | 3 in.", or "Content: 7 %" above "Coat: clear". */
+    private static boolean areApart(Line row, Line next) {
+        boolean labels = row.cells().size() == 2 && next.cells().size() == 2 && (isWhole(row) || isWhole(next))
+            && Character.isUpperCase(row.text().charAt(0)) && Character.isUpperCase(next.text().charAt(0));
+        return labels || areLabelled(row, next);
+    }
+
+    /** Whether each cell of two lines is a label, a colon and a value. */
+    private static boolean areLabelled(Line row, Line next) {
+        return Stream.concat(row.cells().stream(), next.cells().stream()).allMatch(cell -> cell.text().contains(": "));
     }
 
     /** Whether rows hereabouts stand further apart than the lines within them. */

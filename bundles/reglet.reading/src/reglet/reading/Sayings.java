@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import reglet.model.Component;
 import reglet.model.Property;
@@ -21,6 +22,7 @@ final class Sayings {
     private static final double LESS = 0.72;
     private static final Set<String> NOT = Set.of("not", "non", "without", "no", "never", "un", "nor", "unless", "if", "avoid", "optional");
     private static final int NEAR = 3;
+    private static final Pattern EACH = Pattern.compile("(?is).*\\b(?:each|every|all)\\b.*");
 
     private final Component component;
     private final Citations citations;
@@ -51,19 +53,19 @@ final class Sayings {
 
     void read(List<Layout> layouts) {
         for (Property property : component.properties()) {
-            // of several models a word in passing may be said of one alone
+            // of several models a word in passing may be said of one alone, unless it is said of each
             boolean several = property.type().kind() == Kind.FLAG && taken.models() > 1;
-            if (turns.containsKey(property) && !taken.has(property) && !several) {
-                read(property, layouts);
+            if (turns.containsKey(property) && !taken.has(property)) {
+                read(property, layouts, several);
             }
         }
     }
 
-    private void read(Property property, List<Layout> layouts) {
+    private void read(Property property, List<Layout> layouts, boolean several) {
         List<Hit> hits = new ArrayList<>();
         for (Layout layout : layouts) {
             for (Sentence sentence : layout.sentences()) {
-                if (!sentence.conditions()) {
+                if (!sentence.conditions() && (!several || EACH.matcher(sentence.cell().text()).matches())) {
                     best(property, sentence, layout).ifPresent(hits::add);
                 }
             }
@@ -79,7 +81,8 @@ final class Sayings {
         }
         taken.page(first.layout);
         Cell cell = first.sentence.cell();
-        Cell part = cell.part(first.sentence.said().at(first.place.from()).from(), first.sentence.said().to(first.place.from(), first.place.to()));
+        Cell part = cell.part(first.sentence.said().at(first.place.from()).from(), first.sentence.said().to(first.place.from(),
+            first.place.to()));
         taken.said(property, first.word, part, Around.of(Mentions.own(property, citations.in(cell.text())), one ? SURE : LESS));
     }
 

@@ -27,7 +27,8 @@ final class Sentences {
     private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
     private static final Pattern SENTENCE = Pattern.compile("[.;]\\s+|[.;]$");
     /** A stop that ends no sentence: "1/4 in. ground", "No. 15". */
-    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:\\d\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr|deg)|\\b(?:no|approx|nom|dia|min|max|incl"
+    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:\\d\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr|deg)|\\b(?:no"
+        + "|approx|nom|dia|min|max|incl"
         + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv))\\.");
     private static final Pattern SAYS = Pattern.compile("(?i)\\s(?:is|are|was|were|of|measures?|exceeds?|equals"
         + "|averages)\\s(?=\\D{0,24}\\d)");
@@ -118,7 +119,8 @@ final class Sentences {
     private static boolean follows(Cell last, Cell cell) {
         boolean bullet = BULLET.matcher(last.text()).lookingAt();
         double in = cell.left() - last.left();
-        return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0 && in < 3 * cell.size())
+        return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0
+            && in < 3 * cell.size())
             && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
             && !LABELLED.matcher(cell.text()).lookingAt();
     }
@@ -150,7 +152,8 @@ final class Sentences {
             String behind = text.substring(first.end()).replaceAll("[,(].*$", "").replaceAll("^(?:of|in)\\s+", "").strip();
             Optional<Label> label = labels.read(behind.matches("thick(?: .*)?") ? "thickness" : behind).map(ListReader::amounts);
             if (label.isPresent() && !label.get().properties().isEmpty()) {
-                taken.quietly(label.get(), behind, sentence.part(first.start(), first.end()), Around.of(cited(sentence, label.get()), SURE));
+                taken.quietly(label.get(), behind, sentence.part(first.start(), first.end()), Around.of(cited(sentence, label.get()),
+                    SURE));
             }
         }
     }

@@ -41,7 +41,7 @@ final class Settling {
         boolean first = one.value().method().startsWith(asked) && !one.value().method().isEmpty()
             || !(other.value().method().startsWith(asked) && !other.value().method().isEmpty());
         boolean equalMethod = one.value().method().equals(other.value().method());
-        Found kept = equalMethod ? one.confidence() >= other.confidence() ? one : other : first ? one : other;
+        Found kept = equalMethod || asked.isEmpty() ? one.confidence() >= other.confidence() ? one : other : first ? one : other;
         Found left = kept == one ? other : one;
         if (Math.min(kept.confidence(), left.confidence()) < SheetReader.LEAST_CONFIDENCE) {
             // what would not be shown disturbs nothing

@@ -52,13 +52,14 @@ final class SheetReader {
     private SheetReading read(String asked) {
         Map<Component, ValueReader> readers = new LinkedHashMap<>();
         Map<Component, Integer> scores = new LinkedHashMap<>();
+        Sections sections = Sections.of(layouts, pack, vocabulary);
         String title = Labels.plain(Titles.head(layouts));
         String name = Labels.plain(Titles.product(layouts));
         String subject = Labels.plain(Titles.subject(layouts));
         String text = Labels.plain(text());
         for (Component component : pack.components()) {
             if (asked.isEmpty() || component.id().equals(asked)) {
-                ValueReader reader = new ValueReader(vocabulary, component, citations);
+                ValueReader reader = new ValueReader(vocabulary, component, citations, sections);
                 reader.read(layouts);
                 readers.put(component, reader);
                 int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
@@ -71,7 +72,8 @@ final class SheetReader {
                     .map(found -> found.value().property()).distinct().count();
                 scores.put(component, PER_VALUE * values + said + BY_METHOD * shown + named(component, subject) * IN_SUBJECT
                     + named(component, name) * IN_NAME
-                    + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component, text) * IN_TEXT)));
+                    + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
+                        text) * IN_TEXT)));
             }
         }
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-import reglet.model.Compare;
 import reglet.reading.Citations.Citation;
 import reglet.reading.Columns.Column;
 import reglet.reading.Columns.Role;
@@ -111,7 +111,8 @@ final class TableReader {
         table = columns;
         taken.title(index > 0 ? title(rows.get(index - 1), rows.get(index)) : "");
         end = at;
-        group = List.of();
+        // "Requirement of ASTM C1670" is said of all rows
+        group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
     }
 
     /** Whether a row holds headings below some of those above it: words only, within their reach, and not below each of them. */
@@ -145,7 +146,15 @@ final class TableReader {
             close();
         }
         Map<Column, Cell> cells = new LinkedHashMap<>();
-        for (Cell cell : table == null ? List.<Cell>of() : row.cells()) {
+        if (table != null && row.cells().size() == table.all().size() && row.cells().stream().map(table::of).distinct()
+            .count() < row.cells()
+            .size()) {
+            // as many cells as columns, but set so that two seem to stand in one
+            for (int i = 0; i < row.cells().size(); i++) {
+                cells.put(table.all().get(i), row.cells().get(i));
+            }
+        }
+        for (Cell cell : table == null || !cells.isEmpty() ? List.<Cell>of() : row.cells()) {
             table.of(cell).ifPresent(column -> cells.merge(column, cell, (one, other) -> column.role() == Role.LABEL ? labelled(one, other)
                 : nearer(one, other, column)));
         }
@@ -214,7 +223,6 @@ final class TableReader {
         if (cells.size() == 1) {
             return false;
         }
-        String unit = table.of(Role.UNIT).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
         List<Column> valued = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : table.of(Role.VALUE);
         List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
         boolean any = false;
@@ -225,13 +233,13 @@ final class TableReader {
             taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
             return true;
         }
+        Meant meant = new Meant(table, cells);
         for (Column column : stated) {
             Cell value = cells.get(column);
             List<Citation> methods = methods(row, cells, labelCell, value, label.get());
             String model = models.size() > 1 && !shared || models.size() == 1 ? column.head().text() : "";
-            String hint = !unit.isEmpty() ? unit : headUnit(column.head().text());
-            boolean read = taken.value(label.get(), labelCell.text(), value, new Around(hint, methods, shortEnough(model), sense(column),
-                SURE));
+            boolean read = taken.value(label.get(), labelCell.text(), value, new Around(meant.unit(column), methods, shortEnough(model),
+                meant.sense(column), SURE));
             any |= read;
             if (read && models.isEmpty()) {
                 // further columns say the same in another system of units
@@ -246,12 +254,13 @@ final class TableReader {
         String[] names = labelCell.text().split("\\s*/\\s*");
         Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
         String[] values = value.map(cell -> cell.text().split("\\s*/\\s*")).orElse(new String[0]);
-        if (names.length < 2 || values.length != names.length || java.util.stream.Stream.of(names).anyMatch(name -> labels.read(name).isEmpty())) {
+        if (names.length < 2 || values.length != names.length || Stream.of(names).anyMatch(name -> labels.read(name).isEmpty())) {
             return false;
         }
         for (int i = 0; i < names.length; i++) {
             Label label = labels.read(names[i]).orElseThrow();
-            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods(row, cells, labelCell, value.get(), label), SURE));
+            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods(row, cells, labelCell, value.get(), label),
+                SURE));
         }
         return true;
     }
@@ -266,18 +275,6 @@ final class TableReader {
     private static boolean ownsColumn(Cell cell, Column column, List<Column> models) {
         return Math.abs(cell.left() - column.head().left()) < 8 || Math.abs(cell.middle() - column.head().middle()) < 8
             || Math.abs(cell.right() - column.head().right()) < 8;
-    }
-
-    private static Optional<Compare> sense(Column column) {
-        String plain = Labels.plain(column.head().text());
-        boolean least = plain.contains("minimum");
-        boolean most = plain.contains("maximum");
-        return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);
-    }
-
-    private static String headUnit(String head) {
-        Matcher inside = Pattern.compile("[(\\[]([^()\\[\\]]+)[)\\]]").matcher(head);
-        return inside.find() && UnitSpelling.isUnit(inside.group(1)) ? inside.group(1) : "";
     }
 
     /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
@@ -302,7 +299,8 @@ final class TableReader {
         }
         if (all.isEmpty()) {
             // "REQUIREMENT (C920)" above the column of what is asked for
-            label.properties().forEach(property -> table.all().forEach(column -> all.addAll(Mentions.own(property, citations.in(column.head()
+            label.properties().forEach(property -> table.all().forEach(column -> all.addAll(Mentions.own(property,
+                citations.in(column.head()
                 .text())))));
         }
         all.addAll(citations.in(value.text(), beside));

@@ -33,6 +33,7 @@ final class Taken {
     private final Component component;
     private final Citations citations;
     private final Reading reading;
+    private final Sections sections;
     private final List<Found> found = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
     /** The title above the table that a value stands in. */
@@ -57,10 +58,11 @@ final class Taken {
         }
     }
 
-    Taken(Component component, Citations citations, Reading reading) {
+    Taken(Component component, Citations citations, Reading reading, Sections sections) {
         this.component = component;
         this.citations = citations;
         this.reading = reading;
+        this.sections = sections;
     }
 
     void page(Layout next) {
@@ -199,10 +201,12 @@ final class Taken {
         SheetValue value = new SheetValue(component.id() + "." + property.name(), read.value(), compare,
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);
+        boolean another = sections.elsewhere(layout, cell, component.id());
         double confidence = Math.round(100 * around.share * label.quality() * read.quality() * (cell.hidden() ? HIDDEN : 1)
-            * (elsewhere ? ELSEWHERE : 1)) / 100.0;
+            * (elsewhere || another ? ELSEWHERE : 1)) / 100.0;
         Found one = new Found(value, written.replaceAll("\\s+", " ").strip(), around.model.replaceAll("\\s+", " ").strip(), confidence,
-            cell.hidden() ? "Read by text recognition from a picture." : read.doubt());
+            another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
+                : read.doubt());
         found.add(one);
         if (!title.isEmpty()) {
             titles.put(one, title);

@@ -16,7 +16,8 @@ final class Titles {
         + "products|manufacturing|"
         + "chemical|sealants|boards|goods)\\b.*");
 
-    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against|to be used|used"
+    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against"
+        + "|to be used|used"
         + "|on|in)\\s.*");
 
     private Titles() {

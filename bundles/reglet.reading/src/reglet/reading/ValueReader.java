@@ -19,10 +19,10 @@ final class ValueReader {
     private final Sayings sayings;
     private final Reported reported;
 
-    ValueReader(Vocabulary vocabulary, Component component, Citations citations) {
+    ValueReader(Vocabulary vocabulary, Component component, Citations citations, Sections sections) {
         Labels labels = new Labels(vocabulary, component, citations);
         Reading reading = new Reading(vocabulary, component);
-        taken = new Taken(component, citations, reading);
+        taken = new Taken(component, citations, reading, sections);
         tables = new TableReader(labels, citations, taken);
         lists = new ListReader(labels, citations, reading, taken);
         designations = new Designations(component, citations, reading, taken);
