@@ -55,7 +55,8 @@ final class SheetFixtures {
 
     /**
      * A sheet with what stands on it. A sheet of several products, whose components are listed with + between them, is one fixture for
-     * each, and the reader is then asked for that component; else {@code asked} is "" and it has to find out. Boxes are known of drawn ones alone. Some fit several components, which are listed with blanks
+     * each, and the reader is then asked for that component; else {@code asked} is "" and it has to find out.
+     * Boxes are known of drawn ones alone. Some fit several components, which are listed with blanks
      * between them; the values are named as those of the first. {@code also}: what
      * it says in passing, "property; value", which may be found or not
      */
@@ -86,6 +87,11 @@ final class SheetFixtures {
         return fourth;
     }
 
+    /** Eight sheets that nobody opens: what the reader does with them is what it does with sheets that it wasn't made for. */
+    static List<Fixture> unopened() throws IOException {
+        return draw(SHEETS.resolve("fifth"));
+    }
+
     static synchronized List<Fixture> all() throws IOException {
         if (drawn == null) {
             drawn = draw(SHEETS);
@@ -112,11 +118,13 @@ final class SheetFixtures {
             DrawnSheet.Drawn drawn = DrawnSheet.draw(lines);
             return List.of(new Fixture(name, "", component, drawn.pdf(), drawn.truths(), also));
         }
-        List<Truth> truths = lines.stream().filter(line -> line.contains(";") && !line.startsWith("also ")).map(SheetFixtures::placed).toList();
+        List<Truth> truths = lines.stream().filter(line -> line.contains(";") && !line.startsWith("also "))
+            .map(SheetFixtures::placed).toList();
         byte[] pdf = Files.readAllBytes(file.resolveSibling(name + ".pdf"));
         String[] products = component.split(" \\+ ");
         return products.length == 1 ? List.of(new Fixture(name, "", component, pdf, truths, also)) : Stream.of(products).map(one ->
-            new Fixture(name, one, one, pdf, truths.stream().filter(truth -> truth.property().startsWith(one + ".")).toList(), also)).toList();
+            new Fixture(name, one, one, pdf, truths.stream().filter(truth -> truth.property().startsWith(one + "."))
+                .toList(), also)).toList();
     }
 
     /** A line of a file of truths; "page=" and "box=LEFT TOP WIDTH HEIGHT" tell the place. */
@@ -248,7 +256,8 @@ final class SheetFixtures {
         double x = box.x() + box.width() / 2;
         double y = box.y() + box.height() / 2;
         Box place = truth.more("at").equals("any") ? null : truth.box();
-        boolean around = place != null && box.height() < 3 * place.height() && new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height())
+        boolean around = place != null && box.height() < 3 * place.height()
+            && new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height())
             .contains(place.x() + place.width() / 2, place.y() + place.height() / 2);
         boolean outside = place != null && !around && (x < place.x() - 1 || x > place.x() + place.width() + 1 || y < place.y() - 2
             || y > place.y() + place.height() + 2);
