@@ -25,6 +25,7 @@ final class Writing {
     private Optional<ParagraphEditor> editor = Optional.empty();
     /** Whether the text was taken over and the page that shows it is still drafted. */
     private boolean taken;
+    private boolean answering;
 
     /** The page that is written in. */
     interface Page {
@@ -129,7 +130,7 @@ final class Writing {
                 @Override
                 public void left() {
                     // whoever answers whose texts hold doesn't take over what is written by going there
-                    if (!session.isAskedAboutFiles()) {
+                    if (!answering && !session.isAskedAboutFiles()) {
                         take();
                     }
                 }
@@ -139,7 +140,11 @@ final class Writing {
         made.show(isNew ? ValueText.words("") : ValueText.of(text(line), this::prints));
         page.redraw();
         made.field().addListener(SWT.FocusIn, event -> page.writing(true));
-        made.field().addListener(SWT.FocusOut, event -> page.writing(false));
+        made.field().addListener(SWT.FocusOut, event -> {
+            // told at once: by the time that leaving is looked at, the question may be answered
+            answering = session.isAskedAboutFiles();
+            page.writing(false);
+        });
         made.field().addVerifyKeyListener(event -> {
             if (event.keyCode == SWT.ESC) {
                 event.doit = false;
