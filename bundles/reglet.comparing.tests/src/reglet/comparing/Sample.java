@@ -11,6 +11,7 @@ import reglet.model.Choice;
 import reglet.model.Compare;
 import reglet.model.Comparison;
 import reglet.model.Component;
+import reglet.model.Day;
 import reglet.model.Enclosures;
 import reglet.model.Evidence;
 import reglet.model.Grade;
@@ -61,19 +62,25 @@ final class Sample {
         if (text.startsWith("[")) {
             return new WordSet(List.of(text.substring(1, text.length() - 1).split(", ")));
         }
+        Optional<Day> day = Day.parse(text);
+        if (day.isPresent()) {
+            return day.get();
+        }
         Optional<Quantity> quantity = Quantity.parse(text);
         return quantity.isPresent() ? quantity.get() : new Word(text);
     }
 
-    /** A property whose type fits a value; words are free unless listed. */
+    /** A property whose type fits a value; words are free unless listed, "flag" makes a flag, "limit" an amount that is a limit of use. */
     static Property property(String name, Value value, Compare compare, String method, Evidence evidence, String... listed) {
         Kind kind = value instanceof Quantity ? Kind.QUANTITY : value instanceof Range ? Kind.RANGE : value instanceof Grade ? Kind.GRADE
-            : value instanceof WordSet ? Kind.SET : List.of(listed).equals(List.of("flag")) ? Kind.FLAG : Kind.WORD;
+            : value instanceof Day ? Kind.DATE : value instanceof WordSet ? Kind.SET
+            : List.of(listed).equals(List.of("flag")) ? Kind.FLAG : Kind.WORD;
         Optional<Unit> unit = value instanceof Quantity quantity ? Optional.of(quantity.unit())
             : value instanceof Range range ? Optional.of(range.low().unit()) : Optional.empty();
         List<String> words = kind == Kind.GRADE ? CLASSES : kind == Kind.FLAG ? List.of() : List.of(listed);
         int space = method.indexOf(" part ");
-        return new Property(name, name, new PropertyType(kind, unit, words), compare, method.isEmpty() ? Method.NONE
+        return new Property(name, name, new PropertyType(kind, unit, words), compare, List.of(listed).equals(List.of("limit")),
+            method.isEmpty() ? Method.NONE
             : space < 0 ? new Method(method, "") : new Method(method.substring(0, space), method.substring(space + 6)), evidence, "",
             Optional.empty(), "", List.of(), AT);
     }
@@ -116,7 +123,7 @@ final class Sample {
         Pack pack = new Pack("sample", "1", "Sample", List.of(), List.of(), components, List.of(), List.of(), List.of(),
             List.of(new Standard("ASTM C847", "Metal lath", Map.of("IBC 2021", "2018"), List.of(), AT),
                 new Standard("ASTM E96", "Vapour transmission", Map.of(), List.of(), AT)), List.of(), List.of(), entries, List.of(),
-                    List.of(), List.of(), List.of());
+                    List.of(), List.of(), List.of(), List.of());
         Job job = new Job("Job", "", "sample", Map.of("code", Map.of("name", new Stated(new Word("IBC"), AT), "edition",
             new Stated(new Word(codeEdition), AT))), walls, List.of(SECTION), List.of(), List.of(), products, List.of(), RegisterFile.NONE,
             List.of(), AT);

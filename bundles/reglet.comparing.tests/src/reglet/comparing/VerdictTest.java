@@ -52,6 +52,36 @@ class VerdictTest {
             by.dimension().si(), by.ofRequired())).orElse("") + (row.note().isEmpty() ? "" : ". " + row.note())).strip();
     }
 
+    /** Each day tells, however far away: 2028 is a leap year, and the tolerance of measures has no say. */
+    @ParameterizedTest(name = "{0} against {1}")
+    @CsvSource(delimiter = '|', value = {
+        "at least 2028-05-01 | 2028-05-01           | meets",
+        "at least 2028-05-01 | 2030-01-01           | meets",
+        "at least 2028-05-01 | 2028-04-30           | falls short. It is 1 day earlier.",
+        "at least 2028-05-01 | 2027-05-01           | falls short. It is 366 days earlier.",
+        "at most 2028-05-01  | 2028-05-01           | meets",
+        "at most 2028-05-01  | 2028-05-02           | falls short. It is 1 day later.",
+        "exactly 2028-05-01  | 2028-05-01           | meets",
+        "exactly 2028-05-01  | 2028-05-02           | falls short. It is 1 day later.",
+        "at least 2028-05-01 | at least 2028-06-01  | meets",
+        "at least 2028-05-01 | at least 2028-04-01  | 'cannot compare. The sheet says \"at least 2028-04-01\", which does not settle "
+            + "\"at least 2028-05-01\".'",
+        "at least 2028-05-01 | at most 2028-04-01   | falls short. It is 30 days earlier.",
+        "at least 2028-05-01 | on request           | 'cannot compare. The sheet says \"on request\", which is no date; one is asked for.'"})
+    void aDateIsComparedToTheDay(String required, String shown, String expected) {
+        assertEquals(expected, golden(row(required, shown)));
+    }
+
+    /** Common practice of sheets: "apply at 25 °F and above" names the lowest temperature, whatever sense stands with it. */
+    @ParameterizedTest(name = "{0} against {1}")
+    @CsvSource(delimiter = '|', value = {
+        "at most 40 degF | at least 25 degF | meets. What the sheet gives is the limit of use itself, 25 °F.",
+        "at most 25 degF | at least 40 degF | 'falls short, short by 8.333 K, 0.031 of it. What the sheet gives is the limit of use itself, 40 °F.'",
+        "at most 40 degF | 25 degF          | meets"})
+    void aLimitOfUseCountsByItsNumber(String required, String shown, String expected) {
+        assertEquals(expected, golden(row(required, shown, "limit")));
+    }
+
     @ParameterizedTest(name = "{0} against {1}")
     @CsvSource(delimiter = '|', value = {
         "at least 2.5 lb/yd2 | 3.4 lb/yd2          | meets",

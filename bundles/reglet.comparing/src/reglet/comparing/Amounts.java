@@ -6,6 +6,7 @@ import java.util.Optional;
 import reglet.model.Compare;
 import reglet.model.Comparison.Result;
 import reglet.model.Comparison.ShortBy;
+import reglet.model.Day;
 import reglet.model.Grade;
 import reglet.model.Numbers;
 import reglet.model.Quantity;
@@ -16,7 +17,7 @@ import reglet.model.Unit;
 import reglet.model.Value;
 
 /**
- * Quantities, ranges and grades. What is required and what the sheet states are both stretches of one line: "at least 2" is
+ * Quantities, ranges, grades and dates. What is required and what the sheet states are both stretches of one line: "at least 2" is
  * everything from 2 upwards, a plain 2 is 2 alone. A product meets the requirement when all that the sheet leaves possible is
  * allowed, and falls short when nothing of it is. Between the two, a bounded range falls short, since the sheet itself says that
  * the product reaches outside; an open end settles nothing.
@@ -72,6 +73,9 @@ final class Amounts {
         if (asked instanceof Grade step) {
             return Optional.of(grade(requirement.property().compare(), step, submitted, notes));
         }
+        if (asked instanceof Day day) {
+            return Optional.of(date(requirement.property().compare(), day, submitted, notes));
+        }
         if (!(asked instanceof Quantity) && !(asked instanceof Range)) {
             return Optional.empty();
         }
@@ -86,7 +90,19 @@ final class Amounts {
             return Optional.of(new Verdict(Result.CANNOT_COMPARE, ""));
         }
         converted(shown, askedLow.unit(), notes);
-        return Optional.of(amount(requirement.property().compare(), asked, submitted, notes));
+        return Optional.of(amount(requirement.property().compare(), asked, requirement.property().limit() ? limit(submitted, notes)
+            : submitted,
+            notes));
+    }
+
+    /** A limit of use is the number itself: "at 25 °F and above" says that the lowest temperature is 25 °F. */
+    private static SheetValue limit(SheetValue submitted, List<String> notes) {
+        if (submitted.compare().orElse(Compare.EXACTLY) == Compare.EXACTLY || !(submitted.value() instanceof Quantity)) {
+            return submitted;
+        }
+        notes.add("What the sheet gives is the limit of use itself, " + submitted.value().text() + ".");
+        return new SheetValue(submitted.property(), submitted.value(), Optional.empty(), submitted.method(), submitted.edition(),
+            submitted.text(), submitted.page(), submitted.box(), submitted.confirmed());
     }
 
     private static Verdict amount(Compare sense, Value asked, SheetValue submitted, List<String> notes) {
@@ -129,6 +145,23 @@ final class Amounts {
         Stretch stated = Stretch.of(submitted.compare().orElse(Compare.EXACTLY), rank, rank);
         boolean within = stated.within(allowed);
         return result(within || stated.bounded() || stated.apart(allowed), within, Optional.empty(), submitted, sense, asked, notes);
+    }
+
+    /** Days are counted from the one asked for, so that each tells. */
+    private static Verdict date(Compare sense, Day asked, SheetValue submitted, List<String> notes) {
+        if (!(submitted.value() instanceof Day shown)) {
+            notes.add("The sheet says \"" + submitted.value().text() + "\", which is no date; one is asked for.");
+            return new Verdict(Result.CANNOT_COMPARE, "");
+        }
+        long off = shown.since(asked);
+        Stretch allowed = Stretch.of(sense, 0, 0);
+        Stretch stated = Stretch.of(submitted.compare().orElse(Compare.EXACTLY), off, off);
+        boolean within = stated.within(allowed);
+        boolean settled = within || stated.bounded() || stated.apart(allowed);
+        if (settled && !within) {
+            notes.add("It is " + Math.abs(off) + (Math.abs(off) == 1 ? " day" : " days") + (off < 0 ? " earlier." : " later."));
+        }
+        return result(settled, within, Optional.empty(), submitted, sense, asked, notes);
     }
 
     private static Verdict result(boolean settled, boolean meets, Optional<ShortBy> by, SheetValue submitted, Compare sense, Value asked,

@@ -65,9 +65,8 @@ public final class Conditions {
 
     private static ConditionCheck judged(WallType wall, Condition condition, SheetValue limit, Requirement requirement) {
         Property own = requirement.property();
-        Property asked = new Property(own.name(), own.label(), own.type(), limit.compare().orElse(own.compare()), Method.NONE,
-            own.evidence(),
-            own.only(), own.usual(), own.help(), own.basis(), own.at());
+        Property asked = new Property(own.name(), own.label(), own.type(), limit.compare().orElse(own.compare()), own.limit(),
+            Method.NONE, own.evidence(), own.only(), own.usual(), own.help(), own.basis(), own.at());
         SheetValue given = new SheetValue(limit.property(), requirement.value(), Optional.of(own.compare()), "", "", requirement.value()
             .text(), 0,
             Optional.empty(), true);

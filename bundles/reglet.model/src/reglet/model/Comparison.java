@@ -64,7 +64,8 @@ public record Comparison(String submittal, List<Row> rows, List<String> remarks)
         /** The same row for a requirement that no text of the section states: nothing can be held to it. */
         public Row unstated(String why) {
             String would = result == Result.CANNOT_COMPARE ? "" : " Against the choice it would be \"" + result.text() + "\".";
-            return new Row(product, "", requirement, submitted, Result.CANNOT_COMPARE, Optional.empty(), (why + would + " " + note).strip());
+            return new Row(product, "", requirement, submitted, Result.CANNOT_COMPARE, Optional.empty(), (why + would + " "
+                + note).strip());
         }
 
         /** "W1.lath.weight". */

@@ -24,10 +24,10 @@ public record Component(String id, String title, String section, int order, Stri
 
     /** A property of its own, or one that every component has by the way it is specified. */
     public Optional<Property> property(String name) {
-        return properties.stream().filter(property -> property.name().equals(name)).findFirst().or(() -> Specifying.property(name));
+        return Find.first(properties, Property::name, name).or(() -> Specifying.property(name));
     }
 
     public Optional<Option> option(String id) {
-        return options.stream().filter(option -> option.id().equals(id)).findFirst();
+        return Find.first(options, Option::id, id);
     }
 }

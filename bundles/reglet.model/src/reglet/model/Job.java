@@ -1,5 +1,6 @@
 package reglet.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param submittals what was handed in
  * @param register what it says of its register
  * @param questions what was asked about the papers, and answered, by number
- * @param alternates what is priced apart, in the order listed
+ * @param alternates what is priced apart, by number
  * @param layout    how its sections are laid out
  */
 public record Job(String title, String note, String pack, Map<String, Map<String, Stated>> facts, List<WallType> walls,
@@ -40,7 +41,8 @@ public record Job(String title, String note, String pack, Map<String, Map<String
 
     /** A job whose sections are laid out as usual. */
     public Job(String title, String note, String pack, Map<String, Map<String, Stated>> facts, List<WallType> walls, List<String> sections,
-            List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals, RegisterFile register,
+            List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals,
+                RegisterFile register,
             List<Question> questions, List<Alternate> alternates, Place at) {
         this(title, note, pack, facts, walls, sections, changes, accepted, products, submittals, register, questions, alternates,
             Layout.USUAL, at);
@@ -48,13 +50,14 @@ public record Job(String title, String note, String pack, Map<String, Map<String
 
     /** A job without alternates, allowances and unit prices. */
     public Job(String title, String note, String pack, Map<String, Map<String, Stated>> facts, List<WallType> walls, List<String> sections,
-            List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals, RegisterFile register,
+            List<TextChange> changes, List<Accepted> accepted, List<ProductData> products, List<Submittal> submittals,
+                RegisterFile register,
             List<Question> questions, Place at) {
         this(title, note, pack, facts, walls, sections, changes, accepted, products, submittals, register, questions, List.of(), at);
     }
 
     public Optional<WallType> wall(String id) {
-        return walls.stream().filter(wall -> wall.id().equals(id)).findFirst();
+        return Find.first(walls, WallType::id, id);
     }
 
     public Optional<Question> question(int number) {
@@ -84,7 +87,7 @@ public record Job(String title, String note, String pack, Map<String, Map<String
 
     /** The job as it is when these alternates, and no others, are taken up; it holds no alternates any more. */
     public Job taking(List<Integer> numbers) {
-        return with(facts, walls.stream().map(wall -> wall.taking(numbers)).toList(), List.of());
+        return with(facts, walls.stream().map(wall -> wall.taking(numbers)).toList(), List.of()).changing(changes(numbers, List.of()));
     }
 
     private Job with(Map<String, Map<String, Stated>> otherFacts, List<WallType> otherWalls, List<Alternate> otherAlternates) {
@@ -98,13 +101,49 @@ public record Job(String title, String note, String pack, Map<String, Map<String
      */
     public Job built() {
         List<Integer> accepted = alternates(Alternate.State.ACCEPTED);
-        return accepted.isEmpty() ? this : with(facts, walls.stream().map(wall -> wall.taking(accepted)).toList(), alternates);
+        List<TextChange> texts = changes(accepted, alternates(Alternate.State.OFFERED));
+        Job built = texts.equals(changes) ? this : changing(texts);
+        return accepted.isEmpty() ? built : built.with(facts, walls.stream().map(wall -> wall.taking(accepted)).toList(), alternates);
+    }
+
+    /**
+     * The changes of its sections as they hold then: a text for an accepted alternate's paragraph takes the place of the base bid's own
+     * there, and one for an alternate that is neither accepted nor offered waits.
+     */
+    private List<TextChange> changes(List<Integer> accepted, List<Integer> offered) {
+        if (changes.stream().allMatch(change -> change.alternate() == 0)) {
+            return changes;
+        }
+        List<TextChange> brought = changes.stream().filter(change -> accepted.contains(change.alternate())).map(TextChange::accepted)
+            .toList();
+        List<TextChange> all = new ArrayList<>();
+        for (TextChange change : changes) {
+            int number = change.alternate();
+            boolean replaced = brought.stream().anyMatch(other -> other.section().equals(change.section())
+                && other.takesTextOf(change.paragraph()) && change.takesTextOf(change.paragraph()));
+            if (accepted.contains(number)) {
+                all.add(change.accepted());
+            } else if (number == 0 && !replaced || offered.contains(number) || number > 0 && alternate(number).isEmpty()) {
+                all.add(change);
+            }
+        }
+        return all;
     }
 
     /** The same job with these alternates accepted besides those that are. */
     public Job accepting(List<Integer> numbers) {
+        return deciding(numbers, Alternate.State.ACCEPTED);
+    }
+
+    /** The same job with another word of the owner on these alternates. */
+    public Job deciding(List<Integer> numbers, Alternate.State state) {
         return with(facts, walls, alternates.stream().map(one -> one.kind() == Alternate.Kind.ALTERNATE && numbers.contains(one.number())
-            ? one.with(Alternate.State.ACCEPTED) : one).toList());
+            ? one.with(state) : one).toList());
+    }
+
+    /** The same job as it will be built, with no alternates told of any more. */
+    public Job withoutOffers() {
+        return taking(alternates(Alternate.State.ACCEPTED));
     }
 
     /** The same job under another title. */
@@ -118,12 +157,12 @@ public record Job(String title, String note, String pack, Map<String, Map<String
         return alternates.stream().filter(one -> one.kind() == Alternate.Kind.ALTERNATE && one.number() == number).findFirst();
     }
 
-    /** Numbers of the alternates of a state, in the order listed. */
+    /** Numbers of the alternates of a state, from the first on. */
     public List<Integer> alternates(Alternate.State state) {
         return alternates.stream().filter(one -> one.is(state)).map(Alternate::number).toList();
     }
 
-    /** Numbers of the alternates of a state that a wall type has another choice for, in the order listed. */
+    /** Numbers of the alternates of a state that a wall type has another choice for, from the first on. */
     public List<Integer> versions(Alternate.State state) {
         return alternates(state).stream().filter(number -> walls.stream().flatMap(wall -> wall.choices().values().stream())
             .anyMatch(choice -> choice.alternates().containsKey(number))).toList();

@@ -11,13 +11,14 @@ import java.util.Optional;
  * @param holdPoints points at which work stops until somebody has looked, in the order of the work
  * @param touching components that touch each other
  * @param stock    material that is left with the owner
+ * @param plausible what amounts can be in products of the trade
  * @param cautions what every section, package and worksheet says of its limits and of dangers on site, in order
  */
 public record Pack(String name, String version, String title, List<Caution> cautions, List<Subject> subjects, List<Component> components,
         List<Rule> rules, List<Calculation> calculations, List<Table> tables, List<Standard> standards, List<SectionPlan> plans,
             List<Clause> clauses,
         List<RegisterEntry> entries, List<Synonym> synonyms, List<HoldPoint> holdPoints, List<Touching> touching,
-        List<ExtraStock> stock) {
+        List<ExtraStock> stock, List<Plausible> plausible) {
 
     public Pack {
         cautions = List.copyOf(cautions);
@@ -34,6 +35,7 @@ public record Pack(String name, String version, String title, List<Caution> caut
         holdPoints = List.copyOf(holdPoints);
         touching = List.copyOf(touching);
         stock = List.copyOf(stock);
+        plausible = List.copyOf(plausible);
     }
 
     /**
@@ -52,31 +54,31 @@ public record Pack(String name, String version, String title, List<Caution> caut
     /** The same pack with other subjects, components, rules and tables. */
     public Pack with(List<Subject> otherSubjects, List<Component> otherComponents, List<Rule> otherRules, List<Table> otherTables) {
         return new Pack(name, version, title, cautions, otherSubjects, otherComponents, otherRules, calculations, otherTables, standards,
-            plans, clauses, entries, synonyms, holdPoints, touching, stock);
+            plans, clauses, entries, synonyms, holdPoints, touching, stock, plausible);
     }
 
     public Optional<Component> component(String id) {
-        return components.stream().filter(component -> component.id().equals(id)).findFirst();
+        return Find.first(components, Component::id, id);
     }
 
     public Optional<Subject> subject(String id) {
-        return subjects.stream().filter(subject -> subject.id().equals(id)).findFirst();
+        return Find.first(subjects, Subject::id, id);
     }
 
     public Optional<Standard> standard(String id) {
-        return standards.stream().filter(standard -> standard.id().equals(id)).findFirst();
+        return Find.first(standards, Standard::id, id);
     }
 
     public Optional<SectionPlan> plan(String number) {
-        return plans.stream().filter(plan -> plan.number().equals(number)).findFirst();
+        return Find.first(plans, SectionPlan::number, number);
     }
 
     public Optional<Table> table(String id) {
-        return tables.stream().filter(table -> table.id().equals(id)).findFirst();
+        return Find.first(tables, Table::id, id);
     }
 
     public Optional<Rule> rule(String id) {
-        return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+        return Find.first(rules, Rule::id, id);
     }
 
     /** The property behind an expression name such as "lath.weight", "site.climate" or "worksheets.weight.unit.limit". */

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What is checked of the drafted text when a person wrote some of it. The library's own text is made so that nothing of this can happen. */
+/**
+ * What is checked of the drafted text when a person wrote some of it. The library's own text is made so that nothing of this can happen.
+ */
 public enum PaperRule {
     CITED("paper.cited", Finding.Kind.CONFLICT, "a standard that a paragraph cites stands in the section's references article",
         "references article"),
@@ -17,7 +19,8 @@ public enum PaperRule {
     VALUES("paper.values", Finding.Kind.CONFLICT, "a value or kind typed into the text is the one that the choices require",
         "a requirement is stated once"),
     SECTIONS("paper.sections", Finding.Kind.CONFLICT,
-        "a value or kind typed into one section is the one that the section which owns the component requires", "a requirement is stated once"),
+        "a value or kind typed into one section is the one that the section which owns the component requires",
+            "a requirement is stated once"),
     PRINTED("paper.printed", Finding.Kind.GAP, "a requirement of the choices is still stated where a person changed or struck its text",
         "a requirement is stated once"),
     REFERENCE("paper.reference", Finding.Kind.CONFLICT, "articles, paragraphs and sections that the text refers to are there",

@@ -13,8 +13,8 @@ import java.util.Optional;
 public record PropertyType(Kind kind, Optional<Unit> unit, List<String> words) {
     private static final List<String> FLAG = List.of("yes", "no");
 
-    /** The kinds of value; {@code FLAG} is a word that is "yes" or "no" and a truth value in expressions. */
-    public enum Kind { QUANTITY, RANGE, WORD, GRADE, SET, FLAG }
+    /** The kinds of value; {@code FLAG} is a word that is "yes" or "no" and a truth value in expressions, {@code DATE} a calendar day. */
+    public enum Kind { QUANTITY, RANGE, WORD, GRADE, SET, FLAG, DATE }
 
     public PropertyType {
         words = List.copyOf(words);
@@ -29,7 +29,13 @@ public record PropertyType(Kind kind, Optional<Unit> unit, List<String> words) {
             case FLAG -> FLAG.contains(text) ? Optional.of(new Word(text)) : Optional.empty();
             case GRADE -> words.contains(text) ? Optional.of(new Grade(text, words)) : Optional.empty();
             case SET -> set(List.of(text.split("\\s*,\\s*"))).map(Value.class::cast);
+            case DATE -> Day.parse(text).map(Value.class::cast);
         };
+    }
+
+    /** What a person typed as files have it: "Nov 29, 2026" as "2026-11-29"; as it is where nothing else is meant for sure. */
+    public String written(String typed) {
+        return kind == Kind.DATE ? Dates.meant(typed).map(Day::text).orElse(typed) : typed;
     }
 
     /** The set of these words; empty when one of them is not allowed. */

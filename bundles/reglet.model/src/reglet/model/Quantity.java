@@ -47,12 +47,16 @@ public record Quantity(double si, Unit unit, String amount) implements Value {
         return new Quantity(si, other, Numbers.significant(in(other), 3, Numbers.Side.NEAREST));
     }
 
-    /** -1, 0 or 1, where quantities within {@link #TOLERANCE} of each other are equal. */
+    /** -1, 0 or 1, where quantities within {@link #TOLERANCE} of each other are equal; whole days are counted, so that each day tells. */
     public int compareWith(Quantity other) {
         if (other.dimension() != dimension()) {
             throw new IllegalArgumentException("cannot compare " + text() + " with " + other.text());
         }
-        return compareSi(si, other.si);
+        return isWholeDays() && other.isWholeDays() ? Double.compare(in(Unit.DAY), other.in(Unit.DAY)) : compareSi(si, other.si);
+    }
+
+    private boolean isWholeDays() {
+        return unit == Unit.DAY && Math.rint(in(Unit.DAY)) == in(Unit.DAY);
     }
 
     /** As {@link #compareWith}, for bare numbers in the same unit. */

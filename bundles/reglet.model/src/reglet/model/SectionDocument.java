@@ -130,7 +130,9 @@ public record SectionDocument(String number, String title, String job, String no
             slot -> slot.ref().equals(requirement.component()));
     }
 
-    /** As {@link #pathOf} for many requirements of one wall type: the section is looked through once. Those without an address are left out. */
+    /**
+     * As {@link #pathOf} for many requirements of one wall type: the section is looked through once. Those without an address are left out.
+     */
     public Map<Requirement, String> pathsOf(String wall, Collection<Requirement> requirements) {
         Map<Requirement, String> printed = new HashMap<>();
         for (Paragraph paragraph : paragraphs()) {

@@ -40,8 +40,33 @@ public record SheetReading(String product, String maker, List<String> components
      * @param model      the model that it is of; "" when it is of all
      * @param confidence from 0 to 1: how sure it is that the sheet says this of this property
      * @param doubt      what a person should look at; ""
+     * @param also       what else the sheet states of this property of this model, in its order: by another method, at other conditions,
+     *                   of another size. They hold no further ones
      */
-    public record Found(SheetValue value, String label, String model, double confidence, String doubt) {
+    public record Found(SheetValue value, String label, String model, double confidence, String doubt, List<Found> also) {
+        public Found {
+            also = List.copyOf(also);
+        }
+
+        /** The only value of its property that the sheet states. */
+        public Found(SheetValue value, String label, String model, double confidence, String doubt) {
+            this(value, label, model, confidence, doubt, List.of());
+        }
+
+        /** The same as another value, such as one that a person corrected. */
+        public Found with(SheetValue other) {
+            return new Found(other, label, model, confidence, doubt, also);
+        }
+
+        /** The same with another confidence, and a reason for it. */
+        public Found with(double sure, String why) {
+            return new Found(value, label, model, sure, why, also);
+        }
+
+        /** The same of another model; "" for all. */
+        public Found of(String other) {
+            return new Found(value, label, other, confidence, doubt, also.stream().map(one -> one.of(other)).toList());
+        }
     }
 
     /**

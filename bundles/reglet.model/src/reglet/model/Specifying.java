@@ -54,7 +54,7 @@ public record Specifying(How how, String product, String maker, boolean comparab
     }
 
     private static Property property(String name, String label, PropertyType.Kind kind, Evidence evidence) {
-        return new Property(name, label, new PropertyType(kind, Optional.empty(), List.of()), Compare.EXACTLY, Method.NONE,
+        return new Property(name, label, new PropertyType(kind, Optional.empty(), List.of()), Compare.EXACTLY, false, Method.NONE,
             evidence, "", Optional.empty(), "", List.of(), Place.of(""));
     }
 }

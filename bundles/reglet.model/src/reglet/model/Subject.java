@@ -21,7 +21,7 @@ public record Subject(String id, String title, Scope scope, List<Property> prope
     }
 
     public Optional<Property> property(String name) {
-        return properties.stream().filter(property -> property.name().equals(name)).findFirst();
+        return Find.first(properties, Property::name, name);
     }
 
     /** The same subject with other properties. */

@@ -1,5 +1,8 @@
 package reglet.model;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * What a person did to a drafted paragraph. The person's wording wins and stays.
  *
@@ -15,7 +18,30 @@ package reglet.model;
  */
 public record TextChange(String section, String paragraph, Kind kind, String text, String madeOn, String after, Place at,
         Place textAt) {
+    private static final Pattern OF_ALTERNATE = Pattern.compile("~alternate-(\\d{1,9})");
+
     public enum Kind { CHANGE, STRIKE, ADD, MOVE, LEAVE_OUT }
+
+    /** Number of the alternate that a paragraph with this id prints for, as in "lath.metal~alternate-1"; 0 for the base bid's. */
+    public static int alternate(String paragraph) {
+        Matcher found = OF_ALTERNATE.matcher(paragraph);
+        return found.find() ? Integer.parseInt(found.group(1)) : 0;
+    }
+
+    /** Number of the alternate whose paragraph it is about; 0 for the base bid's. */
+    public int alternate() {
+        return alternate(paragraph);
+    }
+
+    /** The same about the paragraph that stands there when the alternate is accepted: "lath.metal" for "lath.metal~alternate-1". */
+    TextChange accepted() {
+        return new TextChange(section, OF_ALTERNATE.matcher(paragraph).replaceAll(""), kind, text, madeOn, after, at, textAt);
+    }
+
+    /** Whether it gives a paragraph another text, or none. */
+    boolean takesTextOf(String id) {
+        return (kind == Kind.CHANGE || kind == Kind.STRIKE) && paragraph.equals(id);
+    }
 
     /** The place of a phrase in the person's text; where the text begins when it doesn't hold the phrase. */
     public Place placeOf(String phrase) {

@@ -143,6 +143,14 @@ public enum Unit {
         return Optional.empty();
     }
 
+    /**
+     * The unit of the other system beside this one, of a thing that is usually given in a certain unit: that one where it is of the
+     * other system, so that a lath of 1.36 kg/m² is one of 2.5 lb/yd², and not of 0.28 lb/ft².
+     */
+    public Optional<Unit> other(Optional<Unit> usual) {
+        return other().map(other -> usual.filter(unit -> unit.dimension == dimension && unit.system == other.system).orElse(other));
+    }
+
     /** The unit of the other system in which this one is shown in parentheses; empty where both systems use it. */
     public Optional<Unit> other() {
         return Optional.ofNullable(switch (this) {

@@ -174,7 +174,8 @@ class HarmTest {
         List<String> without = of(Verdict.HARMFUL).parallelStream().filter(one -> !one.found().isEmpty()).map(HarmTest::unmended)
             .flatMap(Optional::stream).toList();
         long found = of(Verdict.HARMFUL).stream().filter(one -> !one.found().isEmpty()).count();
-        System.out.println(without.size() + " of " + found + " harmful changes have no remedy: the world's facts, or too many things at once");
+        System.out.println(without.size() + " of " + found
+            + " harmful changes have no remedy: the world's facts, or too many things at once");
         assertTrue(without.size() < found / 8, without.size() + " of " + found + ": " + without);
     }
 

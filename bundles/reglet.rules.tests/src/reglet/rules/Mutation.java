@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 
 import reglet.model.Choice;
 import reglet.model.Component;
+import reglet.model.Day;
 import reglet.model.Grade;
 import reglet.model.Job;
 import reglet.model.Meeting;
@@ -110,6 +111,8 @@ record Mutation(String where, String what, String name, JsonNode value) {
             both(all, where, name, what, moved(quantity, false), moved(quantity, true), quantity.text());
         } else if (now instanceof Range range) {
             both(all, where, name, what, moved(range, false), moved(range, true), range.text());
+        } else if (now instanceof Day day) {
+            both(all, where, name, what, Day.of(day.date().minusYears(1)).text(), Day.of(day.date().plusYears(1)).text(), day.text());
         } else if (now instanceof WordSet set) {
             set.words().forEach(word -> all.add(new Mutation(where, what + " without " + word, name,
                 JSON.arrayNode().addAll(set.words().stream().filter(kept -> !kept.equals(word)).map(kept -> (JsonNode) JSON.textNode(kept))

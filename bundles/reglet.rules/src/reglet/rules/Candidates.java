@@ -13,6 +13,7 @@ import java.util.Set;
 import reglet.model.Change;
 import reglet.model.Choice;
 import reglet.model.Component;
+import reglet.model.Day;
 import reglet.model.Evidence;
 import reglet.model.Finding;
 import reglet.model.Job;
@@ -47,6 +48,10 @@ final class Candidates {
     record Candidate(Change change, int cost) {
     }
 
+    /** What a rule compares with. */
+    private record Limits(List<Quantity> amounts, List<Day> days) {
+    }
+
     private Candidates(Inquiry inquiry, Finding finding) {
         this.inquiry = inquiry;
         this.book = inquiry.book;
@@ -60,7 +65,7 @@ final class Candidates {
         Optional<WallType> wall = inquiry.job.wall(finding.wall());
         Collection<WallType> walls = wall.isPresent() ? List.of(wall.get()) : inquiry.job.walls();
         Set<String> facts = candidates.facts();
-        List<Quantity> limits = candidates.limits(wall);
+        Limits limits = candidates.limits(wall);
         facts.forEach(fact -> candidates.ofJob(fact, limits));
         for (WallType one : walls) {
             Set<String> components = new LinkedHashSet<>();
@@ -98,9 +103,9 @@ final class Candidates {
         return facts;
     }
 
-    /** Quantities that the rule compares with: written in it, worked out by it, read by it, or given by a worksheet that it reads. */
-    private List<Quantity> limits(Optional<WallType> wall) {
-        Set<Quantity> limits = new LinkedHashSet<>();
+    /** Quantities and days that the rule compares with: written in it, worked out by it, read by it, or given by a worksheet. */
+    private Limits limits(Optional<WallType> wall) {
+        Set<Value> limits = new LinkedHashSet<>();
         Collection<Rule> rules = book.pack.rule(finding.rule()).map(List::of).orElseGet(() -> book.rules().stream()
             .filter(rule -> finding.missing().stream().anyMatch(book.reads(rule)::contains)).toList());
         Setting setting = wall.map(found -> found.meetings().stream().filter(meeting -> meeting.id().equals(finding.meeting())).findFirst()
@@ -111,10 +116,10 @@ final class Candidates {
             Expression.of(rule).forEach(expression -> book.tree(expression.key()).ifPresent(tree -> constants(tree, limits)));
             Evaluator evaluator = new Evaluator(setting, book.tables, book.trees(rule).lets());
             for (String let : rule.let().keySet()) {
-                quantity(evaluator.let(let), limits);
+                limit(evaluator.let(let), limits);
             }
             for (String fact : book.facts(rule)) {
-                quantity(setting.fact(fact), limits);
+                limit(setting.fact(fact), limits);
                 book.calculation(fact).map(calculation -> inquiry.worksheet(calculation, setting)).ifPresent(outcome -> {
                     if (outcome instanceof Known known && known.value() instanceof Worksheet worksheet) {
                         worksheet.results().values().forEach(amount -> limits.add(amount.quantity()));
@@ -124,26 +129,27 @@ final class Candidates {
         }
         // of 3 in and the 3.003 in that a worksheet came to, the shorter
         List<Quantity> tidy = new ArrayList<>();
-        limits.stream().sorted(Comparator.comparingInt((Quantity limit) -> limit.amount().length())).forEach(limit -> {
+        limits.stream().filter(Quantity.class::isInstance).map(Quantity.class::cast)
+            .sorted(Comparator.comparingInt((Quantity limit) -> limit.amount().length())).forEach(limit -> {
             if (tidy.stream().noneMatch(kept -> kept.dimension() == limit.dimension() && kept.compareWith(limit) == 0)) {
                 tidy.add(limit);
             }
         });
-        return tidy;
+        return new Limits(tidy, limits.stream().filter(Day.class::isInstance).map(Day.class::cast).toList());
     }
 
-    private static void quantity(Outcome outcome, Set<Quantity> limits) {
-        if (outcome instanceof Known known && known.value() instanceof Quantity quantity) {
-            limits.add(quantity);
+    private static void limit(Outcome outcome, Set<Value> limits) {
+        if (outcome instanceof Known known && (known.value() instanceof Quantity || known.value() instanceof Day)) {
+            limits.add((Value) known.value());
         } else if (outcome instanceof Known known && known.value() instanceof Range range) {
             limits.add(range.low());
             limits.add(range.high());
         }
     }
 
-    private static void constants(Node node, Set<Quantity> limits) {
-        if (node instanceof Node.Constant constant && constant.value() instanceof Quantity quantity) {
-            limits.add(quantity);
+    private static void constants(Node node, Set<Value> limits) {
+        if (node instanceof Node.Constant constant && constant.value() instanceof Value value) {
+            limits.add(value);
         } else if (node instanceof Node.Call call) {
             call.arguments().forEach(argument -> constants(argument, limits));
         } else if (node instanceof Node.Lookup lookup) {
@@ -171,7 +177,7 @@ final class Candidates {
     }
 
     /** A value that a person may set: one that no option gives, or a dimension that no product brings along. */
-    private void value(WallType wall, Component component, Property property, List<Quantity> limits) {
+    private void value(WallType wall, Component component, Property property, Limits limits) {
         boolean offered = component.options().stream().anyMatch(option -> option.value(property.name()).isPresent());
         boolean dimension = (property.type().kind() == Kind.QUANTITY || property.type().kind() == Kind.RANGE)
             && (property.evidence() == Evidence.NONE
@@ -184,14 +190,14 @@ final class Candidates {
             add(address, "", FACT);
         }
         if (choice.isPresent() && (!offered || dimension)) {
-            List<Quantity> values = new ArrayList<>(limits);
+            List<Quantity> values = new ArrayList<>(limits.amounts());
             component.options().forEach(option -> option.value(property.name()).filter(Quantity.class::isInstance)
                 .ifPresent(value -> values.add((Quantity) value)));
-            values(address, property.type(), now.map(Stated::value).or(property::usual), values);
+            values(address, property.type(), now.map(Stated::value).or(property::usual), new Limits(values, limits.days()));
         }
     }
 
-    private void ofJob(String fact, List<Quantity> limits) {
+    private void ofJob(String fact, Limits limits) {
         String owner = fact.substring(0, fact.indexOf('.'));
         String name = fact.substring(owner.length() + 1);
         Subject subject = book.subject(owner);
@@ -202,7 +208,7 @@ final class Candidates {
         }
     }
 
-    private void fact(WallType wall, Subject subject, Property property, List<Quantity> limits) {
+    private void fact(WallType wall, Subject subject, Property property, Limits limits) {
         if (subject.scope() == Scope.WALL) {
             values(wall.id() + "." + subject.id() + "." + property.name(), property.type(),
                 Optional.ofNullable(wall.facts().get(property.name())).map(Stated::value).or(property::usual), limits);
@@ -217,14 +223,14 @@ final class Candidates {
     }
 
     /** Other values of a type than the one there now. */
-    private void values(String address, PropertyType type, Optional<Value> now, List<Quantity> limits) {
+    private void values(String address, PropertyType type, Optional<Value> now, Limits limits) {
         switch (type.kind()) {
             case FLAG -> List.of("yes", "no").forEach(word -> other(address, now, word));
             case WORD, GRADE -> type.words().forEach(word -> other(address, now, word));
-            case QUANTITY -> limits.stream().filter(limit -> limit.dimension() == type.unit().orElseThrow().dimension())
+            case QUANTITY -> limits.amounts().stream().filter(limit -> limit.dimension() == type.unit().orElseThrow().dimension())
                 .filter(limit -> now.isEmpty() || ((Quantity) now.get()).compareWith(limit) != 0)
                 .forEach(limit -> add(address, limit.text(), FACT));
-            case RANGE -> now.map(Range.class::cast).ifPresent(range -> limits.stream()
+            case RANGE -> now.map(Range.class::cast).ifPresent(range -> limits.amounts().stream()
                 .filter(limit -> limit.dimension() == range.low().dimension()).forEach(limit -> {
                     if (limit.compareWith(range.high()) > 0) {
                         add(address, new Range(range.low(), limit).text(), FACT);
@@ -232,7 +238,8 @@ final class Candidates {
                         add(address, new Range(limit, range.high()).text(), FACT);
                     }
                 }));
-            default -> {
+            case DATE -> limits.days().forEach(day -> other(address, now, day.text()));
+            case SET -> {
             }
         }
     }

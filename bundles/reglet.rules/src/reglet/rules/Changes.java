@@ -9,6 +9,7 @@ import java.util.Optional;
 import reglet.model.Change;
 import reglet.model.Choice;
 import reglet.model.Component;
+import reglet.model.Dates;
 import reglet.model.Job;
 import reglet.model.Meeting;
 import reglet.model.Nearest;
@@ -17,6 +18,7 @@ import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.Property;
+import reglet.model.PropertyType;
 import reglet.model.Scope;
 import reglet.model.Stated;
 import reglet.model.Subject;
@@ -167,7 +169,10 @@ final class Changes {
             stated.remove(name);
             return stated;
         }
-        Value value = property.type().read(change.to()).orElse(null);
+        Value value = property.type().read(property.type().written(change.to())).orElse(null);
+        if (value == null && property.type().kind() == PropertyType.Kind.DATE) {
+            throw new UnusableInput(new Problem(at, "can't be \"" + change.to() + "\"", Dates.expected(change.to())));
+        }
         if (value == null) {
             throw property.type().words().isEmpty() ? new UnusableInput(new Problem(at, "can't be \"" + change.to() + "\"",
                 property.type().unit().map(unit -> "expected a value such as 1 " + unit.symbol()).orElse("expected yes or no")))

@@ -125,6 +125,10 @@ public final class Check {
         return after(Changes.apply(inquiry.book.pack, job(), changes));
     }
 
+    Rulebook rulebook() {
+        return inquiry.book;
+    }
+
     /** The job as its files have it. */
     public Job job() {
         return inquiry.written;

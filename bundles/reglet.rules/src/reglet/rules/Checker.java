@@ -22,6 +22,7 @@ import reglet.model.Rule.Result;
 import reglet.model.Scope;
 import reglet.model.Specifying;
 import reglet.model.WallType;
+import reglet.model.Wording;
 import reglet.rules.Outcome.Missing;
 
 /** Looks at a rule in a wall type, or in the job as a whole, and says what it finds. */
@@ -121,15 +122,15 @@ final class Checker {
         instances.merge(look.result(), 1, Integer::sum);
         switch (look.result()) {
             case BREAKS -> findings.add(finding(look, setting, rule.kind(), look.filled(rule.says()), look.filled(rule.fix())));
-            case ERROR -> findings.add(finding(look, setting, Finding.Kind.CAUTION, "The rule can't be worked out: " + look.error() + ".",
-                "Look at this by hand, and mend the rule."));
+            case ERROR -> findings.add(finding(look, setting, Finding.Kind.CAUTION,
+                Wording.of("The rule can't be worked out: " + look.error() + "."), Wording.of("Look at this by hand, and mend the rule.")));
             case GAP -> look.missing().forEach(name -> gap(rule, setting, name));
             default -> {
             }
         }
     }
 
-    private Finding finding(Look look, Setting setting, Finding.Kind kind, String says, String fix) {
+    private Finding finding(Look look, Setting setting, Finding.Kind kind, Wording says, Wording fix) {
         Rule rule = look.rule();
         return new Finding(rule.id(), kind, rule.each(), setting.wallId(), setting.meetingId(), rule.component(), setting.picks(),
             place(rule.component(), setting), says, fix, look.read(), look.missing(), rule.basis());

@@ -3,6 +3,7 @@ package reglet.rules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,12 +15,22 @@ import reglet.model.Alternate.State;
 import reglet.model.Checked;
 import reglet.model.Finding;
 import reglet.model.Job;
+import reglet.model.Rule;
+import reglet.model.Scope;
+import reglet.model.WallType;
 
 /**
- * What alternates bring, each combination looked at as a whole wall: the accepted ones together, every offered one with these, and
- * every two offered ones. A finding names the fewest alternates that bring it.
+ * What alternates bring, each combination looked at as a whole wall: the accepted ones together, every offered one with these, every two
+ * offered ones, and more of them where some rule reads choices of them all; no other combination could bring what its parts don't. A
+ * finding names the fewest alternates that bring it.
  */
 final class Combinations {
+    /** The rule of a finding that says which combinations were left out. */
+    static final String LEFT_OUT = "alternates.combinations";
+    /** More combinations of three and more would keep whoever chooses waiting. */
+    private static final int MOST = 120;
+    /** Of more accepted ones than these, what three and more bring together names all of them. */
+    private static final int MANY = 5;
     private final Check check;
     private final Job written;
     private final List<Integer> accepted;
@@ -44,43 +55,103 @@ final class Combinations {
         }
         List<Finding> all = new ArrayList<>(built.stream().map(finding -> finding.with(fewest(finding, Set.of()))).toList());
         Set<String> known = texts(built);
-        for (int number : offered) {
-            bring(all, known, Set.of(number));
+        offered.forEach(number -> bring(all, known, Set.of(number)));
+        of(offered, 2).stream().filter(this::isPossible).forEach(pair -> bring(all, known, pair));
+        Set<Set<Integer>> read = read(offered);
+        int left = MOST;
+        for (int size = 3; size <= offered.size(); size++) {
+            Set<Set<Integer>> some = new LinkedHashSet<>();
+            for (Set<Integer> together : read) {
+                of(List.copyOf(together), size).stream().filter(this::isPossible).forEach(some::add);
+            }
+            if (some.size() > left) {
+                all.add(leftOut(offered.size(), size - 1));
+                break;
+            }
+            left -= some.size();
+            some.forEach(numbers -> bring(all, known, numbers));
         }
-        for (int i = 0; i < offered.size(); i++) {
-            for (int other : offered.subList(i + 1, offered.size())) {
-                int one = offered.get(i);
-                if (!written.exclude(one, other)) {
-                    Set<String> before = new HashSet<>(known);
-                    before.addAll(texts(with(Set.of(one))));
-                    before.addAll(texts(with(Set.of(other))));
-                    bring(all, before, Set.of(one, other));
+        return all;
+    }
+
+    private boolean isPossible(Set<Integer> numbers) {
+        return numbers.stream().noneMatch(one -> numbers.stream().anyMatch(other -> one < other && written.exclude(one, other)));
+    }
+
+    /** The offered alternates that have choices for components which one rule reads on one wall type; sets of three and more. */
+    private Set<Set<Integer>> read(List<Integer> offered) {
+        Set<Set<Integer>> all = new LinkedHashSet<>();
+        for (WallType wall : offered.size() < 3 ? List.<WallType>of() : written.walls()) {
+            for (Rule rule : check.rulebook().rules()) {
+                Set<Integer> numbers = new TreeSet<>();
+                check.rulebook().owners(rule).forEach(owner -> wall.choice(owner).ifPresent(choice -> numbers.addAll(choice.alternates()
+                    .keySet())));
+                numbers.retainAll(offered);
+                if (numbers.size() > 2) {
+                    all.add(numbers);
                 }
             }
         }
         return all;
     }
 
-    private void bring(List<Finding> all, Set<String> before, Set<Integer> offered) {
-        with(offered).stream().filter(finding -> !before.contains(text(finding)))
+    /** All sets of a size, in the order listed. */
+    private static List<Set<Integer>> of(List<Integer> numbers, int size) {
+        if (size == 0) {
+            return List.of(Set.of());
+        }
+        List<Set<Integer>> all = new ArrayList<>();
+        for (int i = 0; i + size <= numbers.size(); i++) {
+            for (Set<Integer> rest : of(numbers.subList(i + 1, numbers.size()), size - 1)) {
+                Set<Integer> some = new TreeSet<>(rest);
+                some.add(numbers.get(i));
+                all.add(some);
+            }
+        }
+        return all;
+    }
+
+    private Finding leftOut(int offered, int size) {
+        return new Finding(LEFT_OUT, Finding.Kind.CAUTION, Scope.JOB, "", "", "", Map.of(), written.at(), offered + " alternates are "
+            + "offered; what they bring together was looked at for up to " + size + " of them at a time.",
+            "Look at larger combinations one by one, as if they were accepted: check with --alternate and their numbers.", Map.of(),
+            List.of(), List.of());
+    }
+
+    /** Tells what stands with these and with no fewer of them. */
+    private void bring(List<Finding> all, Set<String> known, Set<Integer> offered) {
+        List<Finding> with = with(offered);
+        Set<String> before = new HashSet<>(known);
+        List<Integer> kept = kept(offered);
+        looked.forEach((fewer, findings) -> {
+            boolean part = fewer.size() < kept.size() + offered.size() && fewer.containsAll(kept)
+                && fewer.stream().allMatch(number -> kept.contains(number) || offered.contains(number));
+            if (part) {
+                before.addAll(texts(findings));
+            }
+        });
+        with.stream().filter(finding -> !before.contains(text(finding)))
             .forEach(finding -> all.add(finding.with(fewest(finding, offered))));
     }
 
     /** What stands when these are taken up besides the accepted ones. */
     private List<Finding> with(Set<Integer> offered) {
-        Set<Integer> numbers = new TreeSet<>(accepted);
+        Set<Integer> numbers = new TreeSet<>(kept(offered));
         numbers.addAll(offered);
         return look(numbers);
     }
 
-    /** The fewest alternates that bring a finding: those asked of, with none, one, two or all of the accepted ones. */
+    /** The accepted ones that can stand beside these; one that chooses otherwise stands back for the one that is looked at. */
+    private List<Integer> kept(Set<Integer> offered) {
+        return accepted.stream().filter(one -> offered.stream().noneMatch(other -> written.exclude(one, other))).toList();
+    }
+
+    /** The fewest alternates that bring a finding: those asked of, with the fewest of the accepted ones. */
     private List<Integer> fewest(Finding finding, Set<Integer> asked) {
-        List<Set<Integer>> smaller = new ArrayList<>(List.of(Set.of()));
-        accepted.forEach(one -> smaller.add(Set.of(one)));
-        for (int i = 0; i < accepted.size(); i++) {
-            for (int other : accepted.subList(i + 1, accepted.size())) {
-                smaller.add(Set.of(accepted.get(i), other));
-            }
+        List<Integer> kept = kept(asked);
+        List<Set<Integer>> smaller = new ArrayList<>();
+        for (int size = 0; size <= (kept.size() > MANY ? 2 : kept.size()); size++) {
+            smaller.addAll(of(kept, size));
         }
         Optional<List<Integer>> found = smaller.stream().map(some -> {
             Set<Integer> numbers = new TreeSet<>(asked);
@@ -89,7 +160,7 @@ final class Combinations {
         }).filter(numbers -> texts(look(numbers)).contains(text(finding))).findFirst().map(List::copyOf);
         return found.orElseGet(() -> {
             Set<Integer> all = new TreeSet<>(asked);
-            all.addAll(accepted);
+            all.addAll(kept);
             return List.copyOf(all);
         });
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import reglet.model.Day;
 import reglet.model.Grade;
 import reglet.model.Numbers;
 import reglet.model.Quantity;
@@ -136,9 +137,20 @@ final class Evaluator {
             case LOW -> ((Range) one).low();
             case HIGH -> ((Range) one).high();
             case SIZE -> (double) ((List<?>) one).size();
-            case PLUS, MINUS, TIMES, OVER, NEGATE, ABS -> arithmetic(operation, one, other);
+            case PLUS, MINUS, TIMES, OVER, NEGATE, ABS -> one instanceof Day || other instanceof Day ? dated(operation, one, other)
+                : arithmetic(operation, one, other);
             case AND, OR, IF -> throw new IllegalStateException("decided elsewhere");
         });
+    }
+
+    /** The days between two dates, or a date some days away from another. */
+    private static Object dated(Operation operation, Object one, Object other) {
+        if (one instanceof Day to && other instanceof Day from) {
+            return Quantity.of(to.since(from), Unit.DAY);
+        }
+        Day day = (Day) (one instanceof Day ? one : other);
+        Quantity time = (Quantity) (one instanceof Day ? other : one);
+        return day.plus(operation == Operation.MINUS ? shown(-time.si(), time.unit()) : time);
     }
 
     private static Object arithmetic(Operation operation, Object one, Object other) {
@@ -185,6 +197,9 @@ final class Evaluator {
     private static int compare(Object one, Object other) {
         if (one instanceof Quantity left && other instanceof Quantity right) {
             return left.compareWith(right);
+        }
+        if (one instanceof Day day) {
+            return day.compareTo((Day) other);
         }
         if (one instanceof Grade grade) {
             return Integer.compare(grade.rank(), rank(other, grade.scale()));

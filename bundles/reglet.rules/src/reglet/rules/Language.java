@@ -25,6 +25,8 @@ import dev.cel.compiler.CelCompilerFactory;
 import dev.cel.parser.CelMacro;
 import dev.cel.parser.CelMacroExprFactory;
 
+import reglet.model.Dates;
+import reglet.model.Day;
 import reglet.model.Dimension;
 import reglet.model.PropertyType;
 import reglet.model.Quantity;
@@ -32,13 +34,16 @@ import reglet.model.Table;
 
 /**
  * The expression language as packs may use it: one opaque type for each dimension, so that a weight compared with a length fails
- * when the pack is read; {@code q("2.5 lb/yd2")} for a quantity; tables as functions. No loops, no text functions, no time.
+ * when the pack is read; {@code q("2.5 lb/yd2")} for a quantity, {@code date("2026-11-29")} for a day; tables as functions. No loops, no
+ * text functions, no clock: a rule can't read today, and comes to the same on every day.
  */
 final class Language {
     private static final int LONGEST = 2_000;
     private static final int DEEPEST = 40;
     private static final String QUANTITY = "quantity_of_";
+    private static final String DAY = "day_of_text";
     private static final OpaqueType GRADE = OpaqueType.create("grade");
+    private static final OpaqueType DATE = OpaqueType.create("date");
     private static final Map<Dimension, OpaqueType> QUANTITIES = new EnumMap<>(Dimension.class);
     private static final Map<Dimension, OpaqueType> RANGES = new EnumMap<>(Dimension.class);
 
@@ -80,7 +85,8 @@ final class Language {
             .setStandardDeclarations(CelStandardDeclarations.newBuilder().includeFunctions(StandardFunction.LOGICAL_AND,
                 StandardFunction.LOGICAL_OR, StandardFunction.LOGICAL_NOT, StandardFunction.CONDITIONAL, StandardFunction.EQUALS,
                 StandardFunction.NOT_EQUALS, StandardFunction.IN).build())
-            .addMacros(CelMacro.newGlobalMacro("q", 1, (factory, call, arguments) -> Optional.of(quantity(factory, arguments.get(0)))))
+            .addMacros(CelMacro.newGlobalMacro("q", 1, (factory, call, arguments) -> Optional.of(quantity(factory, arguments.get(0)))),
+                CelMacro.newGlobalMacro("date", 1, (factory, call, arguments) -> Optional.of(day(factory, arguments.get(0)))))
             .addFunctionDeclarations(functions);
         for (String name : names.all()) {
             builder.addVar(name, type(names.type(name).orElseThrow()));
@@ -89,7 +95,7 @@ final class Language {
     }
 
     private static CelExpr quantity(CelMacroExprFactory factory, CelExpr argument) {
-        if (argument.getKind() != CelExpr.ExprKind.Kind.CONSTANT || argument.constant().getKind() != CelConstant.Kind.STRING_VALUE) {
+        if (!isText(argument)) {
             return factory.reportError("q(…) takes a quantity in quotes, such as q(\"2.5 lb/yd2\")");
         }
         Optional<Quantity> quantity = Quantity.parse(argument.constant().stringValue());
@@ -97,6 +103,24 @@ final class Language {
             return factory.reportError("\"" + argument.constant().stringValue() + "\" is no quantity, such as \"2.5 lb/yd2\"");
         }
         return factory.newGlobalCall(QUANTITY + quantity.get().dimension().name().toLowerCase(Locale.ROOT), argument);
+    }
+
+    private static CelExpr day(CelMacroExprFactory factory, CelExpr argument) {
+        if (!isText(argument)) {
+            return factory.reportError("date(…) takes a day in quotes, such as date(\"2026-11-29\")");
+        }
+        String text = argument.constant().stringValue();
+        return Day.parse(text).isPresent() ? factory.newGlobalCall(DAY, argument)
+            : factory.reportError("\"" + text + "\" is no date; " + Dates.expected(text));
+    }
+
+    private static boolean isText(CelExpr argument) {
+        return argument.getKind() == CelExpr.ExprKind.Kind.CONSTANT && argument.constant().getKind() == CelConstant.Kind.STRING_VALUE;
+    }
+
+    /** The day that a call made by date(…) means. */
+    static Optional<Day> day(CelExpr.CelCall call) {
+        return call.function().equals(DAY) ? Day.parse(call.args().get(0).constant().stringValue()) : Optional.empty();
     }
 
     /** The quantity that a call made by q(…) means. */
@@ -112,6 +136,7 @@ final class Language {
             case GRADE -> GRADE;
             case SET -> ListType.create(SimpleType.STRING);
             case FLAG -> SimpleType.BOOL;
+            case DATE -> DATE;
         };
     }
 
@@ -120,6 +145,7 @@ final class Language {
         Map<String, List<CelOverloadDecl>> overloads = new LinkedHashMap<>();
         QUANTITIES.forEach((dimension, type) -> quantities(overloads, type, RANGES.get(dimension)));
         grades(overloads);
+        dates(overloads, QUANTITIES.get(Dimension.TIME));
         numbers(overloads);
         add(overloads, "size", SimpleType.INT, ListType.create(SimpleType.STRING));
         for (Table table : tables) {
@@ -161,6 +187,20 @@ final class Language {
             add(overloads, equality.function(), SimpleType.BOOL, SimpleType.STRING, GRADE);
         }
         add(overloads, Operation.IN.function(), SimpleType.BOOL, GRADE, ListType.create(SimpleType.STRING));
+    }
+
+    /** Dates are compared; their difference is a time in days; a time added to one, or taken from it, gives another. */
+    private static void dates(Map<String, List<CelOverloadDecl>> overloads, OpaqueType time) {
+        add(overloads, DAY, DATE, SimpleType.STRING);
+        for (Operation comparison : List.of(Operation.LESS, Operation.LESS_OR_EQUAL, Operation.MORE, Operation.MORE_OR_EQUAL)) {
+            add(overloads, comparison.function(), SimpleType.BOOL, DATE, DATE);
+        }
+        add(overloads, Operation.MINUS.function(), time, DATE, DATE);
+        add(overloads, Operation.MINUS.function(), DATE, DATE, time);
+        add(overloads, Operation.PLUS.function(), DATE, DATE, time);
+        add(overloads, Operation.PLUS.function(), DATE, time, DATE);
+        add(overloads, Operation.MIN.function(), DATE, DATE, DATE);
+        add(overloads, Operation.MAX.function(), DATE, DATE, DATE);
     }
 
     /** Plain numbers are all of one kind at run time, so that 1/2 is a half; the language's own whole-number division is left out. */

@@ -11,7 +11,9 @@ import java.util.regex.Pattern;
 
 import reglet.model.Rule;
 import reglet.model.Rule.Result;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.Value;
+import reglet.model.Wording;
 import reglet.rules.Outcome.Failed;
 import reglet.rules.Outcome.Inapplicable;
 import reglet.rules.Outcome.Known;
@@ -68,13 +70,13 @@ record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missi
         return read;
     }
 
-    /** The intermediate values that are known, in words. */
-    Map<String, String> lets() {
-        Map<String, String> lets = new LinkedHashMap<>();
+    /** The intermediate values that are known. */
+    Map<String, Value> lets() {
+        Map<String, Value> lets = new LinkedHashMap<>();
         if (when.orElse(false)) {
             rule.let().keySet().forEach(name -> {
                 if (evaluator.let(name) instanceof Known known) {
-                    lets.put(name, FactValues.text(known.value()));
+                    lets.put(name, FactValues.model(known.value()));
                 }
             });
         }
@@ -82,15 +84,23 @@ record Look(Rule rule, Result result, Optional<Boolean> when, List<String> missi
     }
 
     /** A text of the rule with the values in its braces. */
-    String filled(String text) {
+    Wording filled(String text) {
         Matcher matcher = IN_BRACES.matcher(text);
-        StringBuilder filled = new StringBuilder();
+        Wording.Builder filled = new Wording.Builder();
+        int at = 0;
         while (matcher.find()) {
+            filled.amounts(text.substring(at, matcher.start()));
+            at = matcher.end();
             String name = matcher.group(1);
-            Outcome outcome = rule.let().containsKey(name) ? evaluator.let(name) : facts.fact(name);
-            String words = outcome instanceof Known known ? FactValues.text(known.value()) : "(not known)";
-            matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
+            boolean between = rule.let().containsKey(name);
+            Outcome outcome = between ? evaluator.let(name) : facts.fact(name);
+            if (outcome instanceof Known known) {
+                filled.value(FactValues.model(known.value()),
+                    between ? Sense.PLAIN : book.pack.property(name).map(Sense::stated).orElse(Sense.PLAIN));
+            } else {
+                filled.words("(not known)");
+            }
         }
-        return matcher.appendTail(filled).toString();
+        return filled.amounts(text.substring(at)).build();
     }
 }

@@ -9,7 +9,7 @@ sealed interface Node {
     /**
      * A value written in the expression.
      *
-     * @param value a Boolean, Double, String or Quantity
+     * @param value a Boolean, Double, String, Quantity or Day
      */
     record Constant(Object value) implements Node {
     }

@@ -60,7 +60,8 @@ final class Resolver {
         inquiry.job.walls().forEach(wall -> walls.put(wall.id(), resolver.on(wall)));
         return new Assembly(inquiry.book.pack, inquiry.job, resolver.clauses(walls.values()),
             walls.values().stream().flatMap(wall -> wall.requirements().stream()).toList(),
-            inquiry.book.pack.entries().stream().filter(entry -> walls.values().stream().anyMatch(wall -> wall.hasEntry(entry.id()))).toList(),
+            inquiry.book.pack.entries().stream().filter(entry -> walls.values().stream().anyMatch(wall ->
+                wall.hasEntry(entry.id()))).toList(),
             inquiry.book.pack.cautions().stream().filter(caution -> walls.values().stream().anyMatch(wall -> wall.hasCaution(caution.id())))
                 .toList(), alternates, without, walls);
     }
@@ -69,11 +70,13 @@ final class Resolver {
         return book.walls.get(new Rulebook.From(job.facts(), inquiry.system(), wall), from -> {
             List<Requirement> requirements = new ArrayList<>();
             for (Component component : book.pack.components()) {
-                wall.choice(component.id()).ifPresent(choice -> choice.accept().forEach(option -> requirements(requirements, wall, component,
+                wall.choice(component.id()).ifPresent(choice -> choice.accept().forEach(option -> requirements(requirements, wall,
+                    component,
                     choice, option)));
             }
             Map<String, List<ClauseUse>> uses = new LinkedHashMap<>();
-            book.clauses().stream().filter(clause -> clause.each() != Scope.JOB).forEach(clause -> uses.put(clause.id(), uses(clause, wall)));
+            book.clauses().stream().filter(clause -> clause.each() != Scope.JOB).forEach(clause -> uses.put(clause.id(), uses(clause,
+                wall)));
             return new OnWall(uses, List.copyOf(requirements), entries(wall), cautions(wall));
         });
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 
+import reglet.model.Day;
 import reglet.model.Grade;
 import reglet.model.Quantity;
 import reglet.model.Table;
@@ -53,6 +54,8 @@ final class Tables {
             compared = ((Quantity) given).compareWith(limit);
         } else if (cell instanceof Grade limit) {
             compared = Integer.compare(limit.scale().indexOf(FactValues.text(given)), limit.rank());
+        } else if (cell instanceof Day limit) {
+            compared = ((Day) given).compareTo(limit);
         } else {
             return FactValues.text(given).equals(cell.text());
         }

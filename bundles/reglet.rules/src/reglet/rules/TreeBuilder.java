@@ -12,6 +12,7 @@ import dev.cel.common.ast.CelConstant;
 import dev.cel.common.ast.CelExpr;
 import dev.cel.common.ast.CelReference;
 
+import reglet.model.Day;
 import reglet.model.Nearest;
 import reglet.model.Pack;
 import reglet.model.PropertyType;
@@ -91,6 +92,10 @@ final class TreeBuilder {
         Optional<reglet.model.Quantity> quantity = Language.quantity(call);
         if (quantity.isPresent()) {
             return new Constant(quantity.get());
+        }
+        Optional<Day> day = Language.day(call);
+        if (day.isPresent()) {
+            return new Constant(day.get());
         }
         List<Node> arguments = new ArrayList<>();
         call.target().ifPresent(target -> arguments.add(node(target)));

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import reglet.model.Day;
 import reglet.model.Quantity;
 import reglet.model.Unit;
 import reglet.rules.Node.Call;
@@ -23,7 +24,7 @@ import reglet.rules.Node.Lookup;
 /** Checked expressions as bytes, so that a start neither parses nor type-checks them. */
 final class Trees {
     /** First bytes of the form; raised when the form changes. */
-    private static final int FORM = 0x52474C31;
+    private static final int FORM = 0x52474C32;
 
     private Trees() {
     }
@@ -85,6 +86,9 @@ final class Trees {
             out.writeDouble(quantity.si());
             out.writeUTF(quantity.unit().name());
             out.writeUTF(quantity.amount());
+        } else if (value instanceof Day day) {
+            out.writeByte('y');
+            out.writeUTF(day.text());
         } else {
             out.writeByte('s');
             out.writeUTF((String) value);
@@ -120,6 +124,7 @@ final class Trees {
             case 'd' -> new Constant(in.readDouble());
             case 's' -> new Constant(in.readUTF());
             case 'q' -> new Constant(new Quantity(in.readDouble(), Unit.valueOf(in.readUTF()), in.readUTF()));
+            case 'y' -> new Constant(Day.parse(in.readUTF()).orElseThrow(() -> new IOException("an expression's date is none")));
             default -> throw new IOException("unknown kind of expression " + kind);
         };
     }

@@ -86,7 +86,8 @@ class MessagesTest {
     @Test
     void aRegisterEntryNamedLikeAClauseIsFoundAsBothBecomeParagraphs() throws Exception {
         assertEquals(List.of("register.yaml:2:3: the clause \"lath.metal\" is taken; it stands in clauses/04-73-00/lath.metal.md too"),
-            problems(new SmallPack().with("pack/register.yaml", "lath.metal:\n  {section: 04 73 00, kind: action, sends: sample, text: One.}\n")));
+            problems(new SmallPack().with("pack/register.yaml",
+                "lath.metal:\n  {section: 04 73 00, kind: action, sends: sample, text: One.}\n")));
     }
 
     @Test

@@ -76,7 +76,7 @@ class RegisterFilesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         "2 weeks | soon | register.yaml:4:9: \"soon\" is no time; expected whole days or weeks, such as \"10 days\" or \"6 weeks\"",
-        "2026-06-01 | 06/01/2026 | register.yaml:6:34: \"06/01/2026\" is no date; expected year, month and day, such as 2026-03-02",
+        "2026-06-01 | 06/01/2026 | register.yaml:6:34: \"06/01/2026\" is no date; write 2026-06-01 or 2026-01-06, whichever is meant",
         "section: 04 73 00, | | register.yaml:6:5: a plan is for a section or for an item; write \"section: …\" or \"item: …\"",
         "because: two colours | | register.yaml:8:5: \"because\" is missing; add a line \"because: …\"",
         "`, {id: b, item: B}` | | register.yaml:8:5: split makes 1 items; expected \"into\" with two or more items",

@@ -32,7 +32,7 @@ class SchemasTest {
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
     private static final Map<String, JsonSchema> SCHEMAS = new TreeMap<>();
 
-    private static Set<ValidationMessage> judge(String schema, String text) throws Exception {
+    static Set<ValidationMessage> judge(String schema, String text) throws Exception {
         if (!SCHEMAS.containsKey(schema)) {
             try (InputStream in = Packs.class.getResourceAsStream("schema/" + schema + ".json")) {
                 SCHEMAS.put(schema, JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in));
@@ -67,7 +67,8 @@ class SchemasTest {
         try (Stream<Path> files = Files.walk(root)) {
             for (Path file : files.filter(Files::isRegularFile).filter(path -> !root.relativize(path).startsWith("out")).toList()) {
                 String name = file.getFileName().toString();
-                if (name.equals("expected.yaml") || !(name.endsWith(".yaml") || name.endsWith(".md") && file.toString().contains("clauses"))) {
+                if (name.equals("expected.yaml") || !(name.endsWith(".yaml") || name.endsWith(".md")
+                    && file.toString().contains("clauses"))) {
                     continue;
                 }
                 String text = Files.readString(file);
@@ -118,13 +119,16 @@ class SchemasTest {
         String basis = "basis: [{document: d, edition: 2023, at: 4.2, known: read}]";
         String examples = "examples: {holds: [{a.b: 1}]}";
         assertEquals(Set.of(), judge("amendments", "{format: 1, jurisdiction: A, amendments: [{table: t, rows: [{a: x, b: 1 in}], " + basis
-            + "}, {usual: a.b, value: 1 in, " + basis + "}, {rule: r, says: x, " + basis + "}, {rule: r, holds: x, " + examples + ", " + basis
-            + "}, {strike: r, " + basis + "}, {add: {id: a, kind: caution, each: wall, holds: x, says: x, " + basis + ", " + examples + "}}]}"));
+            + "}, {usual: a.b, value: 1 in, " + basis + "}, {rule: r, says: x, " + basis + "}, {rule: r, holds: x, " + examples + ", "
+                + basis
+            + "}, {strike: r, " + basis + "}, {add: {id: a, kind: caution, each: wall, holds: x, says: x, " + basis + ", " + examples
+                + "}}]}"));
     }
 
     @Test
     void whatIsFrozenAndQuestionsKeepToTheirSchemas() throws Exception {
-        assertEquals(Set.of(), judge("questions", "{format: 1, questions: {12: {from: a, asked: 2026-01-01, question: b, about: [W1], answer: c, "
+        assertEquals(Set.of(), judge("questions",
+            "{format: 1, questions: {12: {from: a, asked: 2026-01-01, question: b, about: [W1], answer: c, "
             + "answered: 2026-01-02}, 13: {question: d}}}"));
         assertEquals(Set.of(), judge("issue", IssueText.head(IssueFilesTest.issue("Bid set"), Map.of("a.pdf", "0".repeat(64)))));
         assertEquals(Set.of(), judge("issued-section", IssueText.section(IssueFilesTest.section())));
@@ -172,6 +176,7 @@ class SchemasTest {
         "holdpoints | {a: {title: A, stop: x, points: [{look: x, test: x, often: x, basis: []}]}}",
         "holdpoints | {a: {title: A, stop: x, points: [{look: x, often: x}]}}",
         "touching  | [{first: a, where: x}]",
+        "plausible | {lath.weight: {range: 1 to 6 lb/yd2}}",
         "stock     | [{result: a, component: b, share: c, package: d}]",
         "office    | {format: 1}",
         "office    | {format: 2, name: A}",

@@ -106,6 +106,18 @@ class SectionEditsTest {
         String both = "## leave out a.b\nWhy.\n\n## change a.b\nText.\n";
         assertEquals(List.of(), wrong(both));
         assertEquals("## leave out a.b\nWhy.\n", SectionEdits.giveBack(both, "a.b"));
+        assertEquals(both + "\n## leave out c.d\nThe owner has it.\n", SectionEdits.leaveOut(both, "c.d", "The owner has it."));
+        assertEquals(both.replace("Why.", "So."), SectionEdits.leaveOut(both, "a.b", "So."));
+        assertEquals("## change a.b\nText.\n", SectionEdits.stateAgain(both, "a.b"));
+        assertEquals(both, SectionEdits.stateAgain(both, "c.d"));
+        assertThrows(IllegalArgumentException.class, () -> SectionEdits.leaveOut(both, "c.d", " "));
+    }
+
+    @Test
+    void anotherTextInABlockLeavesEveryLineAroundIt() {
+        String file = "# Remark\n\n## add after a\n\n\nOld.\n\n\n## change b\n\n> Was.\n\n\nMine.\n- One.\n\n## strike c\n";
+        assertEquals(file.replace("Old.", "New.\n\nMore."), SectionEdits.rewrite(file, 3, "New.\n\nMore."));
+        assertEquals(file.replace("Mine.\n- One.", "Yours."), SectionEdits.rewrite(file, 9, "Yours."));
     }
 
     @Test

@@ -34,7 +34,8 @@ class SpecifyingTest {
     Path folder;
 
     private static SmallPack lath(String more) {
-        return new SmallPack().with("pack/specifying.yaml", TEXTS).replacing("job/walls/W1.yaml", "by: specifier", "by: specifier, " + more);
+        return new SmallPack().with("pack/specifying.yaml", TEXTS).replacing("job/walls/W1.yaml", "by: specifier", "by: specifier, "
+            + more);
     }
 
     private static SmallPack alternates(String version) {

@@ -1,6 +1,7 @@
 package reglet.store;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,8 @@ final class AlternateFiles {
             }
             all.add(read);
         }
+        // papers list them by their numbers, in whatever order they were thought of
+        all.sort(Comparator.comparingInt(Alternate::number));
         return all;
     }
 

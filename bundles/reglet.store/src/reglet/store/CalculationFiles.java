@@ -58,7 +58,8 @@ final class CalculationFiles {
 
     private static Optional<Property> result(String name, Cursor cursor) {
         Fields fields = cursor.fields("label", "unit");
-        return Knowledge.type(cursor, fields).map(type -> new Property(name, fields.text("label"), type, Compare.EXACTLY, Method.NONE,
+        return Knowledge.type(cursor, fields).map(type -> new Property(name, fields.text("label"), type, Compare.EXACTLY, false,
+            Method.NONE,
             Evidence.NONE, "", Optional.empty(), "", List.of(), cursor.at()));
     }
 }

@@ -1,7 +1,6 @@
 package reglet.store;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -20,6 +19,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
+import reglet.model.Dates;
+import reglet.model.Day;
 import reglet.model.Place;
 
 /**
@@ -102,12 +103,16 @@ final class Cursor {
 
     /** A date as ISO 8601 writes it; empty, with a problem, when the text is none. */
     Optional<LocalDate> date() {
-        try {
-            return Optional.of(LocalDate.parse(text()));
-        } catch (DateTimeParseException noDate) {
-            wrong("\"" + text() + "\" is no date", "expected year, month and day, such as 2026-03-02");
-            return Optional.empty();
+        Optional<LocalDate> date = Day.parse(text()).map(Day::date);
+        if (date.isEmpty()) {
+            noDate();
         }
+        return date;
+    }
+
+    /** Says that the text is no date, and what to write instead. */
+    void noDate() {
+        wrong("\"" + text() + "\" is no date", Dates.expected(text()));
     }
 
     /** The members of a list; a single text counts as a list of one. */

@@ -137,8 +137,9 @@ public final class Edits {
         int from = start(gone.getKeyNode());
         int to = end(gone.getValueNode());
         if (map.getFlowStyle() != FlowStyle.FLOW) {
-            from = lineStart(from);
-            to = lineAfter(to);
+            boolean behindDash = !text.substring(lineStart(from), from).isBlank() && all.size() > 1;
+            from = behindDash ? from : lineStart(from);
+            to = behindDash ? start(all.get(1).getKeyNode()) : lineAfter(to);
         } else if (at > 0) {
             // the comma before it goes with it
             from = end(all.get(at - 1).getValueNode());
@@ -209,6 +210,11 @@ public final class Edits {
         if (!(choice.getValueNode() instanceof MappingNode map)) {
             throw new UnusableInput(new Problem(Place.of("the file"), "the choice holds no names with values", "mend it first"));
         }
+        return put(map, name, value);
+    }
+
+    /** The same for a map. */
+    String put(MappingNode map, String name, String value) {
         Optional<NodeTuple> there = member(map, name);
         if (there.isPresent()) {
             Node old = there.get().getValueNode();
@@ -225,7 +231,8 @@ public final class Edits {
             return kept + gap + name + ": " + value + before.substring(kept.length()) + text.substring(close);
         }
         int first = start(map.getValue().get(0).getKeyNode());
-        String indent = text.substring(lineStart(first), first);
+        // the first name of an item of a list stands behind the item's dash
+        String indent = text.substring(lineStart(first), first).replaceAll("\\S", " ");
         return text.substring(0, first) + name + ": " + value + lineEnd + indent + text.substring(first);
     }
 

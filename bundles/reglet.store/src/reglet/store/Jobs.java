@@ -106,7 +106,8 @@ public final class Jobs {
         List<ProductData> data = products.products();
         RegisterFile register = !folder.exists(RegisterFile.NAME) ? RegisterFile.NONE
             : yaml(RegisterFile.NAME).map(page -> RegisterFiles.read(page, pack)).orElse(RegisterFile.NONE);
-        return new Job(fields.text("title"), fields.text("note", ""), fields.text("pack"), facts, walls, sections, changes(), accepted(walls),
+        return new Job(fields.text("title"), fields.text("note", ""), fields.text("pack"), facts, walls, sections, changes(),
+            accepted(walls),
             data, new SubmittalFiles(pack, folder, register, problems).submittals(data), register, questions(), alternates,
             LayoutFiles.read(fields, pack), fields.at());
     }
@@ -278,7 +279,8 @@ public final class Jobs {
                 problems.unknown(fields.find("rule").orElseThrow().at(), "unknown rule", rule, rules);
             }
             if (!wall.isEmpty() && walls.stream().noneMatch(found -> found.id().equals(wall))) {
-                problems.unknown(fields.find("wall").orElseThrow().at(), "unknown wall type", wall, walls.stream().map(WallType::id).toList());
+                problems.unknown(fields.find("wall").orElseThrow().at(), "unknown wall type", wall,
+                    walls.stream().map(WallType::id).toList());
             }
             all.add(new Accepted(rule, wall, fields.text("because"), fields.text("by"), item.at()));
         }

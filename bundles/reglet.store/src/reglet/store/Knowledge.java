@@ -26,9 +26,10 @@ import reglet.model.Value;
 /** Reads the files that say what there is to decide and to describe: subjects and components with their properties. */
 final class Knowledge {
     private static final Map<String, Kind> TYPE_KEYS = Map.of("unit", Kind.QUANTITY, "range", Kind.RANGE, "word", Kind.WORD, "grade",
-        Kind.GRADE, "set", Kind.SET, "flag", Kind.FLAG);
-    private static final List<String> PROPERTY = List.of("label", "unit", "range", "word", "grade", "set", "flag", "compare", "method",
-        "evidence", "only", "usual", "help", "basis");
+        Kind.GRADE, "set", Kind.SET, "flag", Kind.FLAG, "date", Kind.DATE);
+    private static final List<String> PROPERTY = List.of("label", "unit", "range", "word", "grade", "set", "flag", "date", "compare",
+        "limit", "method", "evidence", "only", "usual", "help", "basis");
+    private static final Set<Compare> OF_DATES = Set.of(Compare.AT_LEAST, Compare.AT_MOST, Compare.EXACTLY);
     /** Names that a job file or an option uses for other things. */
     private static final Set<String> TAKEN = Set.of("title", "cost", "note", "accept", "by", "because", "option", "chosen",
         "specify", "product", "maker", "comparable", "standards", "alternates");
@@ -92,12 +93,26 @@ final class Knowledge {
         if (kind == Kind.QUANTITY && compare.isEmpty()) {
             cursor.wrong("a quantity needs \"compare\"", "expected one of: " + String.join(", ", Words.COMPARE.keySet()));
         }
+        if (kind == Kind.DATE && !OF_DATES.contains(compare.orElse(Compare.EXACTLY))) {
+            fields.find("compare").orElseThrow().wrong("a date can't be compared so", "expected one of: at least, at most, exactly");
+        }
         Compare usual = kind == Kind.GRADE ? Compare.AT_LEAST : kind == Kind.RANGE ? Compare.BETWEEN : Compare.EXACTLY;
         Optional<Value> value = fields.find("usual").flatMap(found -> Values.read(found, type.get()));
         return Optional.of(new Property(name, fields.text("label", name.replace('_', ' ')), type.get(), compare.orElse(usual),
+            fields.find("limit").map(found -> limit(found, kind)).orElse(false),
             fields.find("method").map(Knowledge::method).orElse(Method.NONE),
             fields.oneOf("evidence", Words.EVIDENCE).orElse(Evidence.NONE), fields.text("only", ""), value, fields.text("help", ""),
             basis(fields), cursor.at()));
+    }
+
+    /** Whether "limit: true" stands with a quantity; with anything else it is a fault. */
+    private static boolean limit(Cursor cursor, Kind kind) {
+        if (kind != Kind.QUANTITY) {
+            cursor.wrong("only a quantity can be a limit of use", "leave \"limit\" out, or give the property a unit");
+        } else if (cursor.isList() || !cursor.text().equals("true")) {
+            cursor.wrong("\"limit\" says only that there is one", "expected true");
+        }
+        return true;
     }
 
     private static Method method(Cursor cursor) {
@@ -108,19 +123,24 @@ final class Knowledge {
         return new Method(cursor.text(), "");
     }
 
-    /** The type that a property or table column declares by one of "unit", "range", "word", "grade", "set" and "flag". */
+    /** The type that a property or table column declares by one of "unit", "range", "word", "grade", "set", "flag" and "date". */
     static Optional<PropertyType> type(Cursor cursor, Fields fields) {
         List<String> named = TYPE_KEYS.keySet().stream().filter(key -> fields.find(key).isPresent()).sorted().toList();
         if (named.size() != 1) {
             cursor.wrong(named.isEmpty() ? "says no type" : "says more than one type: " + String.join(", ", named),
-                "expected one of: unit, range, word, grade, set, flag");
+                "expected one of: unit, range, word, grade, set, flag, date");
             return Optional.empty();
         }
         Kind kind = TYPE_KEYS.get(named.get(0));
         Cursor value = fields.find(named.get(0)).orElseThrow();
         return switch (kind) {
             case QUANTITY, RANGE -> unit(value).map(unit -> new PropertyType(kind, Optional.of(unit), List.of()));
-            case FLAG -> Optional.of(new PropertyType(kind, Optional.empty(), List.of()));
+            case FLAG, DATE -> {
+                if (value.isList() || !value.text().equals("true")) {
+                    value.wrong("\"" + named.get(0) + "\" says only that there is one", "expected true");
+                }
+                yield Optional.of(new PropertyType(kind, Optional.empty(), List.of()));
+            }
             case WORD, SET -> Optional.of(new PropertyType(kind, Optional.empty(),
                 !value.isList() && value.text().equals("any") ? List.of() : different(value)));
             case GRADE -> Optional.of(new PropertyType(kind, Optional.empty(), different(value)));

@@ -136,7 +136,8 @@ public final class Packs {
             calculations, tables, page("standards.yaml", PaperFiles::standards), plans, clauses, page("register.yaml",
                 PaperFiles::register),
             page("synonyms.yaml", PaperFiles::synonyms), page("holdpoints.yaml", SiteFiles::holdPoints),
-            page("touching.yaml", SiteFiles::touching), page("stock.yaml", SiteFiles::stock));
+            page("touching.yaml", SiteFiles::touching), page("stock.yaml", SiteFiles::stock),
+            page("plausible.yaml", file -> PaperFiles.plausible(file, name -> Optional.ofNullable(types.get(name)))));
     }
 
     private static Map<String, PropertyType> types(List<Subject> subjects, List<Component> components, List<Calculation> calculations) {

@@ -3,9 +3,14 @@ package reglet.store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 import reglet.model.Clause;
 import reglet.model.Pack.Caution;
+import reglet.model.Plausible;
+import reglet.model.PropertyType;
+import reglet.model.PropertyType.Kind;
+import reglet.model.Range;
 import reglet.model.RegisterEntry;
 import reglet.model.RegisterItem;
 import reglet.model.Scope;
@@ -14,8 +19,9 @@ import reglet.model.SectionPlan.Article;
 import reglet.model.SectionPlan.Made;
 import reglet.model.Standard;
 import reglet.model.Synonym;
+import reglet.model.Unit;
 
-/** Reads the files that say what is printed: plans of sections, clauses, standards, register entries, cautions, synonyms. */
+/** Reads the files that say what is printed: plans of sections, clauses, standards, register entries, cautions; and how sheets are read. */
 final class PaperFiles {
 
     private PaperFiles() {
@@ -88,5 +94,24 @@ final class PaperFiles {
         List<Synonym> synonyms = new ArrayList<>();
         file.members().forEach((property, labels) -> synonyms.add(new Synonym(property, labels.texts(), labels.at())));
         return synonyms;
+    }
+
+    /** @param types of the pack's properties, by their paths */
+    static List<Plausible> plausible(Cursor file, Function<String, Optional<PropertyType>> types) {
+        List<Plausible> all = new ArrayList<>();
+        file.members().forEach((property, cursor) -> {
+            Fields fields = cursor.fields("range", "basis");
+            Optional<Unit> unit = types.apply(property).flatMap(PropertyType::unit);
+            if (unit.isEmpty()) {
+                cursor.wrong("\"" + property + "\" is no amount that the pack knows",
+                    "expected a property with a unit, such as lath.weight");
+            }
+            if (fields.find("range").isEmpty() || fields.items("basis").isEmpty()) {
+                cursor.wrong("\"range\" or \"basis\" is missing", "write \"range: 1 to 6 lb/yd2\" and where that is known from");
+            }
+            unit.flatMap(found -> fields.find("range").flatMap(range -> Values.read(range, new PropertyType(Kind.RANGE, unit, List.of()))))
+                .ifPresent(range -> all.add(new Plausible(property, (Range) range, Knowledge.basis(fields), cursor.at())));
+        });
+        return all;
     }
 }

@@ -124,7 +124,7 @@ final class RuleFiles {
     }
 
     private static Optional<Column> column(String name, Cursor cursor, boolean matched) {
-        Fields fields = cursor.fields("unit", "word", "grade", "set", "flag", "match");
+        Fields fields = cursor.fields("unit", "word", "grade", "set", "flag", "date", "match");
         Match match = matched ? fields.oneOf("match", Words.MATCHES, Match.EXACTLY) : Match.EXACTLY;
         return Knowledge.type(cursor, fields).map(type -> new Column(name, type, match));
     }

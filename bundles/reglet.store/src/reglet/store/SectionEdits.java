@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -52,6 +53,26 @@ public final class SectionEdits {
             .map(block -> replaced(text, block, head, "")).orElseGet(() -> append(text, head, ""));
     }
 
+    /**
+     * A requirement that the section leaves out on purpose, in place of what was said of it before.
+     *
+     * @param key the slot that would print it: "lath.weight"
+     * @throws IllegalArgumentException when no reason is given
+     */
+    public static String leaveOut(String text, String key, String because) {
+        if (because.isBlank()) {
+            throw new IllegalArgumentException("\"" + key + "\" is left out without a reason");
+        }
+        String head = HEAD + "leave out " + key;
+        return blocks(text).stream().filter(block -> block.leavesOut(key)).findFirst()
+            .map(block -> replaced(text, block, head, written(because))).orElseGet(() -> append(text, head, written(because)));
+    }
+
+    /** A requirement that the section states again. */
+    public static String stateAgain(String text, String key) {
+        return blocks(text).stream().filter(block -> block.leavesOut(key)).findFirst().map(block -> without(text, block)).orElse(text);
+    }
+
     /** A paragraph as the library has it: no longer changed, struck or moved. What was added behind it stays. */
     public static String giveBack(String text, String paragraph) {
         String left = text;
@@ -71,6 +92,16 @@ public final class SectionEdits {
      */
     public static String rewrite(String text, int line, String own) {
         Block block = at(text, line);
+        List<Integer> words = IntStream.range(1, block.lines().size()).filter(i -> !block.lines().get(i).isBlank()
+            && !block.lines().get(i).startsWith(QUOTE)).boxed().toList();
+        if (!words.isEmpty() && block.lines().subList(words.get(0), words.get(words.size() - 1)).stream().noneMatch(one -> one.startsWith(
+            QUOTE))) {
+            List<String> whole = new ArrayList<>(lines(text));
+            List<String> before = whole.subList(block.first() + words.get(0), block.first() + words.get(words.size() - 1) + 1);
+            before.clear();
+            before.addAll(lines(written(own).stripTrailing()));
+            return joined(text, whole);
+        }
         String quote = block.lines().stream().skip(1).filter(one -> one.startsWith(QUOTE)).collect(Collectors.joining("\n"));
         return replaced(text, block, block.head(), (quote.isEmpty() ? "" : quote + "\n\n") + written(own));
     }
@@ -102,6 +133,11 @@ public final class SectionEdits {
         boolean changes(String paragraph) {
             Matcher head = SectionText.HEAD.matcher(head());
             return head.matches() && List.of("change", "strike").contains(String.valueOf(head.group(1))) && head.group(2).equals(paragraph);
+        }
+
+        boolean leavesOut(String key) {
+            Matcher head = SectionText.HEAD.matcher(head());
+            return head.matches() && "leave out".equals(head.group(1)) && head.group(2).equals(key);
         }
 
         boolean moves(String paragraph) {

@@ -10,7 +10,8 @@ import reglet.model.TextChange;
 import reglet.model.TextChange.Kind;
 
 /**
- * Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID}, {@code ## add after ID},
+ * Reads what a job changes in a drafted section: blocks that begin with {@code ## change ID}, {@code ## strike ID}, {@code ## add after
+ * ID},
  * {@code ## move ID after ID} or {@code ## leave out COMPONENT.PROPERTY}. {@link SectionEdits} writes them.
  */
 final class SectionText {

@@ -31,6 +31,7 @@ final class Values {
                 case RANGE -> range(cursor, type.unit().orElseThrow());
                 case WORD, GRADE -> word(cursor, cursor.text(), type.words());
                 case FLAG -> word(cursor, cursor.text(), FLAG);
+                case DATE -> cursor.noDate();
                 case SET -> (cursor.isList() ? cursor.texts() : List.of(cursor.text().split("\\s*,\\s*")))
                     .forEach(word -> word(cursor, word, type.words()));
             }

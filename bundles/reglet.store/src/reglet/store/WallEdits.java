@@ -77,7 +77,7 @@ public final class WallEdits {
     }
 
     /** A value on one line: as it is written when it is so already. */
-    private static String flow(Edits edits, Node node) {
+    static String flow(Edits edits, Node node) {
         String written = edits.text.substring(edits.start(node), edits.end(node));
         if (node instanceof MappingNode map && (map.getFlowStyle() != FlowStyle.FLOW || written.contains("\n"))) {
             List<String> parts = new ArrayList<>();
@@ -108,19 +108,24 @@ public final class WallEdits {
             return edits.append("walls: [" + Edits.scalar(wall) + "]");
         }
         SequenceNode list = sequence(walls.get().getValueNode());
+        return with(edits, list, Edits.scalar(wall), index(list, behind));
+    }
+
+    /** The text with one item more in a list, behind another or, for a negative place, at the end. */
+    static String with(Edits edits, SequenceNode list, String item, int behind) {
+        String text = edits.text;
         if (list.getValue().isEmpty()) {
-            return jobYaml.substring(0, edits.start(list)) + "[" + Edits.scalar(wall) + "]" + jobYaml.substring(edits.end(list));
+            return text.substring(0, edits.start(list)) + "[" + item + "]" + text.substring(edits.end(list));
         }
-        int at = index(list, behind);
-        Node before = list.getValue().get(at < 0 ? list.getValue().size() - 1 : at);
+        Node before = list.getValue().get(behind < 0 ? list.getValue().size() - 1 : behind);
         if (list.getFlowStyle() == FlowStyle.FLOW) {
-            return jobYaml.substring(0, edits.end(before)) + ", " + Edits.scalar(wall) + jobYaml.substring(edits.end(before));
+            return text.substring(0, edits.end(before)) + ", " + item + text.substring(edits.end(before));
         }
         int start = edits.lineStart(edits.start(before));
-        String mark = jobYaml.substring(start, edits.start(before));
+        String mark = text.substring(start, edits.start(before));
         int after = edits.lineAfter(edits.end(before));
-        String kept = jobYaml.substring(0, after);
-        return kept + (kept.endsWith("\n") ? "" : edits.lineEnd) + mark + Edits.scalar(wall) + edits.lineEnd + jobYaml.substring(after);
+        String kept = text.substring(0, after);
+        return kept + (kept.endsWith("\n") ? "" : edits.lineEnd) + mark + item + edits.lineEnd + text.substring(after);
     }
 
     /** The text of a job file without a wall type in its list. */
@@ -177,7 +182,8 @@ public final class WallEdits {
         return -1;
     }
 
-    private static String without(Edits edits, SequenceNode list, int at) {
+    /** The text without an item of a list. */
+    static String without(Edits edits, SequenceNode list, int at) {
         List<Node> all = list.getValue();
         int from = edits.start(all.get(at));
         int to = edits.end(all.get(at));
