@@ -19,11 +19,13 @@ final class Assemble extends SupposingVerb {
     @Parameters(index = "1", paramLabel = "SUBMITTAL", description = "The submittal, such as 04-73-00-01.")
     private String submittal;
 
-    @Option(names = "--limit", paramLabel = "SIZE", description = "The largest size that a file may have, such as 20MB; a larger package is "
+    @Option(names = "--limit", paramLabel = "SIZE",
+        description = "The largest size that a file may have, such as 20MB; a larger package is "
         + "divided into parts.")
     private String limit = "";
 
-    @Option(names = "--split", paramLabel = "kind", description = "kind: divide the package into front matter, data sheets, certificates and "
+    @Option(names = "--split", paramLabel = "kind",
+        description = "kind: divide the package into front matter, data sheets, certificates and "
         + "reports, worksheets and details.")
     private String split = "";
 

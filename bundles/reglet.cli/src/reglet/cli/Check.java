@@ -74,7 +74,8 @@ final class Check extends SupposingVerb {
     private void withoutInstances(OpenJob job) throws UnusableInput {
         Optional<PaperRule> paper = PaperRule.of(explain);
         if (paper.isPresent()) {
-            session.out.print(json ? Forms.text(Forms.explanations(paper.get(), job.paper())) : Report.explanation(paper.get(), job.paper()));
+            session.out.print(json ? Forms.text(Forms.explanations(paper.get(), job.paper())) : Report.explanation(paper.get(),
+                job.paper()));
             return;
         }
         Amendment struck = job.amended().stream().flatMap(amended -> amended.amendments().stream())

@@ -2,7 +2,6 @@ package reglet.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 
 import picocli.CommandLine.Command;
@@ -10,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import reglet.desk.Issues;
 import reglet.desk.OpenJob;
+import reglet.model.Dates;
 import reglet.model.Issue;
 import reglet.model.Nearest;
 import reglet.model.Place;
@@ -68,11 +68,10 @@ final class IssueVerb extends JobVerb {
 
     /** A day as a person types it; empty for none. */
     static Optional<LocalDate> day(String date) throws UnusableInput {
-        try {
-            return Optional.ofNullable(date).map(LocalDate::parse);
-        } catch (DateTimeParseException noDate) {
-            throw new UnusableInput(new Problem(Place.of("--date"), "\"" + date + "\" is no date",
-                "expected year, month and day, such as 2026-03-02"));
+        if (date == null) {
+            return Optional.empty();
         }
+        return Optional.of(Dates.meant(date).orElseThrow(() -> new UnusableInput(new Problem(Place.of("--date"), "\"" + date
+            + "\" is no date", Dates.expected(date)))).date());
     }
 }

@@ -52,7 +52,8 @@ final class Try extends SupposingVerb {
         String wall = address.substring(0, Math.max(0, dot));
         String component = address.substring(dot + 1);
         if (job.job().wall(wall).isEmpty() || job.pack().component(component).isEmpty()) {
-            throw new UnusableInput(new Problem(Place.of(address), "is no component of a wall type", "expected an address such as W1.lath, or a "
+            throw new UnusableInput(new Problem(Place.of(address), "is no component of a wall type",
+                "expected an address such as W1.lath, or a "
                 + "change such as W1.lath=metal-3.4"));
         }
         List<WhatIf> each = job.whatIf(wall, component);

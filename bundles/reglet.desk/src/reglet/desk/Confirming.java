@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 import reglet.model.Box;
+import reglet.model.Dates;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
@@ -114,6 +115,18 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
         return with(property, proposal -> proposal.answered(Answer.TAKEN));
     }
 
+    /** Takes one of the other values that the sheet states of the same property; what was proposed stands beside it then. */
+    public Confirming takeInstead(String property, Found other) {
+        return with(property, proposal -> {
+            List<Found> beside = new ArrayList<>();
+            Found now = proposal.found;
+            beside.add(new Found(now.value(), now.label(), now.model(), now.confidence(), now.doubt()));
+            now.also().stream().filter(one -> one != other).forEach(beside::add);
+            return now.also().stream().noneMatch(one -> one == other) ? proposal : new Proposal(new Found(other.value(), other.label(),
+                other.model(), other.confidence(), other.doubt(), beside), other.value(), proposal.before, Answer.TAKEN);
+        });
+    }
+
     /** Takes all open ones that are sure and raise no doubt. */
     public Confirming takeSure() {
         return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> proposal.answer == Answer.OPEN
@@ -149,10 +162,17 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
     private static Value typed(Pack pack, String property, String text) throws UnusableInput {
         PropertyType type = pack.property(property).map(Property::type).orElseThrow(() -> new UnusableInput(new Problem(Place.of(property),
             "the pack has no such property", "")));
-        return type.read(text.strip()).orElseThrow(() -> new UnusableInput(new Problem(Place.of(property),
-            "\"" + text.strip() + "\" is no value of it", type.words().isEmpty() ? type.unit().filter(unit -> unit != Unit.ONE)
-                .map(unit -> "expected " + unit.dimension().withArticle() + " with its unit, such as 1 " + unit.symbol())
-                .orElse("expected a number") : "expected one of: " + String.join(", ", type.words()))));
+        return type.read(type.written(text.strip())).orElseThrow(() -> new UnusableInput(new Problem(Place.of(property),
+            "\"" + text.strip() + "\" is no value of it", expected(type, text))));
+    }
+
+    private static String expected(PropertyType type, String text) {
+        if (type.kind() == PropertyType.Kind.DATE) {
+            return Dates.expected(text);
+        }
+        return type.words().isEmpty() ? type.unit().filter(unit -> unit != Unit.ONE)
+            .map(unit -> "expected " + unit.dimension().withArticle() + " with its unit, such as 1 " + unit.symbol())
+            .orElse("expected a number") : "expected one of: " + String.join(", ", type.words());
     }
 
     /** Says by which standard the sheet shows a value, where that was read wrongly or not at all; "" for none. */
@@ -191,6 +211,11 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
         }).toList());
     }
 
+    /** The same answers for product data of another id. */
+    public Confirming named(String id) {
+        return new Confirming(sheet, reading, model, id, proposals);
+    }
+
     private Confirming with(String property, UnaryOperator<Proposal> change) {
         return new Confirming(sheet, reading, model, product, proposals.stream().map(proposal -> proposal.property().equals(property)
             ? change.apply(proposal) : proposal).toList());
@@ -209,8 +234,7 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
      */
     public OpenJob write(OpenJob job) throws UnusableInput, IOException {
         return DataSheets.confirm(job, sheet, reading, new DataSheets.Confirmed(product, model, going().stream()
-            .map(proposal -> new Found(proposal.value, proposal.found.label(), proposal.found.model(), proposal.found.confidence(),
-                proposal.found.doubt())).toList()));
+            .map(proposal -> proposal.found.with(proposal.value)).toList()));
     }
 
     /**
@@ -248,6 +272,9 @@ public record Confirming(Path sheet, SheetReading reading, String model, String 
                 Math.round(proposal.found.confidence() * 100)));
             proposal.before.filter(held -> !same(held, value)).ifPresent(held -> table.append("  held: ").append(held.value().text()));
             table.append(proposal.found.doubt().isEmpty() ? "" : "  " + proposal.found.doubt()).append('\n');
+            proposal.found.also().forEach(one -> table.append(String.format(Locale.ROOT, "%-9s %-34s %-26s %-24s page %d%n", "also", "",
+                one.value().compare().map(sense -> sense.text() + " ").orElse("") + one.value().value().text(), one.value().method(),
+                one.value().page()).replace("\r", "")));
         }
         return table.toString().replaceAll("(?m) +$", "");
     }

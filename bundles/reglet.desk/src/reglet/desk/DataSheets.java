@@ -207,6 +207,10 @@ public final class DataSheets {
             page.append("; \"").append(found.label()).append(": ").append(value.text()).append("\", sure to ")
                 .append(Math.round(found.confidence() * 100)).append("%");
             page.append(found.doubt().isEmpty() ? "" : ". " + found.doubt()).append('\n');
+            found.also().forEach(one -> page.append("    also shown on page ").append(one.value().page()).append(": ")
+                .append(one.value().compare().map(sense -> sense.text() + " ").orElse("")).append(one.value().value().text())
+                .append(one.value().method().isEmpty() ? "" : ", " + one.value().method()).append("; \"").append(one.label())
+                .append(": ").append(one.value().text()).append("\"\n"));
         }
         reading.report().ifPresent(report -> {
             page.append("  report ").append(report.number()).append(report.holder().isEmpty() ? "" : " of " + report.holder())

@@ -12,6 +12,7 @@ import com.google.gson.JsonObject;
 import reglet.model.Basis;
 import reglet.model.Checked;
 import reglet.model.Comparison;
+import reglet.model.Day;
 import reglet.model.Explanation;
 import reglet.model.Finding;
 import reglet.model.Grade;
@@ -120,7 +121,9 @@ public final class Forms {
             }
             explanation.when().ifPresent(when -> form.addProperty("when", when));
             form.add("facts", values(explanation.facts()));
-            form.add("let", words(explanation.let()));
+            JsonObject let = new JsonObject();
+            explanation.let().forEach((name, value) -> let.addProperty(name, value.text()));
+            form.add("let", let);
             form.addProperty("result", explanation.result().text());
             form.add("missing", strings(explanation.missing()));
             word(form, "error", explanation.error());
@@ -273,7 +276,7 @@ public final class Forms {
             form.addProperty("value", range.low().si());
             form.addProperty("high", range.high().si());
             form.addProperty("unit", range.low().dimension().si());
-        } else if (value instanceof Word || value instanceof Grade) {
+        } else if (value instanceof Word || value instanceof Grade || value instanceof Day) {
             form.addProperty("value", value.text());
         } else if (value instanceof WordSet set) {
             form.add("value", strings(set.words()));

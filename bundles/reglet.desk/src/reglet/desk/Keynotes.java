@@ -12,6 +12,7 @@ import reglet.model.Drawing;
 import reglet.model.Drawing.Leader;
 import reglet.model.OnWall;
 import reglet.model.Requirement;
+import reglet.model.ShownUnits;
 import reglet.model.UnusableInput;
 
 /**
@@ -28,10 +29,10 @@ final class Keynotes {
         this.job = job;
     }
 
-    static List<Drawing> details(OpenJob job, String wall) throws UnusableInput {
+    static List<Drawing> details(OpenJob job, String wall, ShownUnits units) throws UnusableInput {
         Keynotes keynotes = new Keynotes(job);
         List<Drawing> noted = new ArrayList<>();
-        for (Drawing drawing : Details.of(job.assembly(), wall)) {
+        for (Drawing drawing : Details.of(job.assembly(), wall, units)) {
             List<Drawing.Shape> shapes = new ArrayList<>();
             for (Drawing.Shape shape : drawing.shapes()) {
                 shapes.add(shape instanceof Leader leader ? keynotes.noted(wall, leader) : shape);
@@ -47,7 +48,8 @@ final class Keynotes {
             place = place(wall, leader.key());
             places.put(leader.key(), place);
         }
-        return place.isEmpty() ? leader : new Leader(leader.component(), leader.tip(), leader.note(), leader.key(), leader.text() + ", " + place);
+        return place.isEmpty() ? leader : new Leader(leader.component(), leader.tip(), leader.note(), leader.key(), leader.text() + ", "
+            + place);
     }
 
     /** "04 73 00, 2.3.A"; only the section when the job doesn't write it, or prints nothing of the component there. */

@@ -3,6 +3,7 @@ package reglet.desk;
 import java.util.List;
 import java.util.Optional;
 
+import reglet.model.Dates;
 import reglet.model.Dimension;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
@@ -40,9 +41,9 @@ public record NeededFact(Subject subject, Property property) {
             .map(unit -> unit.system().isEmpty() || unit.system().get() == system ? unit : unit.other().orElse(unit));
     }
 
-    /** An answer as the job's file has it: a bare number gets its unit. */
+    /** An answer as the job's file has it: a bare number gets its unit, a date its one form. */
     public String written(String typed, UnitSystem system) {
-        String answer = typed.strip();
+        String answer = property.type().written(typed.strip());
         boolean bare = Quantity.parse(answer).map(number -> number.unit() == Unit.ONE).orElse(false);
         return bare ? unit(system).map(unit -> answer + " " + unit.symbol()).orElse(answer) : answer;
     }
@@ -55,6 +56,9 @@ public record NeededFact(Subject subject, Property property) {
         String said = "\"" + typed.strip() + "\" is no " + property.label();
         if (!words().isEmpty()) {
             return said + "; expected one of: " + String.join(", ", words()) + ".";
+        }
+        if (property.type().kind() == Kind.DATE) {
+            return said + "; " + Dates.expected(typed) + ".";
         }
         return said + "; expected a number" + unit(system).map(unit -> ", such as 10 " + unit.symbol()).orElse("") + ".";
     }

@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 
 import reglet.model.Component;
+import reglet.model.Dates;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.Property;
+import reglet.model.PropertyType;
 import reglet.model.Scope;
 import reglet.model.SectionPlan;
 import reglet.model.Subject;
@@ -74,11 +76,15 @@ public record NewJob(String title, Map<String, Map<String, String>> facts, Strin
         values.forEach((name, value) -> {
             if (known.stream().noneMatch(property -> property.name().equals(name) && property.type().read(value).isPresent())) {
                 problems.add(new Problem(Place.of(owner + "." + name), "can't be \"" + value + "\"",
-                    known.stream().filter(property -> property.name().equals(name)).findFirst().map(property -> "expected "
-                        + property.type().unit().map(unit -> "a number in a unit such as " + unit.symbol())
-                            .orElse("one of: " + String.join(", ", property.type().words()))).orElse("the pack doesn't know it")));
+                    known.stream().filter(property -> property.name().equals(name)).findFirst()
+                        .map(property -> expected(property.type(), value)).orElse("the pack doesn't know it")));
             }
         });
+    }
+
+    private static String expected(PropertyType type, String value) {
+        return type.kind() == PropertyType.Kind.DATE ? Dates.expected(value) : "expected " + type.unit()
+            .map(unit -> "a number in a unit such as " + unit.symbol()).orElse("one of: " + String.join(", ", type.words()));
     }
 
     private String jobText(Pack pack) {

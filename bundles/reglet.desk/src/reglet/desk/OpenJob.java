@@ -40,6 +40,7 @@ import reglet.model.RegisterItem;
 import reglet.model.Remedies;
 import reglet.model.Requirement;
 import reglet.model.SectionDocument;
+import reglet.model.ShownUnits;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
@@ -188,7 +189,9 @@ public final class OpenJob {
         }
     }
 
-    /** Drafting takes time, and without a person's own text there is nothing to find in it, so that a check drafts only what was touched. */
+    /**
+     * Drafting takes time, and without a person's own text there is nothing to find in it, so that a check drafts only what was touched.
+     */
     private Checked withPaper(Checked rules) {
         List<Finding> found = job.changes().isEmpty() ? untouched() : paper();
         if (found.isEmpty()) {
@@ -251,7 +254,12 @@ public final class OpenJob {
      * @throws UnusableInput when a text that the job changes can't be used
      */
     public List<Drawing> details(String wall) throws UnusableInput {
-        return Keynotes.details(this, wall);
+        return details(wall, ShownUnits.AS_WRITTEN);
+    }
+
+    /** The same with lengths in some units. */
+    public List<Drawing> details(String wall, ShownUnits units) throws UnusableInput {
+        return Keynotes.details(this, wall, units);
     }
 
     /** The same folder and pack with another job. */
@@ -259,13 +267,23 @@ public final class OpenJob {
         return new OpenJob(folder, changed, engine, amended, packDigest, issue, supposed, () -> check.get().after(changed));
     }
 
-    /** What the job would be with these options accepted for a component of a wall type; values a person set are kept. */
+    /** What the job would be with these options in force for a component of a wall type; values a person set are kept. */
     public OpenJob choosing(String wall, String component, List<String> accept) {
         WallType before = job.wall(wall).orElseThrow();
-        Choice choice = before.choice(component)
-            .map(old -> old.accepting(accept))
+        Choice choice = before.choice(component).map(old -> choosing(old, accept))
             .orElseGet(() -> new Choice(component, accept, Map.of(), "", "", before.at()));
         return with(job.with(before.with(choice)));
+    }
+
+    /** Where an accepted alternate has a version of its own, that is the one in force. */
+    private Choice choosing(Choice old, List<String> accept) {
+        return job.alternates(State.ACCEPTED).stream().filter(old.alternates()::containsKey).reduce((one, other) -> other)
+            .map(number -> old.with(number, old.alternates().get(number).accepting(accept))).orElseGet(() -> old.accepting(accept));
+    }
+
+    /** The same job looked at as another bid. Its papers bear no word of it: it is to be looked at, and nothing is written from it. */
+    public OpenJob as(Bid bid) {
+        return bid.equals(Bid.AGREED) ? this : with(bid.of(job));
     }
 
     /** How a rule came out at each wall and meeting that it looks at. */

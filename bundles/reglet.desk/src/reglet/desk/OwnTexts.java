@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
+import reglet.drafting.BlockPart;
 import reglet.drafting.LibraryText;
 import reglet.model.Job;
 import reglet.model.Nearest;
@@ -33,10 +34,11 @@ public final class OwnTexts {
      *
      * @param paragraph id
      * @param library   the library's text with slots; "" for what a person added and for what the program makes
-     * @param text      what prints now, Markdown with slots
+     * @param text      what prints now, Markdown with slots; of one that can't be told apart in its block, all of the block
      * @param block     the block that it was written in; empty when the text is the library's
+     * @param part      where its words stand in the block; empty where they can't be told apart
      */
-    public record OwnText(String paragraph, String library, String text, Optional<TextChange> block) {
+    public record OwnText(String paragraph, String library, String text, Optional<TextChange> block, Optional<BlockPart> part) {
     }
 
     /**
@@ -50,8 +52,9 @@ public final class OwnTexts {
         Paragraph found = document.paragraphs().stream().filter(one -> one.id().equals(paragraph)).findFirst()
             .orElseThrow(() -> missing(section, paragraph, ids));
         Optional<TextChange> block = block(job, section, found);
+        Optional<BlockPart> part = block.flatMap(one -> BlockPart.of(one, document, found));
         return new OwnText(paragraph, LibraryText.of(job.pack(), section, paragraph).filter(text -> !isAdded(paragraph)).orElse(""),
-            block.map(TextChange::text).orElseGet(() -> LibraryText.written(found)), block);
+            part.map(BlockPart::text).or(() -> block.map(TextChange::text)).orElseGet(() -> LibraryText.written(found)), block, part);
     }
 
     /** The file in which a job keeps its changes of a section: "sections/04-73-00.md". */
@@ -60,15 +63,16 @@ public final class OwnTexts {
     }
 
     /**
-     * Gives a paragraph another text; of one that a person added, the text of the block that added it. A text that says what the library
+     * Gives a paragraph another text; of one that stands in a block with others, its own words there. A text that says what the library
      * says makes it the library's again.
      */
     public static OpenJob change(OpenJob job, String section, String paragraph, String own) throws UnusableInput, IOException {
         OwnText text = of(job, section, paragraph);
-        if (text.block().isPresent() && text.block().get().kind() == Kind.CHANGE && isLibrary(job, section, text, own)) {
+        String whole = text.part().filter(part -> !own.isBlank()).map(part -> part.with(own)).orElse(own);
+        if (text.block().isPresent() && text.block().get().kind() == Kind.CHANGE && isLibrary(job, section, text, whole)) {
             return splice(job, section, file -> SectionEdits.remove(file, text.block().get().at().line()));
         }
-        return printable(job, section, file -> text.block().isPresent() ? SectionEdits.rewrite(file, text.block().get().at().line(), own)
+        return printable(job, section, file -> text.block().isPresent() ? SectionEdits.rewrite(file, text.block().get().at().line(), whole)
             : SectionEdits.change(file, paragraph, own, text.library()));
     }
 
@@ -94,12 +98,18 @@ public final class OwnTexts {
         return splice(job, section, file -> SectionEdits.move(file, paragraph, after));
     }
 
-    /** Moves a paragraph, with what goes along with it, before the one in front of it that stands below the same text. */
+    /**
+     * Moves a paragraph, with what goes along with it, before the one in front of it that stands below the same text; past the edge of its
+     * article to the end of the one before.
+     */
     public static OpenJob up(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
         return moved(job, section, Moving.up(job, section, paragraph));
     }
 
-    /** Moves a paragraph, with what goes along with it, behind the next one that stands below the same text. */
+    /**
+     * Moves a paragraph, with what goes along with it, behind the next one that stands below the same text; past the edge of its article to
+     * the head of the next one.
+     */
     public static OpenJob down(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
         return moved(job, section, Moving.down(job, section, paragraph));
     }
@@ -109,9 +119,39 @@ public final class OwnTexts {
             : SectionEdits.move(file, step.paragraph(), step.after()));
     }
 
-    /** Gives a paragraph back to the library: it is no longer changed, struck or moved. Struck ones aren't drafted, so any id is taken. */
+    /**
+     * Gives a paragraph back to the library: it is no longer changed, struck or moved, and what was left out with it is no longer left
+     * out. Struck ones aren't drafted, so any id is taken.
+     */
     public static OpenJob giveBack(OpenJob job, String section, String paragraph) throws UnusableInput, IOException {
-        return splice(job, section, file -> SectionEdits.giveBack(file, paragraph));
+        List<String> stated = LeavingOut.statedAgain(job, section, paragraph);
+        return splice(job, section, file -> {
+            String without = SectionEdits.giveBack(file, paragraph);
+            for (String key : stated) {
+                without = SectionEdits.stateAgain(without, key);
+            }
+            return without;
+        });
+    }
+
+    /**
+     * Leaves out on purpose what a paragraph states of the choices and nothing else does: strikes it, unless a person's text has taken that
+     * out of it already, and writes the reason down for each requirement.
+     *
+     * @param because the reason, and whose it is
+     * @throws UnusableInput when the section would state everything all the same
+     */
+    public static OpenJob leaveOut(OpenJob job, String section, String paragraph, String because) throws UnusableInput, IOException {
+        LeavingOut leaving = LeavingOut.of(job, section, paragraph);
+        String why = because.strip().replaceAll("\\s*\\R\\s*", " ");
+        String library = leaving.strikes() ? of(job, section, paragraph).library() : "";
+        return splice(job, section, file -> {
+            String left = leaving.strikes() ? SectionEdits.strike(file, paragraph, library) : file;
+            for (String key : leaving.keys()) {
+                left = SectionEdits.leaveOut(left, key, why);
+            }
+            return left;
+        });
     }
 
     /**

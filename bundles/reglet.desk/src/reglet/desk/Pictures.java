@@ -25,10 +25,11 @@ public final class Pictures {
      * @param width  in points of the screen
      * @param height in points of the screen
      * @param zoom   dots for 100 points
+     * @param larger how many times their usual size words and lines have
      */
-    public static Picture chart(Chart chart, int width, int height, int zoom) {
+    public static Picture chart(Chart chart, int width, int height, int zoom, double larger) {
         int wide = Math.max(1, width * zoom / 100);
         int high = Math.max(1, height * zoom / 100);
-        return new Picture(wide, high, Plot.dots(chart, wide, high, zoom / 100.0));
+        return new Picture(wide, high, Plot.dots(chart, wide, high, zoom / 100.0 * larger));
     }
 }

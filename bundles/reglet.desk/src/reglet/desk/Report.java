@@ -80,7 +80,8 @@ public final class Report {
                 .append(explanation.meeting().isEmpty() ? "" : " " + explanation.meeting())
                 .append(": ").append(explanation.result().text()).append('\n');
             explanation.facts().forEach((name, value) -> page.append("  ").append(name).append(" is ").append(value.text()).append('\n'));
-            explanation.let().forEach((name, value) -> page.append("  ").append(name).append(" comes to ").append(value).append('\n'));
+            explanation.let().forEach((name, value) -> page
+                .append("  ").append(name).append(" comes to ").append(value.text()).append('\n'));
             explanation.missing().forEach(name -> page.append("  ").append(name).append(" is not known\n"));
             if (!explanation.error().isEmpty()) {
                 page.append("  ").append(explanation.error()).append('\n');

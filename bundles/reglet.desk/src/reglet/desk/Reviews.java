@@ -12,6 +12,7 @@ import com.google.gson.JsonObject;
 
 import reglet.comparing.Comparing;
 import reglet.comparing.Reviewing;
+import reglet.drafting.Phrases;
 import reglet.drafting.Results;
 import reglet.drafting.Unprinted;
 import reglet.model.Candidates;
@@ -27,6 +28,7 @@ import reglet.model.Requirement;
 import reglet.model.Resubmittal;
 import reglet.model.Resubmittal.Change;
 import reglet.model.SectionDocument;
+import reglet.model.ShownUnits;
 import reglet.model.Submittal;
 import reglet.model.UnusableInput;
 
@@ -86,14 +88,19 @@ public final class Reviews {
         return Results.result(row);
     }
 
-    /** What the sheet of a row states, in its unit and the other, with its method; "no value". */
-    public static String submitted(Row row) {
-        return Results.submitted(row);
+    /** What a row asks for, with its sense: "at least 2.5 lb/yd²". */
+    public static String asked(Row row, ShownUnits units) {
+        return Phrases.required(row.requirement(), units);
     }
 
-    /** By how much a row falls short, in the requirement's unit, and as a share; "" where it doesn't by a number. */
-    public static String shortBy(Row row) {
-        return Results.shortBy(row);
+    /** What the sheet of a row states, with its method; "no value". */
+    public static String submitted(Row row, ShownUnits units) {
+        return Results.submitted(row, units);
+    }
+
+    /** By how much a row falls short, in the requirement's unit or the other, and as a share; "" where it doesn't by a number. */
+    public static String shortBy(Row row, ShownUnits units) {
+        return Results.shortBy(row, units);
     }
 
     /** A resubmittal beside the last, both compared with what the job requires today. */

@@ -13,6 +13,7 @@ import reglet.model.Accepted;
 import reglet.model.Change;
 import reglet.model.Choice;
 import reglet.model.Finding;
+import reglet.model.Meeting;
 import reglet.model.UnusableInput;
 import reglet.model.WallType;
 import reglet.store.Edits;
@@ -47,7 +48,7 @@ public final class Saving {
     /** Sets a value over those of the options, as a person types it. */
     public static OpenJob set(OpenJob job, String wall, String component, String property, String value)
             throws UnusableInput, IOException {
-        return change(job, wallFile(wall), text -> Edits.set(text, component, property, value));
+        return change(job, wallFile(wall), text -> Edits.set(text, component, property, written(job, component + "." + property, value)));
     }
 
     /** Accepts a finding with a reason and a name. */
@@ -91,27 +92,37 @@ public final class Saving {
         return job.job().wall(first).isPresent() ? wallFile(first) : "job.yaml";
     }
 
-    private static String spliced(OpenJob job, Change change, String text) throws UnusableInput {
+    static String spliced(OpenJob job, Change change, String text) throws UnusableInput {
         String[] parts = change.set().split("\\.", 3);
         Optional<WallType> wall = job.job().wall(parts[0]);
         if (wall.isEmpty()) {
-            return stated(text, List.of(parts), change.to());
+            return stated(text, List.of(parts), written(job, parts[0], parts, 1, change.to()));
         }
         if (parts.length == 2) {
             return change.to().isEmpty() ? Edits.remove(text, parts[1])
                 : Edits.choose(text, parts[1], List.of(change.to().split("\\s*,\\s*")));
         }
         if (parts[2].startsWith(Choice.VERSIONS + ".")) {
-            return version(text, parts[1], parts[2].split("\\.", 3), change.to());
+            return version(job, text, parts[1], parts[2].split("\\.", 3), change.to());
         }
-        boolean meeting = wall.get().meetings().stream().anyMatch(met -> met.id().equals(parts[1]));
-        return stated(text, meeting ? List.of("meets", parts[1], parts[2]) : List.of(parts[1], parts[2]), change.to());
+        Optional<Meeting> meeting = wall.get().meetings().stream().filter(met -> met.id().equals(parts[1])).findFirst();
+        return stated(text, meeting.isPresent() ? List.of("meets", parts[1], parts[2]) : List.of(parts[1], parts[2]),
+            written(job, meeting.map(Meeting::subject).orElse(parts[1]), parts, 2, change.to()));
+    }
+
+    /** What a person typed for a fact or a value as files have it; the property's name is one of the parts of an address. */
+    private static String written(OpenJob job, String owner, String[] parts, int at, String to) {
+        return parts.length <= at ? to : written(job, owner + "." + parts[at], to);
+    }
+
+    private static String written(OpenJob job, String property, String to) {
+        return job.pack().property(property).map(found -> found.type().written(to)).orElse(to);
     }
 
     /** A change of an alternate's version: {@code [alternates, 1]} for its options, {@code [alternates, 1, weight]} for a value. */
-    private static String version(String text, String component, String[] parts, String to) throws UnusableInput {
+    private static String version(OpenJob job, String text, String component, String[] parts, String to) throws UnusableInput {
         return parts.length == 2 ? Edits.choose(text, component, parts[1], List.of(to.split("\\s*,\\s*")))
-            : stated(text, List.of(component, parts[0], parts[1], parts[2]), to);
+            : stated(text, List.of(component, parts[0], parts[1], parts[2]), written(job, component, parts, 2, to));
     }
 
     private static String stated(String text, List<String> path, String to) throws UnusableInput {

@@ -12,9 +12,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import reglet.comparing.Changing;
+import reglet.drafting.BlockPart;
 import reglet.drafting.LibraryMove;
 import reglet.drafting.LibraryText;
 import reglet.drafting.SpecifierNotes;
+import reglet.drafting.Unprinted;
 import reglet.model.Finding;
 import reglet.model.Place;
 import reglet.model.SectionChanges.Run;
@@ -81,24 +83,22 @@ public record SectionPage(SectionDocument document, List<Article> articles) {
      * A paragraph.
      *
      * @param paragraph as it prints; a struck one as it would
+     * @param written   the text as a person would write it, with its slots; of one that can't be told apart in its block, all of the block
      * @param moved     whether a person moved it to where it stands
      * @param block     the block that it was written or struck in; empty for the library's
      * @param library   the library's text of today as it would print here; empty for the library's own and where the library has none
      * @param move      what the library made of its text since the person wrote; empty when it is the same
+     * @param leftOut   why what it stated is left out on purpose, a reason each
      * @param fixed     why nobody can write in it; "" when they can
      * @param notes     to whoever specifies
      * @param findings  what a check finds in the block
      */
-    public record Line(Paragraph paragraph, Standing standing, boolean moved, Optional<TextChange> block, List<Span> library,
-            Optional<LibraryMoved> move, String fixed, List<String> notes, List<Finding> findings) {
+    public record Line(Paragraph paragraph, Standing standing, String written, boolean moved, Optional<TextChange> block,
+            List<Span> library, Optional<LibraryMoved> move, List<String> leftOut, String fixed, List<String> notes,
+            List<Finding> findings) {
 
         public String id() {
             return paragraph.id();
-        }
-
-        /** The text as a person would write it, with its slots. */
-        public String written() {
-            return LibraryText.written(paragraph);
         }
 
         /** What the slots print, by their names as a person writes them: "lath.weight". */
@@ -153,17 +153,32 @@ public record SectionPage(SectionDocument document, List<Article> articles) {
 
     /** What prints of each paragraph, and what the library would print. */
     private record Builder(OpenJob job, String section, List<TextChange> changes, SectionDocument document, Map<String, Paragraph> prints,
-            Map<String, Paragraph> library, Map<String, List<String>> notes, List<Finding> found) {
+            Map<String, Paragraph> library, Map<String, List<String>> leftOut, Map<String, List<String>> notes, List<Finding> found) {
 
-        Builder(OpenJob job, String section, List<TextChange> changes, SectionDocument prints, SectionDocument library) {
-            this(job, section, changes, prints, byId(prints), byId(library), SpecifierNotes.byParagraph(job.assembly(), prints),
-                changes.isEmpty() ? List.of() : job.paper().stream()
+        Builder(OpenJob job, String section, List<TextChange> changes, SectionDocument prints, SectionDocument library)
+                throws UnusableInput {
+            this(job, section, changes, prints, byId(prints), byId(library), leftOut(job, changes, prints),
+                SpecifierNotes.byParagraph(job.assembly(), prints), changes.isEmpty() ? List.of() : job.paper().stream()
                     .filter(finding -> finding.at().file().equals(SectionEdits.file(section))).toList());
         }
 
         private static Map<String, Paragraph> byId(SectionDocument document) {
             return document.paragraphs().stream().collect(Collectors.toMap(Paragraph::id, one -> one, (one, other) -> one,
                 LinkedHashMap::new));
+        }
+
+        /** By the library's paragraphs that stated it. */
+        private static Map<String, List<String>> leftOut(OpenJob job, List<TextChange> changes, SectionDocument prints)
+                throws UnusableInput {
+            Map<String, List<String>> reasons = new LinkedHashMap<>();
+            if (changes.stream().anyMatch(change -> change.kind() == Kind.LEAVE_OUT)) {
+                for (Unprinted one : Unprinted.of(job.assembly(), prints)) {
+                    one.leftOut().map(TextChange::text).ifPresent(why -> one.paragraphs().stream()
+                        .map(paragraph -> reasons.computeIfAbsent(paragraph.id(), id -> new ArrayList<>()))
+                        .filter(known -> !known.contains(why)).forEach(known -> known.add(why)));
+                }
+            }
+            return reasons;
         }
 
         SectionPage page(SectionDocument whole) {
@@ -184,9 +199,12 @@ public record SectionPage(SectionDocument document, List<Article> articles) {
             Standing standing = struck ? Standing.STRUCK : !paragraph.own() ? Standing.LIBRARY
                 : library.containsKey(paragraph.id()) ? Standing.OWN : Standing.ADDED;
             boolean moved = changes.stream().anyMatch(change -> change.kind() == Kind.MOVE && change.paragraph().equals(drafted.id()));
-            return new Line(paragraph, standing, moved, block, standing == Standing.LIBRARY || standing == Standing.ADDED
+            String written = block.filter(change -> !struck).map(change -> BlockPart.of(change, document, paragraph).map(BlockPart::text)
+                .orElse(change.text())).orElseGet(() -> LibraryText.written(paragraph));
+            return new Line(paragraph, standing, written, moved, block, standing == Standing.LIBRARY || standing == Standing.ADDED
                 || !library.containsKey(drafted.id()) ? List.of() : library.get(drafted.id()).text(),
-                block.flatMap(change -> moved(change, LibraryText.printed(paragraph))), fixed(drafted.id()),
+                block.flatMap(change -> moved(change, LibraryText.printed(paragraph))), leftOut.getOrDefault(drafted.id(), List.of()),
+                fixed(drafted.id()),
                 notes.getOrDefault(drafted.id(), List.of()), block.map(this::found).orElse(List.of()));
         }
 
@@ -200,7 +218,8 @@ public record SectionPage(SectionDocument document, List<Article> articles) {
 
         private Optional<LibraryMoved> moved(TextChange block, Map<String, String> printed) {
             return LibraryMove.of(job.pack(), block).map(move -> new LibraryMoved(filled(move.madeOn(), printed),
-                filled(move.now(), printed), filled(block.text(), printed), filled(move.text(), printed), move.kind() == LibraryMove.Kind.TAKEN_IN));
+                filled(move.now(), printed), filled(block.text(), printed), filled(move.text(), printed),
+                    move.kind() == LibraryMove.Kind.TAKEN_IN));
         }
 
         /** A slot of which nobody knows what it prints stands by its name. */
@@ -212,7 +231,7 @@ public record SectionPage(SectionDocument document, List<Article> articles) {
             if (id.startsWith("references.")) {
                 return "The standards that the section cites are listed here by themselves: cite one in a paragraph, and it stands here.";
             }
-            return id.contains("~alternate-") ? "This paragraph prints for an alternate: what it says is chosen there." : "";
+            return "";
         }
 
         private List<Finding> found(TextChange block) {

@@ -8,6 +8,7 @@ import com.google.gson.JsonObject;
 
 import reglet.model.Box;
 import reglet.model.ConditionCheck;
+import reglet.model.Dates;
 import reglet.model.ReportCheck;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Condition;
@@ -63,6 +64,7 @@ public final class SheetForms {
         form.addProperty("product", check.product());
         Forms.word(form, "number", check.report().number());
         Forms.word(form, "ends", check.report().ends());
+        Dates.last(check.report().ends()).ifPresent(day -> form.addProperty("last day", day.text()));
         check.daysLeft().ifPresent(days -> form.addProperty("days left", days));
         JsonArray conditions = new JsonArray();
         for (Condition condition : check.report().conditions()) {
@@ -107,6 +109,11 @@ public final class SheetForms {
         form.addProperty("confidence", found.confidence());
         Forms.word(form, "doubt", found.doubt());
         form.addProperty("confirmed", found.value().confirmed());
+        if (!found.also().isEmpty()) {
+            JsonArray also = new JsonArray();
+            found.also().forEach(one -> also.add(found(one)));
+            form.add("also shown", also);
+        }
         return form;
     }
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 import reglet.model.JobWorksheets;
 import reglet.model.JobWorksheets.Undone;
-import reglet.model.Quantity;
+import reglet.model.ShownUnits;
 import reglet.model.UnusableInput;
 import reglet.model.Worksheet;
 import reglet.worksheets.InputSpec;
@@ -55,16 +55,11 @@ public final class WorksheetReport {
         }
         page.append("\nResults\n");
         worksheet.results().forEach((key, amount) -> page.append(String.format(Locale.ROOT, "  %-22s %s: %s%n", key, amount.label(),
-            both(amount.quantity()))));
+            ShownUnits.BOTH.text(amount.quantity()))));
         margin(worksheet).ifPresent(margin -> page.append("  ").append(margin).append('\n'));
         sentences(page, "Look at", worksheet.warnings());
         sentences(page, "Assumed", worksheet.assumed());
         return page.toString().replace(System.lineSeparator(), "\n");
-    }
-
-    /** A quantity in its unit, and in the other system of units where there is one: "20.1 psf (962 Pa)". */
-    private static String both(Quantity quantity) {
-        return quantity.text() + quantity.unit().other().map(other -> " (" + quantity.as(other).text() + ")").orElse("");
     }
 
     private static Optional<String> margin(Worksheet worksheet) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import reglet.model.Assembly;
 import reglet.model.Drawing;
 import reglet.model.Meeting;
+import reglet.model.ShownUnits;
 
 /**
  * The details of a wall type: what it meets, and how it is built up, drawn from the same requirements that its sections print. Pure.
@@ -24,7 +25,12 @@ public final class Details {
      * @throws IllegalArgumentException when the job has no such wall type
      */
     public static List<Drawing> of(Assembly assembly, String wall) {
-        Facts facts = new Facts(assembly, wall);
+        return of(assembly, wall, ShownUnits.AS_WRITTEN);
+    }
+
+    /** The same with lengths in some units; what is drawn, and its scale, is the same. */
+    public static List<Drawing> of(Assembly assembly, String wall, ShownUnits units) {
+        Facts facts = new Facts(assembly, wall, units);
         Stack stack = Stack.of(facts);
         List<Drawing> drawings = new ArrayList<>();
         drawings.add(CutAway.of(facts, stack));

@@ -11,6 +11,8 @@ import reglet.model.Property;
 import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.Requirement;
+import reglet.model.ShownUnits;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.Stated;
 import reglet.model.UnitSystem;
 import reglet.model.Value;
@@ -23,10 +25,12 @@ import reglet.model.WallType;
 final class Facts {
     private final Assembly assembly;
     private final WallType wall;
+    private final ShownUnits shown;
 
     /** @throws IllegalArgumentException when the job has no such wall type */
-    Facts(Assembly assembly, String wall) {
+    Facts(Assembly assembly, String wall, ShownUnits shown) {
         this.assembly = assembly;
+        this.shown = shown;
         this.wall = assembly.job().wall(wall).orElseThrow(() -> new IllegalArgumentException("the job has no wall type " + wall
             + "; it has " + assembly.job().walls().stream().map(WallType::id).toList()));
     }
@@ -47,10 +51,12 @@ final class Facts {
         return assembly.pack().component(component).map(Component::title).orElse(component);
     }
 
+    /** A value in the units that are shown. */
     Optional<Value> value(String component, String property) {
+        Optional<Property> declared = assembly.pack().component(component).flatMap(found -> found.property(property));
         return wall.choice(component).flatMap(choice -> assembly.requirement(wall.id(), component, choice.accept().get(0), property))
-            .map(Requirement::value)
-            .or(() -> assembly.pack().component(component).flatMap(found -> found.property(property)).flatMap(Property::usual));
+            .map(Requirement::value).or(() -> declared.flatMap(Property::usual))
+            .map(value -> shown.turned(value, declared.map(Sense::required).orElse(Sense.PLAIN)));
     }
 
     Optional<Quantity> length(String component, String property) {
@@ -68,7 +74,7 @@ final class Facts {
             .map(Quantity::si).orElse(otherwise);
     }
 
-    /** A length as the job writes it. */
+    /** A length as it is shown. */
     String text(String component, String property) {
         return value(component, property).map(Value::text).orElse("");
     }
@@ -89,8 +95,9 @@ final class Facts {
 
     /** A fact of something that the wall meets, or the value that the pack calls usual. */
     Optional<Value> value(Meeting meeting, String property) {
-        return Optional.ofNullable(meeting.facts().get(property)).map(Stated::value)
-            .or(() -> assembly.pack().subject(meeting.subject()).flatMap(subject -> subject.property(property)).flatMap(Property::usual));
+        Optional<Property> declared = assembly.pack().subject(meeting.subject()).flatMap(subject -> subject.property(property));
+        return Optional.ofNullable(meeting.facts().get(property)).map(Stated::value).or(() -> declared.flatMap(Property::usual))
+            .map(value -> shown.turned(value, declared.map(Sense::stated).orElse(Sense.PLAIN)));
     }
 
     Optional<Quantity> length(Meeting meeting, String property) {
@@ -113,8 +120,13 @@ final class Facts {
         return is(meeting, property, "yes");
     }
 
-    /** The units that the job writes lengths in: those of the first length that it states of the wall. */
+    /** The units in which lengths are shown that nobody stated. */
     UnitSystem units() {
+        return shown.first().orElseGet(this::written);
+    }
+
+    /** The units that the job writes lengths in: those of the first length that it states of the wall. */
+    private UnitSystem written() {
         return wall.facts().values().stream().map(Stated::value).map(Facts::quantity).flatMap(Optional::stream)
             .filter(quantity -> quantity.dimension() == Dimension.LENGTH).flatMap(quantity -> quantity.unit().system().stream())
             .findFirst().orElse(UnitSystem.INCH_POUND);
@@ -122,7 +134,7 @@ final class Facts {
 
     /** A usual scale of the job's units: 1:4 is 3 in to the foot. */
     double scale(double inchPound, double metric) {
-        return units() == UnitSystem.INCH_POUND ? inchPound : metric;
+        return written() == UnitSystem.INCH_POUND ? inchPound : metric;
     }
 
     private static Optional<Quantity> quantity(Value value) {

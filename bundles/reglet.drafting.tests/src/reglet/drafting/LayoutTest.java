@@ -121,7 +121,8 @@ class LayoutTest {
         String html = Html.of(section);
         assertTrue(html.contains("<tr id=\"references.ASTM_C90\"><td><span class=\"mark\">A.</span> "
             + "<span data-standard=\"ASTM C90\">ASTM C90</span>"
-            + "</td><td>Standard Specification for Loadbearing Concrete Masonry Units.</td><td><a href=\"#units\">2.2.A</a></td></tr>"), html);
+            + "</td><td>Standard Specification for Loadbearing Concrete Masonry Units.</td><td><a href=\"#units\">2.2.A</a></td></tr>"),
+                html);
     }
 
     @Test

@@ -23,14 +23,16 @@ class NumbersFollowTest {
     void whenAParagraphIsTakenOutMarksAndReferencesMove(@TempDir Path temp) throws Exception {
         Sample sample = Sample.small();
         for (String id : List.of("first", "second", "third")) {
-            sample.uses(id, "lath-installation", "The " + id + ", see ${see.lath} and ${see.third}.\n\n1. One:\n   1. two, see ${see.third}.\n",
+            sample.uses(id, "lath-installation", "The " + id
+                + ", see ${see.lath} and ${see.third}.\n\n1. One:\n   1. two, see ${see.third}.\n",
                 "W1");
         }
         byte[] made = Docx.of(Drafter.draft(sample.assembly(), Sample.SECTION, ""));
         Path edited = temp.resolve("edited.docx");
         try (XWPFDocument docx = new XWPFDocument(new ByteArrayInputStream(made)); OutputStream out = Files.newOutputStream(edited)) {
             for (String gone : List.of("The first", "One", "two")) {
-                XWPFParagraph paragraph = docx.getParagraphs().stream().filter(one -> one.getText().startsWith(gone)).findFirst().orElseThrow();
+                XWPFParagraph paragraph = docx.getParagraphs().stream().filter(one ->
+                    one.getText().startsWith(gone)).findFirst().orElseThrow();
                 docx.removeBodyElement(docx.getPosOfParagraph(paragraph));
             }
             docx.write(out);

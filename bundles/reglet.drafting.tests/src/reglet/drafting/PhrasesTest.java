@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import reglet.model.Compare;
+import reglet.model.Day;
 import reglet.model.Evidence;
 import reglet.model.Grade;
 import reglet.model.Method;
@@ -104,7 +105,9 @@ class PhrasesTest {
     void rangesAreRoundedInwards() {
         Range range = new Range(Sample.q("3/8 in"), Sample.q("1/2 in"));
         assertEquals("between 3/8 and 1/2 in (9.53 and 12.7 mm)", of(PropertyType.Kind.RANGE, Compare.BETWEEN, range));
-        assertEquals("40 to 90 °F (4.44 to 32.2 °C)", Phrases.fact(new Range(Sample.q("40 °F"), Sample.q("90 °F"))));
+        assertEquals("40 to 90 °F (4.44 to 32.2 °C)", Phrases.fact(Sample.property("x", "x", new PropertyType(PropertyType.Kind.RANGE,
+            Optional.of(Unit.DEG_F), List.of()), Compare.EXACTLY, Method.NONE, Evidence.NONE),
+            new Range(Sample.q("40 °F"), Sample.q("90 °F"))));
     }
 
     /** 4.444 °C up and 32.222 °C down. */
@@ -128,6 +131,15 @@ class PhrasesTest {
         assertEquals("25 or lower", of(PropertyType.Kind.GRADE, Compare.AT_MOST, new Grade("25", STEPS)));
         assertEquals("12-1/2", of(PropertyType.Kind.GRADE, Compare.AT_MOST, new Grade("12-1/2", STEPS)));
         assertEquals("25", of(PropertyType.Kind.GRADE, Compare.EXACTLY, new Grade("25", STEPS)));
+    }
+
+    /** The form of ISO 8601: no reader takes the month for the day. */
+    @Test
+    void datesSayWhichSideIsAllowed() {
+        Day day = Day.parse("2028-05-01").orElseThrow();
+        assertEquals("2028-05-01 or later", of(PropertyType.Kind.DATE, Compare.AT_LEAST, day));
+        assertEquals("2028-05-01 or earlier", of(PropertyType.Kind.DATE, Compare.AT_MOST, day));
+        assertEquals("2028-05-01", of(PropertyType.Kind.DATE, Compare.EXACTLY, day));
     }
 
     @Test

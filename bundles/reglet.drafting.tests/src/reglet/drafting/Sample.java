@@ -84,7 +84,7 @@ final class Sample {
     }
 
     static Property property(String name, String label, PropertyType type, Compare compare, Method method, Evidence evidence) {
-        return new Property(name, label, type, compare, method, evidence, "", Optional.empty(), "", List.of(), AT);
+        return new Property(name, label, type, compare, false, method, evidence, "", Optional.empty(), "", List.of(), AT);
     }
 
     static Option option(String id, String title, Object... values) {
@@ -124,7 +124,8 @@ final class Sample {
         List.of(word("name", "code", Evidence.NONE), word("edition", "edition", Evidence.NONE)), List.of(), AT);
     static final Subject WALL = new Subject("wall", "Wall type", Scope.WALL,
         List.of(quantity("height", "height", Unit.FT, Compare.EXACTLY, "", Evidence.NONE)), List.of(), AT);
-    static final Subject OPENING = new Subject("opening", "Opening", Scope.MEETING, List.of(word("kind", "kind", Evidence.NONE)), List.of(), AT);
+    static final Subject OPENING = new Subject("opening", "Opening", Scope.MEETING, List.of(word("kind", "kind", Evidence.NONE)), List.of(),
+        AT);
 
     Pack pack() {
         return new Pack("sample", "1", "Sample", cautions.stream().map(text -> new Pack.Caution("c", text, "", List.of(), AT)).toList(),
@@ -136,7 +137,7 @@ final class Sample {
             List.of(plan(), new SectionPlan("06 10 00", "Rough Carpentry", List.of(), AT),
                 new SectionPlan("07 92 00", "Joint Sealants",
                     List.of(new SectionPlan.Article("sealant", 2, "SEALANTS", Made.NOTHING)), AT)),
-            clauses, entries, List.of(), holdPoints, touching, List.of());
+            clauses, entries, List.of(), holdPoints, touching, List.of(), List.of());
     }
 
     static SectionPlan plan() {

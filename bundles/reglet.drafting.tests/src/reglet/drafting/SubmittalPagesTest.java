@@ -140,7 +140,8 @@ class SubmittalPagesTest {
                 stripper.extractRegions(pdf.getPage(link.page() - 1));
                 String text = stripper.getTextForRegion("box").strip();
                 int number = target.packagePage() + link.targetPage() - 1;
-                assertTrue(text.isEmpty() || text.equals(String.valueOf(number)) || text.startsWith(target.title()), "'" + text + "' leads to page "
+                assertTrue(text.isEmpty() || text.equals(String.valueOf(number)) || text.startsWith(target.title()), "'" + text
+                    + "' leads to page "
                     + number);
             }
         }
@@ -158,7 +159,8 @@ class SubmittalPagesTest {
         List<Sheet> sheets = java.util.stream.IntStream.range(0, 120).mapToObj(i -> new Sheet("sheets/" + i + ".pdf", "Sheet " + i, 9, ""))
             .toList();
         Comparison rows = new Comparison("04-73-00-01", Collections.nCopies(200, small.comparison().rows().get(1)));
-        Pages pages = SubmittalPages.of(new Contents(small.assembly(), small.submittal(), small.items(), rows, sheets, List.of(), List.of()));
+        Pages pages = SubmittalPages.of(new Contents(small.assembly(), small.submittal(), small.items(), rows, sheets, List.of(),
+            List.of()));
         assertTrue(pages.parts().stream().filter(part -> part.id().equals("contents") || part.id().equals("compliance"))
             .allMatch(part -> part.pages() > 1), "124 lines and 200 rows take more than a page");
         int next = 1;

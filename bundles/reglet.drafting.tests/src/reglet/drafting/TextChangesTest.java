@@ -52,6 +52,15 @@ class TextChangesTest {
     }
 
     @Test
+    void behindTheHeadingOfAnArticleAParagraphStandsFirstInIt() throws UnusableInput {
+        Sample sample = Sample.small().change(Kind.ADD, "lath.product-data", "More.").change(Kind.ADD, "lath.metal", "Last.")
+            .block(Kind.MOVE, "lath.product-data", "", "", "lath").block(Kind.MOVE, "lath.metal+1", "", "", "lath");
+        assertEquals(List.of("lath.product-data", "lath.product-data+1", "lath.metal+1", "lath.metal"),
+            ids(draft(sample), "lath").subList(0, 4));
+        assertEquals(List.of(), texts(sample));
+    }
+
+    @Test
     void numbersFollowAMove() throws UnusableInput {
         SectionDocument section = draft(Sample.small().change(Kind.ADD, "lath.metal", "More.").change(Kind.ADD, "lath.metal", "Yet more.")
             .block(Kind.MOVE, "lath.metal+1", "", "", "lath.metal+2"));

@@ -11,6 +11,7 @@ import reglet.model.Alternate;
 import reglet.model.Alternate.Kind;
 import reglet.model.Alternate.State;
 import reglet.model.Assembly;
+import reglet.model.Problem;
 import reglet.model.SectionDocument.CrossReference;
 import reglet.model.SectionDocument.Plain;
 import reglet.model.SectionDocument.Slot;
@@ -36,8 +37,11 @@ final class Alternates {
     /** By accepted alternate: paragraphs that it put in place; by articles, in the order in which they stand. */
     private final Map<Integer, List<String>> brought = new LinkedHashMap<>();
 
-    /** A paragraph of an alternate, and the one of the base behind which it stands; "" for the start of the article. */
-    private record Other(int number, String article, String behind, Draft draft) {
+    /**
+     * A paragraph of an alternate, several where a person added some behind it, none where a person struck it; and the one of the base
+     * behind which it stands, "" for the start of the article.
+     */
+    private record Other(int number, String article, String behind, List<Draft> drafts) {
     }
 
     Alternates(Assembly assembly, String section) {
@@ -77,7 +81,8 @@ final class Alternates {
                 Optional<Draft> replaced = base.stream().filter(old -> clause(old).equals(clause(draft)) && !takenTexts.contains(text(old)))
                     .reduce((one, other) -> other);
                 behind = replaced.map(Draft::id).orElse(behind);
-                others.add(new Other(number, article, behind, led(number, draft)));
+                others.add(new Other(number, article, behind,
+                    List.of(draft.named(draft.id() + MARK + number, false, draft.settings()))));
             }
         }
         base.stream().filter(draft -> !takenTexts.contains(text(draft)))
@@ -88,16 +93,33 @@ final class Alternates {
     private static Draft led(int number, Draft draft) {
         List<Span> text = new ArrayList<>(List.of(new Strong(Alternate.names(List.of(number)) + ":"), new Plain(" ")));
         text.addAll(draft.text());
-        return draft.with(text).named(draft.id() + MARK + number, false, draft.settings());
+        return draft.with(text);
     }
 
     private static String clause(Draft draft) {
         return draft.id().replaceFirst("[@~/+].*", "");
     }
 
-    /** Whether a person's text is for a paragraph of an alternate: its slots would print what the base requires. */
-    static boolean isOfAlternate(TextChange change) {
-        return change.paragraph().contains(MARK);
+    /** The job for which a paragraph prints: with the alternate that it is of, or as it will be built. */
+    static Assembly of(Assembly assembly, String paragraph) {
+        return assembly.alternates().getOrDefault(TextChange.alternate(paragraph), assembly);
+    }
+
+    /**
+     * Puts a person's texts into the paragraphs of offered alternates; their slots print what the alternate chooses.
+     *
+     * @return what has no place
+     */
+    List<TextChange> change(List<TextChange> asked, List<Problem> problems) {
+        List<TextChange> left = asked;
+        for (int i = 0; i < others.size(); i++) {
+            Other other = others.get(i);
+            TextChanges changes = new TextChanges(assembly.pack(), new Slots(assembly.alternates().get(other.number()), section), problems);
+            Map<String, List<Draft>> drafts = new LinkedHashMap<>(Map.of(other.article(), other.drafts()));
+            left = changes.apply(drafts, left);
+            others.set(i, new Other(other.number(), other.article(), other.behind(), drafts.get(other.article())));
+        }
+        return left;
     }
 
     /** Words and slots, without which requirements stand behind them. */
@@ -105,7 +127,8 @@ final class Alternates {
         StringBuilder text = new StringBuilder();
         for (Draft paragraph : draft.all()) {
             text.append('\n').append(paragraph.children().size());
-            paragraph.text().forEach(span -> text.append('\t').append(span instanceof Slot slot ? slot.ref() + "=" : "").append(span.text()));
+            paragraph.text().forEach(span -> text.append('\t').append(span instanceof Slot slot ? slot.ref() + "="
+                : "").append(span.text()));
         }
         return text.toString();
     }
@@ -121,7 +144,9 @@ final class Alternates {
                     place = i + 1;
                 }
             }
-            drafts.add(place, other.draft());
+            for (Draft draft : other.drafts()) {
+                drafts.add(place++, led(other.number(), draft));
+            }
             articles.put(other.article(), drafts);
         }
     }
@@ -167,6 +192,10 @@ final class Alternates {
         }
         if (one.is(State.OFFERED)) {
             offered(line, one.number(), drafted);
+            List<Integer> excluded = excluded(one.number());
+            if (!excluded.isEmpty()) {
+                line.add(new Plain(" It can't be accepted together with " + Alternate.names(excluded) + "."));
+            }
         } else if (one.is(State.ACCEPTED)) {
             line.add(new Plain(" Accepted, and part of the Work."));
             references(line, " Specified in ", brought.getOrDefault(one.number(), List.of()).stream()
@@ -177,8 +206,25 @@ final class Alternates {
         return line;
     }
 
+    /** The offered and accepted alternates that choose otherwise than one for the same component of a wall type. */
+    private List<Integer> excluded(int number) {
+        return assembly.job().alternates().stream().filter(other -> other.number() != number && (other.is(State.OFFERED)
+            && assembly.job().exclude(number, other.number()) || other.is(State.ACCEPTED) && standsBack(other.number(), number)))
+            .map(Alternate::number).toList();
+    }
+
+    /** The accepted one's own versions are the choices in force; another version beside one of them is another choice for it. */
+    private boolean standsBack(int accepted, int offered) {
+        Assembly without = assembly.without().get(List.of(accepted));
+        return without != null && assembly.job().walls().stream().flatMap(wall -> wall.choices().values().stream()
+            .filter(choice -> choice.alternates().containsKey(offered) && !choice.asksSame(choice.alternates().get(offered))
+                && without.job().wall(wall.id()).flatMap(before -> before.choice(choice.component()))
+                    .filter(before -> !before.asksSame(choice)).isPresent())).findAny().isPresent();
+    }
+
     private void offered(List<Span> line, int number, List<String> drafted) {
-        List<String> instead = others.stream().filter(other -> other.number() == number).map(other -> other.draft().id()).toList();
+        List<String> instead = others.stream().filter(other -> other.number() == number)
+            .flatMap(other -> other.drafts().stream()).map(Draft::id).toList();
         List<String> gone = without.getOrDefault(number, List.of()).stream().filter(drafted::contains).toList();
         if (!instead.isEmpty()) {
             references(line, " If it is accepted, ", instead, instead.size() == 1 ? " applies" : " apply");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import reglet.model.Kept;
 import reglet.model.Pack;
 import reglet.model.Place;
 import reglet.model.Problem;
@@ -23,6 +24,18 @@ record Body(Place at, String text, List<String> slots) {
     /** A slot as it stands in a drafted text that somebody copied. */
     private static final Pattern DRAFTED_SLOT = Pattern.compile("\\[(?:[^\\]\\\\]|\\\\.)*\\]\\(slot:([A-Za-z0-9_.-]+)\\)");
 
+    /** Texts that are kept as read: more than a library has. */
+    private static final int MOST = 2_000;
+    private static final Kept<String, Read> READ = new Kept<>(MOST);
+
+    /** What a text says by itself, whatever pack it stands in. */
+    private record Read(String text, Optional<String> refused, List<String> slots) {
+        static Read of(String written) {
+            String text = plain(written);
+            return new Read(text, SlotTemplate.refused(text), SlotTemplate.slots(text).stream().distinct().toList());
+        }
+    }
+
     /**
      * Checks a text.
      *
@@ -31,18 +44,16 @@ record Body(Place at, String text, List<String> slots) {
      */
     static Optional<Body> check(Pack pack, String section, Scope each, String subject, String name, String written, Place at,
             List<Problem> problems) {
-        String text = plain(written);
-        Optional<String> refused = SlotTemplate.refused(text);
-        if (refused.isPresent()) {
-            problems.add(new Problem(at, name + " has '" + refused.get() + "'",
+        Read read = READ.get(written, Read::of);
+        if (read.refused().isPresent()) {
+            problems.add(new Problem(at, name + " has '" + read.refused().get() + "'",
                 "a text holds plain slots such as ${lath.weight}, and no directive, operator or function"));
             return Optional.empty();
         }
-        List<String> slots = SlotTemplate.slots(text).stream().distinct().toList();
         int before = problems.size();
-        slots.forEach(slot -> SlotNames.check(pack, section, each, subject, slot)
+        read.slots().forEach(slot -> SlotNames.check(pack, section, each, subject, slot)
             .ifPresent(wrong -> problems.add(new Problem(at, name + ": " + wrong.what(), wrong.expected()))));
-        return problems.size() == before ? Optional.of(new Body(at, text, slots)) : Optional.empty();
+        return problems.size() == before ? Optional.of(new Body(at, read.text(), read.slots())) : Optional.empty();
     }
 
     /** The text with its slots as the library writes them, where it was copied from a drafted one. */

@@ -77,6 +77,68 @@ final class ClauseText {
         return paragraphs;
     }
 
+    /**
+     * A paragraph or an item of a list, and where its own words stand in the text.
+     *
+     * @param draft    without ids; its slots print their names
+     * @param start    -1 where the words don't stand together
+     * @param indent   columns before its further lines
+     * @param children one for each of the draft's
+     */
+    record Part(Draft draft, int start, int end, int indent, List<Part> children) {
+    }
+
+    /** The paragraphs of a text with the places of their words; none of a text that can't be used. */
+    static List<Part> parts(String markdown) {
+        List<Draft> drafts;
+        try {
+            drafts = LibraryText.texts(markdown);
+        } catch (IllegalArgumentException unusable) {
+            return List.of();
+        }
+        List<Node> tops = new ArrayList<>();
+        List<List<Node>> items = new ArrayList<>();
+        for (Node block : Reader.PARSER.parse(LETTER_MARK.matcher(markdown).replaceAll("$11$2")).getChildren()) {
+            if (!(block instanceof ListBlock)) {
+                tops.add(block);
+                items.add(new ArrayList<>());
+            } else if (!items.isEmpty()) {
+                block.getChildren().forEach(items.get(items.size() - 1)::add);
+            }
+        }
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < Math.min(tops.size(), drafts.size()); i++) {
+            parts.add(part(markdown, drafts.get(i), List.of(tops.get(i)), items.get(i)));
+        }
+        return tops.size() == drafts.size() ? parts : List.of();
+    }
+
+    private static Part part(String markdown, Draft draft, List<Node> words, List<Node> items) {
+        List<Part> children = new ArrayList<>();
+        for (int i = 0; i < Math.min(items.size(), draft.children().size()); i++) {
+            List<Node> own = new ArrayList<>();
+            List<Node> below = new ArrayList<>();
+            boolean together = true;
+            for (Node block : items.get(i).getChildren()) {
+                if (block instanceof ListBlock) {
+                    block.getChildren().forEach(below::add);
+                } else {
+                    // words behind a list of the item's don't stand together with those before it
+                    own.add(block);
+                    together &= below.isEmpty();
+                }
+            }
+            children.add(part(markdown, draft.children().get(i), together ? own : List.of(), below));
+        }
+        if (words.isEmpty()) {
+            return new Part(draft, -1, -1, 0, children);
+        }
+        int start = words.get(0).getStartOffset();
+        int end = words.get(words.size() - 1).getEndOffset();
+        int length = markdown.substring(start, end).stripTrailing().length();
+        return new Part(draft, start, start + length, start - (markdown.lastIndexOf('\n', start - 1) + 1), children);
+    }
+
     /** A paragraph's words without any mark-up. */
     static String plain(String markdown) {
         StringBuilder text = new StringBuilder();

@@ -18,12 +18,14 @@ import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSimpleField;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
 
 import reglet.model.Office;
 
-/** What stands around a section in a word processor's file: paper, head and foot with fields for pages, sender and cover. */
+/** What stands around a paper in a word processor's file: paper, head and foot with fields for pages, sender and cover. */
 final class DocxLetterhead {
     private static final int TWIPS_PER_INCH = 1440;
+    private static final int LYING_SIDE = 960;
     private static final int A4_WIDTH = 11906;
     private static final int A4_HEIGHT = 16838;
     /** Height of a letterhead's picture at most, in points. */
@@ -35,34 +37,53 @@ final class DocxLetterhead {
     private final XWPFDocument document;
     private final Letterhead letterhead;
     private final boolean a4;
+    private final boolean lying;
 
     DocxLetterhead(XWPFDocument document, Letterhead letterhead) {
+        this(document, letterhead, false);
+    }
+
+    /** @param lying whether the paper lies on its long side; its margins are narrower then, to have more room for tables */
+    DocxLetterhead(XWPFDocument document, Letterhead letterhead, boolean lying) {
         this.document = document;
         this.letterhead = letterhead;
         this.a4 = letterhead.office().paper() == Office.Paper.A4;
+        this.lying = lying;
     }
 
-    /** Between margins of an inch, in twentieths of a point. */
+    /** Between the margins at the sides, in twentieths of a point. */
     int textWidth() {
-        return width() - 2 * TWIPS_PER_INCH;
+        return (lying ? height() : width()) - 2 * side();
     }
 
+    private int side() {
+        return lying ? LYING_SIDE : TWIPS_PER_INCH;
+    }
+
+    /** Of the paper as it stands. */
     private int width() {
         return a4 ? A4_WIDTH : TWIPS_PER_INCH * 17 / 2;
+    }
+
+    private int height() {
+        return a4 ? A4_HEIGHT : TWIPS_PER_INCH * 11;
     }
 
     void edges() {
         CTSectPr page = document.getDocument().getBody().addNewSectPr();
         CTPageSz size = page.addNewPgSz();
-        size.setW(BigInteger.valueOf(width()));
-        size.setH(BigInteger.valueOf(a4 ? A4_HEIGHT : TWIPS_PER_INCH * 11));
+        size.setW(BigInteger.valueOf(lying ? height() : width()));
+        size.setH(BigInteger.valueOf(lying ? width() : height()));
+        if (lying) {
+            size.setOrient(STPageOrientation.LANDSCAPE);
+        }
         CTPageMar margins = page.addNewPgMar();
-        BigInteger inch = BigInteger.valueOf(TWIPS_PER_INCH);
-        BigInteger half = BigInteger.valueOf(TWIPS_PER_INCH / 2);
-        margins.setLeft(inch);
-        margins.setRight(inch);
-        margins.setTop(inch);
-        margins.setBottom(inch);
+        BigInteger edge = BigInteger.valueOf(side());
+        BigInteger half = BigInteger.valueOf(side() / 2);
+        margins.setLeft(edge);
+        margins.setRight(edge);
+        margins.setTop(edge);
+        margins.setBottom(edge);
         margins.setHeader(half);
         margins.setFooter(half);
         margins.setGutter(BigInteger.ZERO);
@@ -140,7 +161,7 @@ final class DocxLetterhead {
      *
      * @param width room for text, in twentieths of a point
      */
-    static void picture(XWPFParagraph paragraph, byte[] png, long width) throws InvalidFormatException, IOException {
+    private static void picture(XWPFParagraph paragraph, byte[] png, long width) throws InvalidFormatException, IOException {
         BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
         // 150 dots an inch at most, as in the PDF
         double scale = Math.min(72 / 150.0, Math.min(PICTURE_HEIGHT / picture.getHeight(), width / 20.0 / picture.getWidth()));

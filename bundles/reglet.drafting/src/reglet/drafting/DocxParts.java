@@ -15,7 +15,7 @@ final class DocxParts {
 
     /** Faces of the widths that the PDF is set in; free, and word processors know what to take where they are missing. */
     private static final String SERIF = "Liberation Serif";
-    private static final String SANS = "Liberation Sans";
+    static final String SANS = "Liberation Sans";
 
     /** Distances in twentieths of a point. */
     private static final int FIRST_TEXT = 800;

@@ -119,7 +119,12 @@ public final class Drafter {
             }
         });
         TextChanges changes = new TextChanges(assembly.pack(), slots, problems);
-        List<TextChange> left = changes.apply(articles, asked);
+        asked.stream().filter(change -> change.alternate() > 0 && change.kind() == TextChange.Kind.MOVE).forEach(change ->
+            problems.add(new Problem(change.at(), "paragraph '" + change.paragraph() + "' is an alternate's, which stands behind the one "
+                + "that it would replace", "move that one, or take this block away")));
+        List<TextChange> left = new ArrayList<>(changes.apply(articles, asked.stream().filter(change -> change.alternate() == 0).toList()));
+        left.addAll(alternates.change(asked.stream().filter(change -> change.alternate() > 0 && change.kind() != TextChange.Kind.MOVE)
+            .toList(), problems));
         lost.forEach(change -> changes.keep(articles, home(change.paragraph()), change));
         alternates.insert(articles);
         List<String> drafted = paragraphs().stream().map(Draft::id).toList();
@@ -132,9 +137,7 @@ public final class Drafter {
         if (assembly.job().layout().references() != Layout.References.OFF) {
             make(Made.REFERENCES, References.of(assembly, drafts));
         }
-        left.stream().filter(Alternates::isOfAlternate).forEach(change -> problems.add(new Problem(change.at(), "paragraph '"
-            + change.paragraph() + "' is an alternate's, which follows its choice", "change the alternate's choice in the wall's file")));
-        return changes.apply(articles, left.stream().filter(change -> !Alternates.isOfAlternate(change)).toList());
+        return changes.apply(articles, left);
     }
 
     private SectionDocument document(String issue) throws UnusableInput {
@@ -187,7 +190,8 @@ public final class Drafter {
             List<Merge.Use> filled = new ArrayList<>();
             uses.stream().collect(Collectors.groupingBy(ClauseUse::wall, LinkedHashMap::new, Collectors.toList()))
                 .forEach((wall, same) -> filled.addAll(assembly.on(wall)
-                    .map(on -> Filled.of(on).get(clause.id(), unknown -> filled(body.get(), same))).orElseGet(() -> filled(body.get(), same))));
+                    .map(on -> Filled.of(on).get(clause.id(), unknown -> filled(body.get(), same))).orElseGet(() -> filled(body.get(),
+                        same))));
             add(clause.article(), new Merge(assembly, slots, clause).paragraphs(filled));
         } catch (IllegalArgumentException e) {
             problems.add(new Problem(clause.at(), name + ": " + e.getMessage(), ""));

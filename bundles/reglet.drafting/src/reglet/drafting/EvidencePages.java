@@ -10,9 +10,9 @@ import reglet.model.Calculated;
 import reglet.model.Comparison.Result;
 import reglet.model.Enclosures.Paper;
 import reglet.model.Evidence;
-import reglet.model.Quantity;
 import reglet.model.RegisterItem;
 import reglet.model.Requirement;
+import reglet.model.ShownUnits;
 import reglet.model.Worksheet;
 
 /** What was asked for and is not in a package, with who asks; and what calculations by others have to satisfy. */
@@ -41,10 +41,12 @@ final class EvidencePages {
             }
         }
         book.products().stream().filter(product -> product.sheet().isEmpty())
-            .forEach(product -> missing.add(new Missing(Results.name(product) + ": no sheet is named for this product.", "", "product data")));
+            .forEach(product -> missing.add(new Missing(Results.name(product) + ": no sheet is named for this product.", "",
+                "product data")));
         for (RegisterItem item : book.contents.items()) {
             if (item.isDue() && !isHere(book, item)) {
-                missing.add(new Missing(item.item() + ": " + item.sends() + " is asked for and is not enclosed.", item.paragraph(), item.sends()));
+                missing.add(new Missing(item.item() + ": " + item.sends() + " is asked for and is not enclosed.", item.paragraph(),
+                    item.sends()));
             }
         }
         book.contents.comparison().rows().stream().filter(row -> row.result() == Result.NOT_SHOWN)
@@ -107,16 +109,12 @@ final class EvidencePages {
             worksheet.inputs().values().forEach(input -> table.row(worksheet.wall(), worksheet.title() + ": " + input.label(),
                 input.value().text()));
             worksheet.results().values().forEach(amount -> table.row(worksheet.wall(), worksheet.title() + ": " + amount.label())
-                .strong(amount.quantity().text() + other(amount.quantity())));
+                .strong(ShownUnits.BOTH.text(amount.quantity())));
         }
         table.write();
         if (!sheets.isEmpty()) {
             PdfText.text(book.sheets, "Loads and results come from the design's own worksheets, which are not sealed. "
                 + "Whoever seals the calculations checks them and answers for the loads.");
         }
-    }
-
-    private static String other(Quantity quantity) {
-        return quantity.unit().other().map(unit -> " (" + quantity.as(unit).text() + ")").orElse("");
     }
 }

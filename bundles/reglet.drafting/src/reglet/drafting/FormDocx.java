@@ -3,8 +3,8 @@ package reglet.drafting;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
@@ -12,10 +12,8 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
+import org.apache.xmlbeans.XmlException;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.StylesDocument;
 
 import reglet.drafting.Form.Grid;
 import reglet.model.Assembly;
@@ -25,25 +23,23 @@ import reglet.model.UnusableInput;
 
 /** A form as a word processor's file, for an office that wants to add its own lines. The same bytes for the same form. */
 public final class FormDocx {
-    private static final String FONT = "Liberation Sans";
-    /** Paper lying down, in twentieths of a point. */
-    private static final long LETTER_LONG = 15840;
-    private static final long LETTER_SHORT = 12240;
-    private static final long A4_LONG = 16838;
-    private static final long A4_SHORT = 11906;
-    private static final long MARGIN = 960;
     private static final int TITLE = 16;
     private static final int TEXT = 10;
     private static final int CELL = 8;
 
     private final XWPFDocument document = new XWPFDocument();
+    private final DocxLetterhead around;
+    private final String font;
 
-    private final Letterhead letterhead;
-    private final boolean a4;
-
-    private FormDocx(Letterhead letterhead) {
-        this.letterhead = letterhead;
-        this.a4 = letterhead.office().paper() == Office.Paper.A4;
+    private FormDocx(Letterhead letterhead) throws XmlException, IOException {
+        Letterhead.Edge foot = letterhead.foot();
+        // as in the PDF: the right side of a form's foot counts its pages
+        this.around = new DocxLetterhead(document, new Letterhead(letterhead.office(), letterhead.picture(), letterhead.head(),
+            new Letterhead.Edge(foot.left(), "page " + Letterhead.PAGE + " of " + Letterhead.PAGES), List.of()), true);
+        this.font = Optional.ofNullable(letterhead.office().fonts().get(Office.Face.REGULAR)).map(Office.Font::family)
+            .orElse(DocxParts.SANS);
+        document.createStyles().setStyles(StylesDocument.Factory.parse(DocxParts.styles(letterhead.office(), around.textWidth()))
+            .getStyles());
     }
 
     /** Without an office's letterhead. */
@@ -52,9 +48,9 @@ public final class FormDocx {
     }
 
     /**
-     * On an office's paper, with its picture, name and address.
+     * On an office's paper, with its picture, name and address, head and foot, and in its font.
      *
-     * @throws UnusableInput if a template or picture of the office can't be used
+     * @throws UnusableInput if a template, picture or font of the office can't be used
      */
     public static byte[] of(Assembly assembly, Form form, Office office) throws UnusableInput {
         return of(assembly, form, FormsPdf.subject(assembly).of(office));
@@ -72,28 +68,13 @@ public final class FormDocx {
             return SameBytes.archive(out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (InvalidFormatException e) {
+        } catch (InvalidFormatException | XmlException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private void sender() throws InvalidFormatException, IOException {
-        if (letterhead.picture().length > 0) {
-            DocxLetterhead.picture(document.createParagraph(), letterhead.picture(), room());
-        }
-        if (!letterhead.office().name().isEmpty()) {
-            text(letterhead.office().name(), TEXT, true);
-            text(String.join("\n", letterhead.office().address()), CELL, false).setSpacingAfter(240);
-        }
-    }
-
-    /** Room for text, in twentieths of a point. */
-    private long room() {
-        return (a4 ? A4_LONG : LETTER_LONG) - 2 * MARGIN;
-    }
-
     private void write(Assembly assembly, Form form) throws InvalidFormatException, IOException {
-        sender();
+        around.write();
         text(form.title(), TITLE, true);
         text(assembly.job().title() + ". " + assembly.job().note(), TEXT, false);
         form.texts().forEach(text -> text(text, TEXT, false));
@@ -101,16 +82,7 @@ public final class FormDocx {
         form.signs().forEach(who -> text(Form.line(who), TEXT, false).setSpacingBefore(240));
         text(Papers.CAUTIONS, CELL, true).setSpacingBefore(240);
         assembly.cautions().stream().map(Pack.Caution::text).forEach(caution -> text("• " + caution, CELL, false));
-        CTSectPr section = document.getDocument().getBody().addNewSectPr();
-        CTPageSz size = section.addNewPgSz();
-        size.setOrient(STPageOrientation.LANDSCAPE);
-        size.setW(BigInteger.valueOf(a4 ? A4_LONG : LETTER_LONG));
-        size.setH(BigInteger.valueOf(a4 ? A4_SHORT : LETTER_SHORT));
-        CTPageMar margins = section.addNewPgMar();
-        margins.setLeft(BigInteger.valueOf(MARGIN));
-        margins.setRight(BigInteger.valueOf(MARGIN));
-        margins.setTop(BigInteger.valueOf(MARGIN));
-        margins.setBottom(BigInteger.valueOf(MARGIN));
+        around.edges();
     }
 
     private XWPFParagraph text(String text, int size, boolean bold) {
@@ -120,9 +92,9 @@ public final class FormDocx {
         return paragraph;
     }
 
-    private static void run(XWPFParagraph paragraph, String text, int size, boolean bold) {
+    private void run(XWPFParagraph paragraph, String text, int size, boolean bold) {
         XWPFRun run = paragraph.createRun();
-        run.setFontFamily(FONT);
+        run.setFontFamily(font);
         run.setFontSize(size);
         run.setBold(bold);
         String[] lines = text.split("\n");
@@ -137,14 +109,15 @@ public final class FormDocx {
     private void table(Grid grid) {
         XWPFTable table = document.createTable(grid.rows().size() + 1, grid.titles().size());
         long sum = grid.widths().stream().mapToLong(Integer::longValue).sum();
-        table.setWidth(String.valueOf(room()));
+        table.setWidth(String.valueOf(around.textWidth()));
+        table.setCellMargins(30, 60, 30, 60);
         for (int row = 0; row <= grid.rows().size(); row++) {
             List<String> texts = row == 0 ? grid.titles() : grid.rows().get(row - 1);
             table.getRow(row).setRepeatHeader(row == 0);
             table.getRow(row).setCantSplitRow(true);
             for (int column = 0; column < texts.size(); column++) {
                 XWPFTableCell cell = table.getRow(row).getCell(column);
-                cell.setWidth(String.valueOf(room() * grid.widths().get(column) / sum));
+                cell.setWidth(String.valueOf(around.textWidth() * grid.widths().get(column) / sum));
                 run(cell.getParagraphs().get(0), texts.get(column), CELL, row == 0);
             }
         }

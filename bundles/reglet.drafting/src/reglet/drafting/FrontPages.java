@@ -95,7 +95,8 @@ final class FrontPages {
         if (!review.remark().isEmpty()) {
             PdfText.text(book.sheets, "Remark: " + review.remark());
         }
-        PdfText.bullets(book.sheets, review.notes().entrySet().stream().map(note -> note.getKey() + ": " + note.getValue().text()).toList());
+        PdfText.bullets(book.sheets, review.notes().entrySet().stream().map(note -> note.getKey() + ": "
+            + note.getValue().text()).toList());
     }
 
     private static String told(PackageBook book, Optional<Row> row) {

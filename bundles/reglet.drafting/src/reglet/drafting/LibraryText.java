@@ -48,9 +48,16 @@ public final class LibraryText {
         return written(texts(body).get(0).text());
     }
 
-    /** A drafted paragraph as a person would write it: with its slots, and with the walls it names. */
+    /** A drafted paragraph as a person would write it: with its slots, and with the walls it names; an alternate's without its name. */
     public static String written(Paragraph paragraph) {
-        return written(paragraph.text());
+        return written(unled(paragraph));
+    }
+
+    /** The text of a paragraph without the name of the alternate that it prints for. */
+    static List<Span> unled(Paragraph paragraph) {
+        List<Span> text = paragraph.text();
+        boolean led = TextChange.alternate(paragraph.id()) > 0 && !text.isEmpty() && text.get(0) instanceof Strong;
+        return led ? text.subList(1, text.size()) : text;
     }
 
     /** What the slots of a drafted paragraph print, by their names as a person writes them: "lath.weight", "std.ASTM_C847". */
@@ -82,7 +89,8 @@ public final class LibraryText {
         }
     }
 
-    private static List<Draft> texts(String body) {
+    /** The paragraphs of a text; slots print their names. */
+    static List<Draft> texts(String body) {
         return ClauseText.paragraphs(SlotTemplate.fill(Body.plain(body), slot -> ClauseText.link(slot, slot)),
             slot -> new Slot(slot, slot, List.of()));
     }

@@ -8,7 +8,10 @@ import java.util.Optional;
 
 import reglet.model.TextChange;
 
-/** Puts paragraphs in another order, with all that stands below them and all that a person added behind them. */
+/**
+ * Puts paragraphs in another order, with all that stands below them and all that a person added behind them. Behind an article's heading
+ * stands its first paragraph.
+ */
 final class Moves {
 
     private Moves() {
@@ -24,13 +27,15 @@ final class Moves {
             Map<String, List<Draft>> rest = new LinkedHashMap<>();
             articles.forEach((article, drafts) -> rest.put(article, without(drafts, change.paragraph(), taken)));
             // Nothing moves behind what moves along with it.
-            if (change.kind() != TextChange.Kind.MOVE || taken.isEmpty() || find(rest, change.after()).isEmpty()) {
+            boolean first = find(rest, change.after()).isEmpty() && rest.containsKey(change.after());
+            if (change.kind() != TextChange.Kind.MOVE || taken.isEmpty() || find(rest, change.after()).isEmpty() && !first) {
                 left.add(change);
                 continue;
             }
             articles.putAll(rest);
             List<String> before = behind.computeIfAbsent(change.after(), after -> new ArrayList<>());
-            articles.replaceAll((article, drafts) -> with(drafts, change.after(), before, taken));
+            articles.replaceAll((article, drafts) -> first && article.equals(change.after()) ? ahead(drafts, before, taken)
+                : with(drafts, change.after(), before, taken));
             taken.forEach(draft -> before.add(draft.id()));
         }
         return left;
@@ -56,6 +61,17 @@ final class Moves {
             }
         }
         return left;
+    }
+
+    /** At an article's head, behind those that were moved there before. */
+    private static List<Draft> ahead(List<Draft> drafts, List<String> before, List<Draft> moved) {
+        List<Draft> all = new ArrayList<>(drafts);
+        int place = 0;
+        while (place < all.size() && before.contains(all.get(place).id())) {
+            place++;
+        }
+        all.addAll(place, moved);
+        return all;
     }
 
     private static List<Draft> with(List<Draft> drafts, String after, List<String> before, List<Draft> moved) {

@@ -58,8 +58,8 @@ record OwnText(String section, int part, String article, Paragraph paragraph, St
     /** Slots print what is required, so only what stands between them is looked at. */
     private static String typed(Paragraph paragraph) {
         StringBuilder text = new StringBuilder();
-        paragraph.text().forEach(span -> text.append(span instanceof Plain || span instanceof Strong ? span.text() : "|"));
-        return text.toString();
+        LibraryText.unled(paragraph).forEach(span -> text.append(span instanceof Plain || span instanceof Strong ? span.text() : "|"));
+        return text.toString().strip();
     }
 
     /** Several blocks may stand after one paragraph; the one is meant that holds the words. */

@@ -103,16 +103,16 @@ final class OwnValues {
         }
     }
 
-    /** Kinds and grades that a text spells as the choices do: "expanded metal", "movement class 50". */
+    /** Kinds, grades and dates that a text spells as the choices do: "expanded metal", "movement class 50", "2028-05-01". */
     private void spelled(Component component, String sentence) {
         for (Requirement requirement : assembly.requirements()) {
             Kind kind = requirement.property().type().kind();
-            if (!requirement.component().equals(component.id()) || kind != Kind.WORD && kind != Kind.GRADE) {
+            if (!requirement.component().equals(component.id()) || kind != Kind.WORD && kind != Kind.GRADE && kind != Kind.DATE) {
                 continue;
             }
             String value = "\\b" + Pattern.quote(requirement.value().text()) + "(?![\\w/.-]*\\w)";
             String label = requirement.property().label();
-            Matcher found = Pattern.compile(kind == Kind.WORD && requirement.value().text().length() >= TELLING ? value
+            Matcher found = Pattern.compile(kind != Kind.GRADE && requirement.value().text().length() >= TELLING ? value
                 : "\\b" + Pattern.quote(label.substring(label.lastIndexOf(' ') + 1)) + "\\s+" + value, Pattern.CASE_INSENSITIVE)
                 .matcher(sentence);
             if (found.find() && !NOT.matcher(sentence.substring(0, found.start())).find()) {

@@ -121,7 +121,8 @@ public final class PaperCheck {
         if (assembly.job().changes().stream().anyMatch(change -> change.section().equals(section.number()))) {
             Drafter.lost(assembly, section.number()).forEach(change -> lost(section, change));
         }
-        own.forEach(text -> OwnValues.of(assembly, text).forEach(wrong -> found(wrong.rule(), wrong.at(), wrong.component(), wrong.says(),
+        own.forEach(text -> OwnValues.of(Alternates.of(assembly, text.paragraph().id()), text).forEach(wrong -> found(wrong.rule(),
+            wrong.at(), wrong.component(), wrong.says(),
             wrong.fix())));
     }
 

@@ -19,7 +19,8 @@ import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.Requirement;
 import reglet.model.SheetValue;
-import reglet.model.Unit;
+import reglet.model.ShownUnits;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.Value;
 
 /** How the rows of a comparison print. */
@@ -45,6 +46,11 @@ public final class Results {
 
     /** What the sheet states: "at least 2.5 lb/yd² (1.36 kg/m²), ASTM C847-2018". */
     public static String submitted(Row row) {
+        return submitted(row, ShownUnits.BOTH);
+    }
+
+    /** The same with its quantities in some units. */
+    public static String submitted(Row row, ShownUnits units) {
         if (row.submitted().isEmpty()) {
             return "no value";
         }
@@ -52,23 +58,30 @@ public final class Results {
         String sense = value.compare().filter(compare -> compare == Compare.AT_LEAST || compare == Compare.AT_MOST)
             .map(compare -> compare.text() + " ").orElse("");
         String method = value.method().isEmpty() ? "" : ", " + value.method() + (value.edition().isEmpty() ? "" : "-" + value.edition());
-        return sense + Phrases.fact(value.value()) + method;
+        return sense + Phrases.fact(row.requirement().property(), value.value(), units) + method;
     }
 
     /** "0.6 lb/yd² (24%)" in the requirement's unit; "" when nothing falls short by a number. */
     public static String shortBy(Row row) {
+        return shortBy(row, ShownUnits.AS_WRITTEN);
+    }
+
+    /** The same in some units. */
+    public static String shortBy(Row row, ShownUnits units) {
         return row.shortBy().map(by -> {
             String share = Numbers.significant(by.ofRequired() * 100, 2, Numbers.Side.NEAREST) + "%";
             // Degrees have different zeros, so a difference is converted as one.
-            return unit(row.requirement().value()).map(unit -> new Quantity(by.si(), unit,
-                Numbers.significant(unit.fromSi(by.si()) - unit.fromSi(0), 3, Numbers.Side.NEAREST)).text() + " (" + share + ")")
+            return quantity(row.requirement().value())
+                .map(asked -> units.turned(asked, Sense.required(row.requirement().property())).unit())
+                .map(unit -> new Quantity(by.si(), unit,
+                    Numbers.significant(unit.fromSi(by.si()) - unit.fromSi(0), 3, Numbers.Side.NEAREST)).text() + " (" + share + ")")
                 .orElse(share);
         }).orElse("");
     }
 
-    private static Optional<Unit> unit(Value value) {
-        return value instanceof Quantity quantity ? Optional.of(quantity.unit())
-            : value instanceof Range range ? Optional.of(range.low().unit()) : Optional.empty();
+    private static Optional<Quantity> quantity(Value value) {
+        return value instanceof Quantity quantity ? Optional.of(quantity)
+            : value instanceof Range range ? Optional.of(range.low()) : Optional.empty();
     }
 
     /** "Lath: weight", with the option where the wall accepts several. */

@@ -158,6 +158,7 @@ public final class ReviewPages {
         fact(table, "Replaces", submittal.replaces());
         fact(table, "Covers", contents.items().stream().map(item -> item.item() + ", " + item.sends() + " (" + item.kind().text() + ")")
             .collect(Collectors.joining("; ")));
+        fact(table, "Alternates accepted", Taken.names(assembly));
         fact(table, "Job note", assembly.job().note());
         table.write();
     }
@@ -210,6 +211,7 @@ public final class ReviewPages {
             PdfText.strong(sheets, "■ " + unconfirmed + (unconfirmed == 1 ? " value was" : " values were")
                 + " read from the sheets and confirmed by nobody.");
         }
+        PdfText.bullets(sheets, contents.comparison().remarks());
         sheets.space(4);
         PdfTable table = new PdfTable(sheets, true, 22, 30, 82, 50, 86, 108, 108, 76, 30, 104)
             .head("No.", "Wall", "Product", "Paragraph", "Property", "Required", "Submitted", "Result", "Page", "Reviewer's note");

@@ -123,7 +123,7 @@ final class Slots {
             return requirement(slot, setting).map(found -> slot.endsWith(SlotNames.VALUE) ? Phrases.value(found) : Phrases.of(found))
                 .orElse("[" + component.get().title() + ", " + property.label() + ": not decided]");
         }
-        return fact(head, property, setting).map(value -> slot.endsWith(SlotNames.VALUE) ? Phrases.fact(value)
+        return fact(head, property, setting).map(value -> slot.endsWith(SlotNames.VALUE) ? Phrases.fact(property, value)
             : Phrases.asked(property, value)).orElse("[" + property.label() + ": not stated]");
     }
 

@@ -42,7 +42,8 @@ public record Unprinted(Requirement requirement, List<Paragraph> paragraphs, Tex
         }
         SectionDocument library = Drafter.library(assembly, section.number());
         Set<Requirement> stated = new LinkedHashSet<>();
-        OwnText.of(assembly, section).forEach(text -> stated.addAll(OwnValues.stated(assembly, text)));
+        OwnText.of(assembly, section).stream().filter(text -> text.change().alternate() == 0).forEach(text ->
+            stated.addAll(OwnValues.stated(assembly, text)));
         Set<Requirement> before = printed(library);
         Set<Requirement> after = printed(section);
         Map<String, List<String>> above = above(library);
@@ -78,7 +79,7 @@ public record Unprinted(Requirement requirement, List<Paragraph> paragraphs, Tex
     }
 
     /** The slot that would print it. */
-    String slot() {
+    public String slot() {
         return isValue() ? requirement.path() : requirement.component();
     }
 

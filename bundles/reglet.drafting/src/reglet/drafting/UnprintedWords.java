@@ -37,7 +37,18 @@ final class UnprintedWords {
     }
 
     static List<Finding> of(Assembly assembly, SectionDocument section) throws UnusableInput {
-        return new UnprintedWords(assembly, section).findings(Unprinted.of(assembly, section));
+        List<Finding> findings = new ArrayList<>(new UnprintedWords(assembly, section).findings(Unprinted.of(assembly, section)));
+        List<TextChange> ofAlternates = assembly.job().changes().stream()
+            .filter(change -> change.section().equals(section.number()) && change.alternate() > 0).toList();
+        for (int number : ofAlternates.stream().map(TextChange::alternate).distinct().filter(assembly.alternates()::containsKey).toList()) {
+            // as the section would be with the alternate: what a person wrote for its paragraphs stands in place of the base bid's then
+            Assembly with = assembly.alternates().get(number);
+            SectionDocument taken = Drafter.draft(with, section.number(), "");
+            new UnprintedWords(with, taken).findings(Unprinted.of(with, taken)).stream()
+                .filter(finding -> ofAlternates.stream().anyMatch(change -> change.at().equals(finding.at())))
+                .forEach(finding -> findings.add(finding.with(List.of(number))));
+        }
+        return findings;
     }
 
     private List<Finding> findings(List<Unprinted> missing) {

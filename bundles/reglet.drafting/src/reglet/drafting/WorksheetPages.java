@@ -12,7 +12,7 @@ import reglet.model.Chart;
 import reglet.model.Drawing;
 import reglet.model.Meeting;
 import reglet.model.Pack;
-import reglet.model.Quantity;
+import reglet.model.ShownUnits;
 import reglet.model.WallType;
 import reglet.model.Worksheet;
 
@@ -73,7 +73,7 @@ public final class WorksheetPages {
         PdfText.heading(sheets, "Results");
         PdfTable results = new PdfTable(sheets, true, 268, 100, 100).head("Result", "Amount", "In the other system");
         worksheet.results().values().forEach(amount -> results.row(amount.label()).strong(amount.quantity().text())
-            .add(other(amount.quantity())));
+            .add(ShownUnits.BOTH.beside(amount.quantity(), ShownUnits.Sense.PLAIN)));
         results.write();
         worksheet.margin().ifPresent(margin -> PdfText.strong(sheets, String.format(Locale.ROOT, "Margin %.2f: %s", margin, margin < 1
             ? "less is there than is needed." : "what is there over what is needed.")));
@@ -118,9 +118,5 @@ public final class WorksheetPages {
             .map(Meeting::subject).flatMap(subject -> assembly.pack().subject(subject)).map(subject -> ", "
                 + subject.title().toLowerCase(Locale.ROOT) + " " + worksheet.meeting()).orElse("");
         return "Wall type " + wall.id() + ", " + wall.title() + meeting + ".";
-    }
-
-    private static String other(Quantity quantity) {
-        return quantity.unit().other().map(unit -> quantity.as(unit).text()).orElse("");
     }
 }
