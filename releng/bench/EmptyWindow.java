@@ -32,7 +32,10 @@ public final class EmptyWindow implements IApplication {
 
                 @Override
                 public void postStartup() {
-                    display.asyncExec(PlatformUI.getWorkbench()::close);
+                    display.asyncExec(() -> {
+                        WindowBench.usable();
+                        PlatformUI.getWorkbench().close();
+                    });
                 }
             });
             return EXIT_OK;

@@ -12,8 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.BooleanSupplier;
 
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -34,8 +32,6 @@ public final class WindowBench implements IApplication {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int WARM = 40;
     private static final int ROUNDS = 100;
-    private static final int CHOICES = 20;
-    private static final long PATIENCE = 120_000;
 
     @Override
     public Object start(IApplicationContext context) throws Exception {
@@ -50,7 +46,7 @@ public final class WindowBench implements IApplication {
             Thread flows = new Thread(() -> {
                 try {
                     Session session = PlatformUI.getWorkbench().getService(Session.class);
-                    await(() -> session.snapshot().isPresent() && !session.focus().wall().isEmpty());
+                    WindowFlows.await(() -> session.snapshot().isPresent() && !session.focus().wall().isEmpty());
                     if (!what.equals("start")) {
                         flows(session);
                     }
@@ -59,7 +55,10 @@ public final class WindowBench implements IApplication {
                     failed.set(true);
                 } finally {
                     Display display = PlatformUI.getWorkbench().getDisplay();
-                    display.asyncExec(PlatformUI.getWorkbench()::close);
+                    display.asyncExec(() -> {
+                        usable();
+                        PlatformUI.getWorkbench().close();
+                    });
                 }
             }, "flows");
             flows.setDaemon(true);
@@ -73,14 +72,12 @@ public final class WindowBench implements IApplication {
         // the window closes itself
     }
 
-    private static void await(BooleanSupplier condition) throws InterruptedException {
-        long end = System.currentTimeMillis() + PATIENCE;
-        while (!condition.getAsBoolean()) {
-            if (System.currentTimeMillis() > end) {
-                throw new IllegalStateException("waited in vain");
-            }
-            Thread.sleep(5);
-        }
+    /** Says how long the process has run; called on the window's thread, which is free then. */
+    static void usable() {
+        long clock = System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
+        long process = ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
+        System.out.printf("usable after %d ms; processor time of its thread %d ms, of all %d ms%n", clock,
+            THREADS.getCurrentThreadCpuTime() / 1_000_000, process / 1_000_000);
     }
 
     /** Copies the first wall type until there are so many. */
@@ -131,59 +128,12 @@ public final class WindowBench implements IApplication {
         say(size, "drawing", drawing);
         say(size, "section preview", section);
         say(size, "all three, processor time", worked);
-        watched(session, lath, size);
+        new WindowFlows(session, lath, size).run();
     }
 
     private static void say(String size, String what, double[] took) {
         Arrays.sort(took);
         System.out.printf(Locale.ROOT, "bench %s, %s: half of them %.1f ms, p95 %.1f ms%n", size, what, took[took.length / 2],
             took[(int) (took.length * 0.95)]);
-    }
-
-    /** Choices made through the session, while a clock on the window's thread is asked every 5 ms how late it is. */
-    private static void watched(Session session, Component lath, String size) throws InterruptedException {
-        Display display = PlatformUI.getWorkbench().getDisplay();
-        AtomicLong worst = new AtomicLong();
-        AtomicLong busiest = new AtomicLong();
-        long window = display.getThread().getId();
-        AtomicBoolean over = new AtomicBoolean();
-        AtomicBoolean waiting = new AtomicBoolean();
-        Thread watchdog = new Thread(() -> {
-            while (!over.get()) {
-                if (waiting.compareAndSet(false, true)) {
-                    long asked = System.nanoTime();
-                    long work = THREADS.getThreadCpuTime(window);
-                    display.asyncExec(() -> {
-                        worst.accumulateAndGet(System.nanoTime() - asked, Math::max);
-                        busiest.accumulateAndGet(THREADS.getThreadCpuTime(window) - work, Math::max);
-                        waiting.set(false);
-                    });
-                }
-                try {
-                    Thread.sleep(5);
-                } catch (InterruptedException stopped) {
-                    return;
-                }
-            }
-        }, "watchdog");
-        for (int i = -5; i < CHOICES; i++) {
-            if (i == 0) {
-                worst.set(0);
-                watchdog.start();
-            }
-            Option option = lath.options().get(Math.floorMod(i, lath.options().size()));
-            display.asyncExec(() -> {
-                session.look(session.focus().onWall("W1").onComponent(lath.id()));
-                session.choose("W1", lath.id(), List.of(option));
-            });
-            await(() -> session.snapshot().orElseThrow().wall("W1").orElseThrow().choice(lath.id()).orElseThrow().accept()
-                .equals(List.of(option.id())));
-            Thread.sleep(400);
-        }
-        over.set(true);
-        watchdog.join();
-        System.out.printf(Locale.ROOT, "bench %s, longest wait for the window's thread: %.1f ms%n", size, worst.get() / 1e6);
-        // what a busy machine adds to the wait is not the window's
-        System.out.printf(Locale.ROOT, "bench %s, longest of it, processor time: %.1f ms%n", size, busiest.get() / 1e6);
     }
 }

@@ -132,7 +132,7 @@ class DetailsTest {
         String siteBefore = Files.readString(site);
         String wallBefore = Files.readString(wall);
         ui(() -> {
-            Hands.session().remedy("both", List.of(new Change("W1.wall.height", "20 ft"), new Change("site.climate", "dry")));
+            Hands.session().choosing().remedy("both", List.of(new Change("W1.wall.height", "20 ft"), new Change("site.climate", "dry")));
             return null;
         });
         await("the wall is lower", () -> Hands.session().job().job().wall("W1").orElseThrow().facts().get("height").value().text()

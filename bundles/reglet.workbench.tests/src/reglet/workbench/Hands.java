@@ -323,7 +323,24 @@ final class Hands {
 
     /** Leaves a picture of the window in the build's output. */
     static void picture(String name) {
-        ImageData data = ui(() -> {
+        Path pictures = Path.of("target", "pictures");
+        try {
+            Files.createDirectories(pictures);
+            ImageLoader loader = new ImageLoader();
+            loader.data = new ImageData[] {screen()};
+            loader.save(pictures.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
+        } catch (IOException unwritable) {
+            throw new AssertionError(unwritable);
+        }
+    }
+
+    /** The window as it stands on the screen, in the screen's own dots. */
+    static ImageData screen() throws IOException {
+        return ui(() -> shell().getMonitor().getZoom()) == 100 ? copied() : Dots.ofScreen();
+    }
+
+    private static ImageData copied() {
+        return ui(() -> {
             Display display = Workbench.display();
             Rectangle bounds = shell().getBounds();
             Image image = new Image(display, bounds.width, bounds.height);
@@ -334,14 +351,5 @@ final class Hands {
             image.dispose();
             return pixels;
         });
-        Path pictures = Path.of("target", "pictures");
-        try {
-            Files.createDirectories(pictures);
-            ImageLoader loader = new ImageLoader();
-            loader.data = new ImageData[] {data};
-            loader.save(pictures.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
-        } catch (IOException unwritable) {
-            throw new AssertionError(unwritable);
-        }
     }
 }

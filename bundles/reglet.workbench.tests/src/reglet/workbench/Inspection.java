@@ -12,6 +12,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
@@ -20,6 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -77,10 +79,22 @@ final class Inspection {
             // the whole words of a line that is shortened stand in its tip
             boolean tipped = !wraps && control.getToolTipText() != null && control.getToolTipText().contains(words(control));
             if (needed.y > Math.min(size.y, room.y) || !tipped && needed.x > Math.min(size.x, room.x)) {
-                cut.add("\"" + words(control) + "\" needs " + needed + ", has " + size + " in a room of " + room + ", at " + chain(control));
+                cut.add("\"" + words(control) + "\" needs " + needed + ", has " + size + " in a room of " + room + ", at "
+                    + chain(control));
             }
         }
         return cut;
+    }
+
+    /** Tables and trees in sight whose rows are lower than a line of their text. */
+    static List<String> lowRows(Composite below) {
+        return inSight(below).stream().filter(control -> control instanceof Table || control instanceof Tree).filter(control -> {
+            GC gc = new GC(control);
+            gc.setFont(control.getFont());
+            int line = gc.getFontMetrics().getHeight();
+            gc.dispose();
+            return line > (control instanceof Table table ? table.getItemHeight() : ((Tree) control).getItemHeight());
+        }).map(control -> String.valueOf(control.getData(Ui.NAME))).toList();
     }
 
     private static String words(Control control) {
@@ -93,7 +107,7 @@ final class Inspection {
         int x = Integer.MAX_VALUE;
         int y = Integer.MAX_VALUE;
         Point corner = new Point(0, 0);
-        for (Control inner = control; inner.getParent() != null && !(inner.getParent() instanceof ScrolledComposite); inner = inner
+        for (Control inner = control; !(inner instanceof Shell) && !(inner.getParent() instanceof ScrolledComposite); inner = inner
             .getParent()) {
             corner.x += inner.getLocation().x;
             corner.y += inner.getLocation().y;

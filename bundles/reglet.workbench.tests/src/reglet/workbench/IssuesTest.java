@@ -94,7 +94,7 @@ class IssuesTest {
         await("nothing changed since", () -> words().contains("No paragraph changed."), IssuesTest::words);
         ui(() -> {
             Session session = Hands.session();
-            session.set("W1", "lath", "weight", "4 lb/yd2", why -> { });
+            session.choosing().set("W1", "lath", "weight", "4 lb/yd2", why -> { });
             return null;
         });
         await("the change is told as it was and as it is", () -> words().contains("+ ") && words().contains("4 lb/yd²")

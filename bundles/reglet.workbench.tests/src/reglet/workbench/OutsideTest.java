@@ -57,7 +57,8 @@ class OutsideTest {
 
     private static void chooseLath(String id) {
         ui(() -> {
-            Hands.session().choose("W1", "lath", List.of(Hands.session().snapshot().orElseThrow().component("lath").orElseThrow().option(id)
+            Hands.session().choosing().choose("W1", "lath",
+                List.of(Hands.session().snapshot().orElseThrow().component("lath").orElseThrow().option(id)
                 .orElseThrow()));
             return null;
         });

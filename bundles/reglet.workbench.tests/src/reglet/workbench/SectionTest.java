@@ -63,7 +63,7 @@ class SectionTest {
         reopen(job);
     }
 
-    private static void reopen(Path job) {
+    static void reopen(Path job) {
         Hands.open(job);
         ui(() -> {
             Hands.session().look(Hands.session().focus().onSection("04 73 00"));
@@ -73,7 +73,7 @@ class SectionTest {
     }
 
     /** Puts the keyboard before the first place where these words stand. */
-    private static void stand(String words) {
+    static void stand(String words) {
         ui(() -> {
             StyledText text = (StyledText) Hands.control("Section");
             int place = text.getText().indexOf(words);
@@ -87,7 +87,7 @@ class SectionTest {
     }
 
     /** The editor that is open, by the start of its name; "" for none. */
-    private static String editor() {
+    static String editor() {
         return ui(() -> {
             StyledText text = (StyledText) Hands.control("Section");
             return text.getChildren().length == 0 ? ""
@@ -95,11 +95,11 @@ class SectionTest {
         });
     }
 
-    private static void letters(String words) {
+    static void letters(String words) {
         words.chars().forEach(letter -> press(letter));
     }
 
-    private static String line(String part) {
+    static String line(String part) {
         return prose("Section").lines().filter(line -> line.contains(part)).findFirst().orElse("");
     }
 

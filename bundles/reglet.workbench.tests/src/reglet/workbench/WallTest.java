@@ -360,7 +360,8 @@ class WallTest {
 
     private static void chooseLath(String title, String state) {
         ui(() -> {
-            Hands.session().choose("W1", "lath", Hands.session().snapshot().orElseThrow().component("lath").orElseThrow().options().stream()
+            Hands.session().choosing().choose("W1", "lath",
+                Hands.session().snapshot().orElseThrow().component("lath").orElseThrow().options().stream()
                 .filter(option -> option.title().equals(title)).toList());
             return null;
         });

@@ -130,7 +130,7 @@ class WindowTest {
         picture("help");
         ui(() -> {
             org.eclipse.swt.widgets.List pages = (org.eclipse.swt.widgets.List) Hands.control("Help pages");
-            assertEquals(13, pages.getItemCount());
+            assertEquals(14, pages.getItemCount());
             pages.select(pages.indexOf("Keys"));
             pages.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
             return null;

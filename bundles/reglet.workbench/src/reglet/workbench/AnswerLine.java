@@ -28,7 +28,8 @@ final class AnswerLine {
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(line);
         text = Ui.named(new Text(line, SWT.BORDER | SWT.SINGLE), "Answer");
         text.setMessage("Select a question to answer it");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(text, 20), SWT.DEFAULT).applyTo(text);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(Ui.characters(text, 20),
+            SWT.DEFAULT).applyTo(text);
         text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> record()));
         button = Ui.button(line, "&Record the answer", "Record the answer", this::record);
         refusal = new Refusal(page, "The answer, what is wrong");

@@ -3,11 +3,14 @@ package reglet.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
+import reglet.desk.AlternateBeside;
 import reglet.model.Alternate;
 import reglet.model.Choice;
 import reglet.model.Component;
 import reglet.model.Finding;
+import reglet.model.Job;
 import reglet.model.Option;
 import reglet.model.WallType;
 
@@ -22,10 +25,12 @@ final class BuildUp {
      *
      * @param choice   what is accepted; empty when nothing is
      * @param options  the accepted options in the order written
-     * @param findings those that point at the component
+     * @param findings those that point at the component as it will be built
      * @param alternates what alternates choose instead: "Alternate No. 1, offered: woven wire lath"
+     * @param others   what alternates that are only offered would bring here
      */
-    record Row(Component component, Optional<Choice> choice, List<Option> options, List<Finding> findings, List<String> alternates) {
+    record Row(Component component, Optional<Choice> choice, List<Option> options, List<Finding> findings, List<String> alternates,
+            List<Finding> others) {
 
         /** The accepted options in words, and what alternates choose instead. */
         String accepted() {
@@ -36,9 +41,12 @@ final class BuildUp {
             return alternates.isEmpty() ? accepted : accepted + " · " + String.join(" · ", alternates);
         }
 
-        /** Shape and word: "fits", "≠ 1 conflict". */
+        /** Shape and word: "fits", "≠ 1 conflict"; with what offered alternates would bring: "fits · Alternate No. 2: ≠ 1". */
         String state() {
-            return options.isEmpty() && findings.isEmpty() ? "–" : Marks.state(findings);
+            String here = options.isEmpty() && findings.isEmpty() ? "–" : Marks.state(findings);
+            return here + others.stream().map(Finding::alternates).distinct().map(numbers -> " · " + Alternate.names(numbers) + ": "
+                + Marks.shapes(others.stream().filter(finding -> finding.alternates().equals(numbers)).toList()))
+                .collect(Collectors.joining());
         }
     }
 
@@ -49,16 +57,28 @@ final class BuildUp {
             Optional<Choice> choice = wall.choice(component.id());
             List<Option> options = choice.stream().flatMap(made -> made.accept().stream()).flatMap(id -> component.option(id).stream())
                 .toList();
-            rows.add(new Row(component, choice, options, snapshot.findings(wall.id(), component.id()),
-                choice.map(made -> alternates(snapshot, component, made)).orElse(List.of())));
+            List<Finding> here = snapshot.standing(wall.id(), component.id());
+            rows.add(new Row(component, choice, options, here, alternates(snapshot, component, wall),
+                snapshot.findings(wall.id(), component.id()).stream().filter(finding -> !here.contains(finding)).toList()));
         }
         return rows;
     }
 
-    private static List<String> alternates(Snapshot snapshot, Component component, Choice choice) {
-        return snapshot.job().job().alternates().stream().filter(one -> one.kind() == Alternate.Kind.ALTERNATE
-            && choice.alternates().containsKey(one.number())).map(one -> one.name() + ", " + one.state().text() + ": "
-            + String.join("; or ", choice.alternates().get(one.number()).accept().stream()
-                .map(id -> component.option(id).map(Option::title).orElse(id)).toList())).toList();
+    /** What alternates choose otherwise than what is in force, and what the one in force stands in place of. */
+    private static List<String> alternates(Snapshot snapshot, Component component, WallType wall) {
+        Job job = snapshot.job().job();
+        Choice written = job.wall(wall.id()).flatMap(found -> found.choice(component.id())).orElse(null);
+        if (written == null || written.alternates().isEmpty()) {
+            return List.of();
+        }
+        List<String> words = new ArrayList<>();
+        for (Alternate one : job.alternates()) {
+            if (one.kind() == Alternate.Kind.ALTERNATE && written.alternates().containsKey(one.number())) {
+                words.add(one.is(Alternate.State.ACCEPTED) ? one.name() + ", in place of " + AlternateBeside.words(component, written)
+                    : one.name() + ", " + one.state().text() + ": "
+                        + AlternateBeside.words(component, written.alternates().get(one.number())));
+            }
+        }
+        return words;
     }
 }

@@ -18,6 +18,8 @@ import reglet.model.Chart;
 /** Charts on a control, drawn beside the window's thread for its width and for the scale of its screen. */
 final class Charts {
     private static final double HEIGHT = 0.62;
+    /** In points, at the usual size of text; a narrower chart would be all words. */
+    private static final double LEAST_WIDTH = 280;
     private final Control control;
     private final Latest latest;
     private final Runnable drawn;
@@ -39,8 +41,13 @@ final class Charts {
     }
 
     /** Height of a chart of a width, in points. */
-    static int height(int width) {
-        return (int) (width * HEIGHT);
+    int height(int width) {
+        return (int) (width * HEIGHT * larger(width));
+    }
+
+    /** How many times their usual size its words have, as those around it. */
+    private double larger(int width) {
+        return Math.max(1, Math.min(Ui.larger(control), width / LEAST_WIDTH));
     }
 
     /** Asks for charts of a width in points, unless these are ready or on their way. */
@@ -51,15 +58,16 @@ final class Charts {
         asked = List.copyOf(charts);
         askedWidth = width;
         int zoom = control.getMonitor().getZoom();
+        double larger = larger(width);
+        int height = height(width);
         latest.ask("Drawing charts", monitor -> {
             Map<Chart, Picture> pictures = new LinkedHashMap<>();
-            charts.forEach(chart -> pictures.put(chart, Pictures.chart(chart, width, height(width), zoom)));
+            charts.forEach(chart -> pictures.put(chart, Pictures.chart(chart, width, height, zoom, larger)));
             return pictures;
         }, pictures -> {
             clear();
             pictures.forEach((chart, picture) -> images.put(chart, new Image(control.getDisplay(), (int wanted) -> data(wanted == zoom
-                ? picture
-                : Pictures.chart(chart, width, height(width), wanted)))));
+                ? picture : Pictures.chart(chart, width, height, wanted, larger)))));
             drawn.run();
         });
     }

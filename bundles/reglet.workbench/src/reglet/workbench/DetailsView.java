@@ -21,6 +21,7 @@ import reglet.model.Drawing;
 import reglet.model.Drawing.Shape;
 import reglet.model.Finding;
 import reglet.model.UnusableInput;
+import reglet.workbench.settings.Units;
 
 /** The details of the wall in focus, drawn from its choices as they stand. */
 public final class DetailsView extends Part {
@@ -78,6 +79,11 @@ public final class DetailsView extends Part {
     }
 
     @Override
+    protected boolean followsBid() {
+        return true;
+    }
+
+    @Override
     public void jobChanged() {
         follow();
     }
@@ -108,7 +114,7 @@ public final class DetailsView extends Part {
 
     private static Drawn drawn(Snapshot now, String wall) {
         try {
-            return new Drawn(now.job().details(wall), "");
+            return new Drawn(now.job().details(wall, Units.shown()), "");
         } catch (UnusableInput unusable) {
             return new Drawn(List.of(), "≠ The details can't be drawn: " + unusable.problems().stream().map(Object::toString)
                 .collect(Collectors.joining("\n")));

@@ -6,6 +6,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import reglet.workbench.alternates.AlternatesView;
 import reglet.workbench.walls.FactsView;
 import reglet.workbench.walls.WallsView;
 
@@ -15,8 +16,8 @@ import reglet.workbench.section.SectionView;
 /** Draft a wall and its section: the wall in the middle, the paper beside it, below both the findings. */
 public final class DraftPerspective implements IPerspectiveFactory {
     static final String ID = "reglet.workbench.draft";
-    /** What is decided: the wall, what it meets, all walls. */
-    private static final List<String> WALL = List.of(WallView.ID, FactsView.ID, WallsView.ID);
+    /** What is decided: the wall, what it meets, all walls, what is priced apart. */
+    private static final List<String> WALL = List.of(WallView.ID, FactsView.ID, WallsView.ID, AlternatesView.ID);
     /** What grows from the wall, beside it, one over the other. */
     private static final List<String> PAPER = List.of(SectionView.ID, DetailsView.ID, WorksheetsView.ID);
 

@@ -17,12 +17,12 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.MouseListener;
-import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import reglet.model.Drawing;
+import reglet.model.Drawing.Dimensioned;
 import reglet.model.Drawing.Shape;
 import reglet.model.Finding;
 
@@ -33,7 +33,6 @@ import reglet.model.Finding;
 final class DrawingCanvas extends Canvas {
     private final Consumer<String> select;
     private final Consumer<Integer> step;
-    private final Font strong;
     private Shown shown;
     private DrawingPainter painter;
 
@@ -58,9 +57,14 @@ final class DrawingCanvas extends Canvas {
         /** What stands on a wall type, by the component that it points at. */
         static Map<String, List<Finding>> against(Snapshot now, String wall) {
             Map<String, List<Finding>> against = new LinkedHashMap<>();
-            now.findings(wall).stream().filter(finding -> !finding.component().isEmpty())
+            now.standing(wall).stream().filter(finding -> !finding.component().isEmpty())
                 .forEach(finding -> against.computeIfAbsent(finding.component(), id -> new ArrayList<>()).add(finding));
             return against;
+        }
+
+        /** Whether a shape belongs to the component in focus. */
+        boolean isShown(Shape shape) {
+            return !shape.component().isEmpty() && shape.component().equals(component);
         }
 
         /** The components that the drawing shows, from the first drawn on. */
@@ -91,6 +95,12 @@ final class DrawingCanvas extends Canvas {
                 parts.add("selected: " + words(component));
             }
             parts.add("shows " + String.join("; ", components().stream().map(this::words).toList()));
+            List<String> lengths = drawing.shapes().stream().filter(Dimensioned.class::isInstance)
+                .map(shape -> ((Dimensioned) shape).text())
+                .filter(text -> !text.isEmpty()).toList();
+            if (!lengths.isEmpty()) {
+                parts.add("measured: " + String.join("; ", lengths));
+            }
             parts.addAll(drawing.notes());
             return String.join(". ", parts);
         }
@@ -104,10 +114,9 @@ final class DrawingCanvas extends Canvas {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         this.select = select;
         this.step = step;
-        this.strong = Ui.strong(this);
         Ui.named(this, "Detail");
         addPaintListener(event -> {
-            painter = shown == null ? null : new DrawingPainter(this, getClientArea(), event.gc, strong, shown);
+            painter = shown == null ? null : new DrawingPainter(this, getClientArea(), event.gc, shown);
             if (painter != null) {
                 painter.paint();
             }

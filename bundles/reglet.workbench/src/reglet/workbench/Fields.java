@@ -2,39 +2,39 @@ package reglet.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
-import org.eclipse.swt.events.FocusListener;
-import org.eclipse.swt.events.KeyListener;
-import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
 import reglet.model.Property;
 import reglet.model.PropertyType;
+import reglet.model.ShownUnits.Sense;
+import reglet.model.Unit;
+import reglet.model.Value;
+import reglet.workbench.settings.Units;
 
 /**
  * Values one below the other, typed with units as people write them or chosen from words. Enter or leaving a field takes its value
  * over, Escape puts the old one back. A value that can't be used is explained below its field and changes nothing.
  */
-public final class Fields {
-    private static final String HANDED = "handed over";
-    private static final String LINE = "line";
+public final class Fields implements FieldRow.Owner {
     private final ScrolledComposite scroll;
-    private final List<Control> controls = new ArrayList<>();
-    private final List<Label> labels = new ArrayList<>();
+    private final Composite page;
+    private final Label none;
+    /** As they stand one below the other; those behind the shown ones are hidden until they are needed again. */
+    private final List<FieldRow> rows = new ArrayList<>();
     private final Taker taker;
     private Hearer hearer = (line, text) -> { };
-    private Composite page;
     private Object about = "";
     private List<Line> shown = List.of();
     private String instead = "";
@@ -49,24 +49,47 @@ public final class Fields {
      * @param help   what a person has to know to fill it in; may be ""
      * @param words  the words that it takes; empty for anything typed
      * @param hint   shown while it is empty, such as a unit
-     * @param value  what holds; "" when it isn't known
+     * @param value  what holds, in the units that the person set; "" when it isn't known
+     * @param written the same as it is written in the job
+     * @param beside the same in the other unit; "" where there is none
      * @param own    what an emptied field stands for; "" for nothing
      * @param clears whether it may be emptied where it stands for nothing then
      */
-    public record Line(String key, String name, String label, String help, List<String> words, String hint, String value, String own,
-            boolean clears) {
+    public record Line(String key, String name, String label, String help, List<String> words, String hint, String value, String written,
+            String beside, String own, boolean clears) {
         public Line {
             words = List.copyOf(words);
         }
 
-        /** A line for a property; its label says the sense of a measured requirement, and where the value is from. */
-        public static Line of(Property property, boolean senseful, String source, String value, String own, boolean clears) {
+        /** A line for a text. */
+        public static Line of(String key, String name, String hint, String value) {
+            return new Line(key, name, name, "", List.of(), hint, value, value, "", "", true);
+        }
+
+        /**
+         * A line for a property; its label says the sense of a measured requirement, and where the value is from.
+         *
+         * @param required whether it is a requirement, and no fact
+         */
+        public static Line of(Property property, boolean required, String source, Optional<Value> value, String own, boolean clears) {
             PropertyType type = property.type();
-            boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE
-                || type.kind() == PropertyType.Kind.GRADE;
+            boolean measured = type.kind() == PropertyType.Kind.QUANTITY || type.kind() == PropertyType.Kind.RANGE;
+            boolean senseful = required && (measured || type.kind() == PropertyType.Kind.GRADE || type.kind() == PropertyType.Kind.DATE);
+            Sense sense = required ? Sense.required(property) : Sense.stated(property);
             return new Line(property.name(), property.label(), Marks.sentence(property.label())
-                + (measured && senseful ? ", " + property.compare().text() : "") + (source.isEmpty() ? "" : " (" + source + ")"),
-                property.help(), words(type), type.unit().map(unit -> unit.symbol()).orElse(""), value, own, clears);
+                + (senseful ? ", " + property.compare().text() : "") + (source.isEmpty() ? "" : " (" + source + ")"),
+                property.help(), words(type), hint(type),
+                value.map(known -> Units.shown().alone(known, sense)).orElse(""), value.map(Value::text).orElse(""),
+                value.map(known -> Units.shown().beside(known, sense)).orElse(""), own, clears);
+        }
+
+        /** What stands below the field. */
+        String aside() {
+            return beside.isEmpty() ? "" : "= " + beside;
+        }
+
+        private static String hint(PropertyType type) {
+            return type.kind() == PropertyType.Kind.DATE ? "such as 2026-11-29" : type.unit().map(Unit::symbol).orElse("");
         }
 
         private static List<String> words(PropertyType type) {
@@ -102,6 +125,12 @@ public final class Fields {
         scroll = new ScrolledComposite(frame, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
+        page = new Composite(scroll, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(Ui.characters(page, 1), 2).spacing(Ui.characters(page, 1), 3).applyTo(page);
+        none = new Label(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(none, 24), SWT.DEFAULT).exclude(true).applyTo(none);
+        none.setVisible(false);
+        scroll.setContent(page);
         scroll.addListener(SWT.Resize, event -> {
             if (!filling) {
                 size();
@@ -116,25 +145,23 @@ public final class Fields {
      * @param words shown when there are none
      */
     public void show(Object thing, List<Line> lines, String words) {
-        if (thing.equals(about) && lines.equals(shown) && words.equals(instead) && page != null) {
+        boolean same = thing.equals(about) && words.equals(instead);
+        if (same && lines.equals(shown)) {
             return;
         }
-        if (thing.equals(about) && words.equals(instead) && page != null && alike(lines)) {
-            refresh(lines);
-            return;
+        filling = true;
+        if (same && alike(lines)) {
+            for (int i = 0; i < lines.size(); i++) {
+                rows.get(i).refresh(lines.get(i));
+            }
+        } else {
+            fill(lines, words, thing.equals(about));
         }
-        String typing = thing.equals(about) ? focused() : "";
         about = thing;
         shown = List.copyOf(lines);
         instead = words;
-        fill();
-        if (!typing.isEmpty()) {
-            for (Control control : page.getChildren()) {
-                if (typing.equals(control.getData(Ui.NAME))) {
-                    control.setFocus();
-                }
-            }
-        }
+        size();
+        filling = false;
     }
 
     private boolean alike(List<Line> lines) {
@@ -142,172 +169,95 @@ public final class Fields {
         for (int i = 0; alike && i < lines.size(); i++) {
             Line before = shown.get(i);
             Line now = lines.get(i);
-            alike = before.key().equals(now.key()) && before.words().equals(now.words()) && before.clears() == now.clears();
+            alike = before.key().equals(now.key()) && before.words().equals(now.words()) && before.clears() == now.clears()
+                && before.beside().isEmpty() == now.beside().isEmpty();
         }
         return alike;
     }
 
-    /** Other values in the same fields; what the person is typing meanwhile stays. */
-    private void refresh(List<Line> lines) {
-        filling = true;
-        for (int i = 0; i < lines.size(); i++) {
-            Control control = controls.get(i);
-            Line before = line(control);
-            Line now = lines.get(i);
-            String text = control instanceof Text field ? field.getText() : ((Combo) control).getText();
-            boolean typing = control.isFocusControl() && !text.equals(before.value()) && !text.strip().equals(control.getData(HANDED));
-            control.setData(LINE, now);
-            if (!before.label().equals(now.label())) {
-                labels.get(i).setText(now.label());
-            }
-            if (!typing && !text.equals(now.value())) {
-                if (control instanceof Text field) {
-                    field.setText(now.value());
-                } else {
-                    ((Combo) control).setText(now.value());
-                }
-            }
-            if (!before.value().equals(now.value())) {
-                control.setData(HANDED, null);
-                explain(control, "");
-            }
-        }
-        shown = List.copyOf(lines);
-        size();
-        filling = false;
-    }
-
-    private static Line line(Control control) {
-        return (Line) control.getData(LINE);
-    }
-
-    private String focused() {
-        Control control = scroll.getDisplay().getFocusControl();
-        return page != null && control != null && control.getParent() == page && control.getData(Ui.NAME) instanceof String name
-            ? name : "";
-    }
-
     /** Gives the keyboard to the first field. */
     public boolean setFocus() {
-        return page != null && page.setFocus();
+        return page.setFocus();
     }
 
-    private void fill() {
-        filling = true;
-        if (page != null) {
-            page.dispose();
-            scroll.setContent(null);
+    /** @param same whether they are about the same thing as before, so that the field in focus stays so */
+    private void fill(List<Line> lines, String words, boolean same) {
+        String typing = focused();
+        if (!typing.isEmpty()) {
+            // what stands in the field is not of the value that it shows next
+            page.forceFocus();
         }
-        page = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(Ui.characters(page, 1), 2).spacing(Ui.characters(page, 1), 3).applyTo(page);
-        if (!instead.isEmpty()) {
-            Label words = new Label(page, SWT.WRAP);
-            GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(words, 24), SWT.DEFAULT).applyTo(words);
-            words.setText(instead);
+        none.setText(words);
+        none.setVisible(!words.isEmpty());
+        ((GridData) none.getLayoutData()).exclude = words.isEmpty();
+        Control above = none;
+        for (int i = 0; i < lines.size(); i++) {
+            FieldRow row = row(i, lines.get(i), above);
+            row.put(lines.get(i));
+            above = row.end();
         }
-        controls.clear();
-        labels.clear();
-        shown.forEach(this::field);
-        // the height first: with a content the scroll would lay it out for a height that is wrong, and then again
-        int width = scroll.getClientArea().width;
-        scroll.setMinHeight(height());
-        scroll.setContent(page);
-        filling = false;
-        if (scroll.getClientArea().width != width) {
-            size();
-        }
-    }
-
-    private void field(Line line) {
-        Label label = new Label(page, SWT.WRAP);
-        label.setToolTipText(line.help().isEmpty() ? null : line.help());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(Ui.characters(label, 18), SWT.DEFAULT)
-            .applyTo(label);
-        label.setText(line.label());
-        Control control = line.words().isEmpty() ? typed(line) : chosen(line);
-        Ui.named(control, line.name());
-        control.setToolTipText(line.help().isEmpty() ? null : line.help());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(Ui.characters(control, 21), SWT.DEFAULT).applyTo(control);
-        Label wrong = Ui.named(new Label(page, SWT.WRAP), line.name() + ", what is wrong");
-        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(wrong, 24), SWT.DEFAULT).exclude(true)
-            .applyTo(wrong);
-        wrong.setVisible(false);
-        control.setData("wrong", wrong);
-        control.setData(LINE, line);
-        controls.add(control);
-        labels.add(label);
-    }
-
-    private Text typed(Line line) {
-        Text text = new Text(page, SWT.BORDER | SWT.SINGLE);
-        text.setText(line.value());
-        text.setMessage(line.hint());
-        text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> take(line(text), text, text.getText())));
-        text.addFocusListener(FocusListener.focusLostAdapter(event -> take(line(text), text, text.getText())));
-        text.addModifyListener(event -> {
-            if (!filling) {
-                hearer.typed(line(text), text.getText().strip());
-            }
-        });
-        text.addKeyListener(KeyListener.keyPressedAdapter(event -> {
-            if (event.keyCode == SWT.ESC) {
-                text.setText(line(text).value());
-                explain(text, "");
-            }
-        }));
-        return text;
-    }
-
-    private Combo chosen(Line line) {
-        Combo combo = new Combo(page, SWT.READ_ONLY);
-        if (line.clears()) {
-            combo.add("");
-        }
-        line.words().forEach(combo::add);
-        combo.setText(line.value());
-        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> take(line(combo), combo, combo.getText())));
-        return combo;
-    }
-
-    private void take(Line line, Control control, String typed) {
-        if (filling || control.isDisposed()) {
-            return;
-        }
-        String value = typed.isBlank() ? line.own() : typed.strip();
-        if (value.equals(line.value())) {
-            explain(control, "");
-        } else if ((!value.isEmpty() || line.clears()) && !value.equals(control.getData(HANDED))) {
-            // leaving a field after Enter hands the same value over only once
-            control.setData(HANDED, value);
-            hearer.typed(line, line.value());
-            taker.take(line, value, why -> {
-                if (!control.isDisposed()) {
-                    explain(control, why);
-                }
-            });
+        rows.subList(lines.size(), rows.size()).forEach(FieldRow::hide);
+        if (!same) {
+            scroll.setOrigin(0, 0);
+        } else if (!typing.isEmpty()) {
+            rows.subList(0, lines.size()).stream().filter(row -> row.name().equals(typing)).findFirst().ifPresent(FieldRow::setFocus);
         }
     }
 
-    private void explain(Control control, String why) {
-        Label wrong = (Label) control.getData("wrong");
-        String words = why.isEmpty() ? "" : "≠ " + why;
-        if (!words.equals(wrong.getText())) {
-            wrong.setText(words);
-            wrong.setVisible(!why.isEmpty());
-            ((GridData) wrong.getLayoutData()).exclude = why.isEmpty();
-            size();
-            scroll.showControl(why.isEmpty() ? control : wrong);
+    /** The row at a place that takes a value: one that is there already, else a new one. */
+    private FieldRow row(int place, Line line, Control above) {
+        int found = place;
+        while (found < rows.size() && !rows.get(found).takes(line)) {
+            found++;
         }
+        FieldRow row = found < rows.size() ? rows.remove(found) : new FieldRow(page, !line.words().isEmpty(), this);
+        rows.add(place, row);
+        if (found != place) {
+            row.moveBelow(above);
+        }
+        return row;
+    }
+
+    /** Name of the field in focus; "" for none. */
+    private String focused() {
+        Control control = page.getDisplay().getFocusControl();
+        return control != null && control.getParent() == page && control.getData(Ui.NAME) instanceof String name ? name : "";
+    }
+
+    @Override
+    public boolean isFilling() {
+        return filling;
+    }
+
+    @Override
+    public void typed(Line line, String text) {
+        hearer.typed(line, text);
+    }
+
+    @Override
+    public void take(Line line, String value, Consumer<String> refused) {
+        taker.take(line, value, refused);
+    }
+
+    @Override
+    public void grown(Control shown) {
+        size();
+        scroll.showControl(shown);
     }
 
     private void size() {
-        if (page != null && !page.isDisposed()) {
-            scroll.setMinHeight(height());
+        if (page.isDisposed()) {
+            return;
+        }
+        Point before = page.getSize();
+        int width = scroll.getClientArea().width;
+        scroll.setMinHeight(page.computeSize(width, SWT.DEFAULT).y);
+        if (scroll.getClientArea().width != width) {
+            // a scroll bar came or went
+            scroll.setMinHeight(page.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
+        }
+        if (page.getSize().equals(before)) {
             page.layout(false);
         }
-    }
-
-    private int height() {
-        return page.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y;
     }
 }

@@ -22,6 +22,7 @@ import org.eclipse.ui.PartInitException;
 
 import reglet.model.Component;
 import reglet.model.Finding;
+import reglet.workbench.settings.Units;
 
 /** The findings, grouped by wall type and kind, text first. Selecting one shows its component, its reason and its remedies. */
 public final class FindingsView extends Part {
@@ -200,12 +201,14 @@ public final class FindingsView extends Part {
     private static final class Words extends ColumnLabelProvider {
         @Override
         public String getText(Object line) {
-            return line instanceof Finding finding ? Marks.word(finding.kind()) + ": " + finding.says() : ((Group) line).title();
+            return line instanceof Finding finding ? Marks.word(finding.kind()) + ": " + finding.statement().in(Units.shown())
+                : ((Group) line).title();
         }
 
         @Override
         public String getToolTipText(Object line) {
-            return line instanceof Finding finding ? finding.says() + "\n" + finding.fix() : null;
+            return line instanceof Finding finding ? finding.statement().in(Units.shown()) + "\n"
+                + finding.advice().in(Units.shown()) : null;
         }
     }
 

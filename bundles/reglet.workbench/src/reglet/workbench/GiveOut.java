@@ -61,7 +61,8 @@ final class GiveOut {
 
     private Issues.Request request() {
         refusal.say("");
-        return new Issues.Request(name.getText().strip(), kind(), Optional.of(LocalDate.now()), note.getText().strip(), open.getSelection());
+        return new Issues.Request(name.getText().strip(), kind(), Optional.of(LocalDate.now()), note.getText().strip(),
+            open.getSelection());
     }
 
     /** It was given out. */

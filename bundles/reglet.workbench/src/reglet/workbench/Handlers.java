@@ -21,6 +21,8 @@ import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.menus.UIElement;
 
+import reglet.workbench.section.SectionView;
+
 /** What the commands do. */
 public final class Handlers {
 
@@ -105,6 +107,19 @@ public final class Handlers {
                 window.getWorkbench().showPerspective(DraftPerspective.ID, window);
             } catch (WorkbenchException unavailable) {
                 throw new ExecutionException("the wall and its paper can't be shown", unavailable);
+            }
+        }
+    }
+
+    /** Gives the section the width of a page, to write in it. */
+    public static final class Page extends OnSession {
+        @Override
+        void run(Session session, IWorkbenchWindow window, ExecutionEvent event) throws ExecutionException {
+            try {
+                // a section that was in focus before counts as activated, though the new layout took the keyboard from it
+                window.getWorkbench().showPerspective(WritePerspective.ID, window).showView(SectionView.ID).setFocus();
+            } catch (WorkbenchException unavailable) {
+                throw new ExecutionException("the section can't be shown", unavailable);
             }
         }
     }

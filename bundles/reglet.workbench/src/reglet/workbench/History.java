@@ -27,8 +27,9 @@ final class History {
      *
      * @throws ExecutionException when it can't be made, with the reason as its cause; nothing is changed then
      */
-    void make(Session session, String label, List<String> files, Edit.Change change, IProgressMonitor monitor) throws ExecutionException {
-        operations.get().execute(new Edit(label, files, session, change, context.get()), monitor, null);
+    void make(Session session, String label, List<String> files, List<String> copies, Edit.Change change, IProgressMonitor monitor)
+            throws ExecutionException {
+        operations.get().execute(new Edit(label, files, copies, session, change, context.get()), monitor, null);
     }
 
     IStatus undo() throws ExecutionException {

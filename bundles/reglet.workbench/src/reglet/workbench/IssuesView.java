@@ -60,7 +60,8 @@ public final class IssuesView extends Part {
             new Column("State", 40, line -> session().snapshot().map(now -> IssueWords.state(now.job().job(), (Question) line)).orElse("")),
             new Column("Asked", 38, line -> ((Question) line).question())));
         issues.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changes()));
-        questions.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> question((Question) event.item.getData())));
+        questions.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
+            question((Question) event.item.getData())));
         words = Ui.named(new Text(sash, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER), "What changed, or was answered");
         sash.setWeights(45, 55);
         giveOut = new GiveOut(page, this::freeze);
@@ -151,7 +152,8 @@ public final class IssuesView extends Part {
         List<?> all = issues.getInput() == null ? List.of() : (List<?>) issues.getInput();
         int[] selected = issues.getTable().getSelectionIndices();
         if (all.size() < 2 || selected.length == 0) {
-            words.setText(all.size() < 2 ? "Nothing was given out yet. Give the sections out below; what changes afterwards is told here." : "");
+            words.setText(all.size() < 2 ? "Nothing was given out yet. Give the sections out below; what changes afterwards is told here."
+                : "");
             return;
         }
         int last = selected.length > 1 ? selected[selected.length - 1] : Math.min(selected[0] + 1, all.size() - 1);

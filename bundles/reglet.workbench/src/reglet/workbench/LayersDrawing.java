@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 
 import reglet.model.Drawing;
 import reglet.model.UnusableInput;
+import reglet.workbench.settings.Units;
 
 /** The section through the wall in focus beside its build-up: the rows there are its notes, and both select the same component. */
 final class LayersDrawing {
@@ -42,7 +43,8 @@ final class LayersDrawing {
 
     private static Drawn drawn(Snapshot now, String wall) {
         try {
-            return new Drawn(now.job().details(wall).stream().filter(drawing -> drawing.id().equals(BUILD_UP)).findFirst(), "");
+            return new Drawn(now.job().details(wall, Units.shown()).stream()
+                .filter(drawing -> drawing.id().equals(BUILD_UP)).findFirst(), "");
         } catch (UnusableInput unusable) {
             return new Drawn(Optional.empty(), "≠ The section can't be drawn: " + unusable.getMessage());
         }

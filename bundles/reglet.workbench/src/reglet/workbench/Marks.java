@@ -1,6 +1,7 @@
 package reglet.workbench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import reglet.model.Checked;
@@ -20,6 +21,11 @@ public final class Marks {
             case GAP -> "○";
             case CAUTION -> "△";
         };
+    }
+
+    /** The gravest kind among findings, of which there is one at least. */
+    static Finding.Kind worst(List<Finding> findings) {
+        return findings.stream().map(Finding::kind).min(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** "≠ conflict". */

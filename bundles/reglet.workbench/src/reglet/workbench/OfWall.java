@@ -38,7 +38,7 @@ final class OfWall<T> {
 
     /** Asks for the wall type in focus unless it was asked for already. */
     State follow(Session session) {
-        Snapshot now = session.snapshot().orElse(null);
+        Snapshot now = session.seen().orElse(null);
         String focus = session.focus().wall();
         if (now == null || focus.isEmpty()) {
             latest.cancel();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -24,10 +25,14 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
 
 import reglet.model.Choice;
 import reglet.model.Component;
 import reglet.model.Option;
+import reglet.workbench.alternates.AlternateHandler;
+import reglet.workbench.settings.Units;
 
 /**
  * The options of the component in focus as sentences, each with what it would bring. Enter, Space or a double click accepts one;
@@ -106,7 +111,8 @@ final class OptionsList {
         Menu menu = new Menu(table.getTable());
         item(menu, "Accept this option\tEnter", () -> accept(false));
         item(menu, "Accept it beside the others, or no longer\tShift+Enter", () -> accept(true));
-        item(menu, "Leave undecided\tDelete", this::undecide);
+        item(menu, "Leave undecided, or as the base bid\tDelete", this::undecide);
+        item(menu, "Offer it as an alternate\u2026\tCtrl+Shift+A", this::offer);
         table.getTable().setMenu(menu);
     }
 
@@ -119,10 +125,10 @@ final class OptionsList {
     /** Accepts the selected option, in place of the others or beside them. */
     void accept(boolean beside) {
         Focus focus = session.focus();
-        if (!(table.getStructuredSelection().getFirstElement() instanceof Line line) || session.snapshot().isEmpty()) {
+        if (!(table.getStructuredSelection().getFirstElement() instanceof Line line) || session.seen().isEmpty()) {
             return;
         }
-        Component component = session.snapshot().get().component(focus.component()).orElseThrow();
+        Component component = session.seen().get().component(focus.component()).orElseThrow();
         List<Option> accept = new ArrayList<>();
         if (beside) {
             accept.addAll(accepted(component));
@@ -133,25 +139,39 @@ final class OptionsList {
             accept.add(line.option());
         }
         if (!accept.isEmpty() && !accept.equals(accepted(component))) {
-            session.choose(focus.wall(), component.id(), accept);
+            session.choosing().choose(focus.wall(), component.id(), accept);
         }
     }
 
     private void undecide() {
         Focus focus = session.focus();
-        if (session.snapshot().flatMap(now -> now.wall(focus.wall())).flatMap(wall -> wall.choice(focus.component())).isPresent()) {
-            session.undecide(focus.wall(), focus.component());
+        if (session.seen().flatMap(now -> now.wall(focus.wall())).flatMap(wall -> wall.choice(focus.component())).isPresent()) {
+            session.choosing().undecide(focus.wall(), focus.component());
         }
     }
 
+    /** Asks for what is to be said of the selected option as an alternate. */
+    private void offer() {
+        try {
+            PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(AlternateHandler.OFFER, null);
+        } catch (CommandException unavailable) {
+            session.say("It can't be offered now: " + unavailable.getMessage(), true);
+        }
+    }
+
+    /** The option that is selected. */
+    Optional<Option> selected() {
+        return table.getStructuredSelection().getFirstElement() instanceof Line line ? Optional.of(line.option()) : Optional.empty();
+    }
+
     private List<Option> accepted(Component component) {
-        return session.snapshot().flatMap(now -> now.wall(session.focus().wall())).flatMap(wall -> wall.choice(component.id()))
+        return session.seen().flatMap(now -> now.wall(session.focus().wall())).flatMap(wall -> wall.choice(component.id()))
             .map(Choice::accept).orElse(List.of()).stream().flatMap(id -> component.option(id).stream()).toList();
     }
 
     /** Shows the options of the component in focus, and works out what each would bring. */
     void follow() {
-        Snapshot now = session.snapshot().orElseThrow();
+        Snapshot now = session.seen().orElseThrow();
         Focus focus = session.focus();
         Component component = now.component(focus.component()).orElse(null);
         if (component == null) {
@@ -230,7 +250,7 @@ final class OptionsList {
     /** The first finding in full, or what a specifier should know of the option. */
     private static String detail(Line line) {
         String brings = line.consequence().flatMap(consequence -> consequence.brings().stream().findFirst())
-            .map(finding -> Marks.word(finding.kind()) + ": " + finding.says()).orElse("");
+            .map(finding -> Marks.word(finding.kind()) + ": " + finding.statement().in(Units.shown())).orElse("");
         return brings.isEmpty() ? line.option().note() : brings;
     }
 

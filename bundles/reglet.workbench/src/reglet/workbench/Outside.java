@@ -76,7 +76,8 @@ final class Outside {
         Map<String, String> there = now.texts(folder);
         Map<String, String> all = new TreeMap<>(texts);
         all.putAll(there);
-        Set<String> differing = all.keySet().stream().filter(file -> !String.valueOf(there.get(file)).equals(String.valueOf(texts.get(file))))
+        Set<String> differing = all.keySet().stream().filter(file ->
+            !String.valueOf(there.get(file)).equals(String.valueOf(texts.get(file))))
             .collect(Collectors.toCollection(TreeSet::new));
         known = now;
         return differing;

@@ -1,5 +1,6 @@
 package reglet.workbench;
 
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
@@ -25,8 +26,12 @@ public abstract class Part extends ViewPart implements Session.Listener {
         if (asksHere()) {
             new AskBar(frame, session.asks(), this::setFocus);
         }
+        if (followsBid()) {
+            new BidBanner(frame, session);
+        }
         stack = new Composite(frame, SWT.NONE);
-        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        // takes the room that there is: what all that stands in it would like to have is never measured
+        GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(stack);
         stack.setLayout(new StackLayout());
         emptyPage = new Composite(stack, SWT.NONE);
         emptyPage.setLayout(new GridLayout());
@@ -63,6 +68,11 @@ public abstract class Part extends ViewPart implements Session.Listener {
 
     /** Whether the window's questions stand on top of this view; one view of a perspective has them. */
     protected boolean asksHere() {
+        return false;
+    }
+
+    /** Whether the view shows the job as the bid that is chosen in the wall, and says so where that isn't the work as it will be built. */
+    protected boolean followsBid() {
         return false;
     }
 

@@ -12,15 +12,18 @@ import org.eclipse.swt.custom.LineStyleEvent;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Caret;
 import org.eclipse.swt.widgets.Composite;
+
+import reglet.workbench.Leads.Lead;
 
 /**
  * Text that is read, not typed: paragraphs with headings, emphasis, hanging marks and places that lead somewhere. Built on the
  * window's thread and shown at once, without moving what the person reads when the text is the same.
  */
 public final class Prose {
-    private final StyledText text;
+    private final Room text;
     private final Caret caret;
     private Font plain;
     private Font shownIn;
@@ -32,7 +35,7 @@ public final class Prose {
     private List<Paragraph> paragraphs = new ArrayList<>();
     private List<Paragraph> shown = List.of();
     private final List<Lead> leads = new ArrayList<>();
-    private List<Lead> shownLeads = List.of();
+    private final Leads shownLeads;
     private final Map<Integer, Painter> pictures = new HashMap<>();
     private Map<Integer, Painter> shownPictures = Map.of();
 
@@ -46,12 +49,24 @@ public final class Prose {
     private record Paragraph(String words, List<StyleRange> styles, int first, int rest) {
     }
 
-    /** A stretch of text that leads somewhere. */
-    private record Lead(int start, int end, Runnable to) {
+    /** Takes the room that it is given: measuring how much a long text would like to have takes longer than showing it. */
+    private static final class Room extends StyledText {
+        Room(Composite parent) {
+            super(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.READ_ONLY);
+        }
+
+        @Override
+        public Point computeSize(int width, int height, boolean changed) {
+            return new Point(Math.max(1, width), Math.max(1, height));
+        }
+
+        int height(int width) {
+            return super.computeSize(width, SWT.DEFAULT, true).y;
+        }
     }
 
     public Prose(Composite parent, String name) {
-        text = Ui.named(new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.READ_ONLY), name);
+        text = Ui.named(new Room(parent), name);
         text.setEditable(false);
         caret = text.getCaret();
         text.setCaret(null);
@@ -68,12 +83,7 @@ public final class Prose {
                     event.style.metrics.ascent));
             }
         });
-        text.addListener(SWT.MouseUp, event -> {
-            int offset = text.getOffsetAtPoint(new org.eclipse.swt.graphics.Point(event.x, event.y));
-            if (offset >= 0 && text.getSelectionCount() == 0) {
-                shownLeads.stream().filter(lead -> lead.start <= offset && offset < lead.end).findFirst().ifPresent(lead -> lead.to.run());
-            }
-        });
+        shownLeads = new Leads(text);
     }
 
     private void style(LineStyleEvent event) {
@@ -104,9 +114,10 @@ public final class Prose {
         return paragraphs.size();
     }
 
-    /** Shows where the keyboard stands in the text. */
+    /** Shows where the keyboard stands in the text, which then has keys of its own. */
     public Prose withCaret() {
         text.setCaret(caret);
+        shownLeads.byClickAlone();
         return this;
     }
 
@@ -182,10 +193,18 @@ public final class Prose {
         return Math.max(1, text.getClientArea().width - 2 * text.getLeftMargin() - 2);
     }
 
+    /** How high the text is in a width, in points; measures all of it. */
+    public int height(int width) {
+        return text.height(width);
+    }
+
     /** A run in the theme's colour for links, which leads somewhere. */
     public Prose lead(String run, Runnable to) {
         leads.add(new Lead(words.length(), words.length() + run.length(), to));
-        return styled(run, null, text.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND));
+        styled(run, null, text.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND));
+        // where keys reach it; a page that is written in would be full of lines
+        styles.get(styles.size() - 1).underline = text.getCaret() == null;
+        return this;
     }
 
     /** What was written from an offset on leads somewhere; leads made before it go first. */
@@ -233,13 +252,13 @@ public final class Prose {
         List<Paragraph> before = text.getFont().equals(shownIn) ? shown : List.of();
         boolean changed = !paragraphs.equals(before);
         shownIn = text.getFont();
-        shownLeads = List.copyOf(leads);
         shownPictures = Map.copyOf(pictures);
         if (changed) {
             replace(before, List.copyOf(paragraphs));
         } else if (!pictures.isEmpty()) {
             text.redraw();
         }
+        shownLeads.are(leads, changed);
         pictures.clear();
         words.setLength(0);
         start = 0;
@@ -248,29 +267,32 @@ public final class Prose {
         return changed;
     }
 
-    /** Replaces only the lines that are others: those before and after keep their place and are not measured again. */
+    /** Replaces only the lines that are others: the rest keep their place and are not measured again. */
     private void replace(List<Paragraph> before, List<Paragraph> now) {
-        int least = Math.min(before.size(), now.size());
-        int same = 0;
-        while (same < least && before.get(same).equals(now.get(same))) {
-            same++;
-        }
-        int end = 0;
-        while (end < least - same && before.get(before.size() - 1 - end).equals(now.get(now.size() - 1 - end))) {
-            end++;
-        }
-        String other = now.subList(same, now.size() - end).stream().map(line -> line.words + "\n").collect(Collectors.joining());
+        List<Lines.Change<Paragraph>> changes = Lines.changes(before, now);
         int top = text.getTopPixel();
         text.setRedraw(false);
-        shown = now;
-        if (same + end == 0) {
-            text.setText(other);
+        if (changes.size() == 1 && changes.get(0).lines().size() == now.size()) {
+            shown = now;
+            text.setText(lines(now));
         } else {
-            int from = text.getOffsetAtLine(same);
-            text.replaceTextRange(from, text.getOffsetAtLine(before.size() - end) - from, other);
+            // the styles of each line are asked for after each change; from the end on, so that the lines before keep their numbers
+            shown = new ArrayList<>(before);
+            for (int i = changes.size() - 1; i >= 0; i--) {
+                Lines.Change<Paragraph> change = changes.get(i);
+                int from = text.getOffsetAtLine(change.from());
+                int length = text.getOffsetAtLine(change.to()) - from;
+                shown.subList(change.from(), change.to()).clear();
+                shown.addAll(change.from(), change.lines());
+                text.replaceTextRange(from, length, lines(change.lines()));
+            }
         }
         text.setTopPixel(top);
         text.setRedraw(true);
+    }
+
+    private static String lines(List<Paragraph> paragraphs) {
+        return paragraphs.stream().map(line -> line.words + "\n").collect(Collectors.joining());
     }
 
     public void top() {

@@ -20,8 +20,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TableColumn;
 
 import reglet.model.Quantity;
+import reglet.model.ShownUnits;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.Unit;
 import reglet.model.Worksheet;
+import reglet.workbench.settings.Units;
 
 /** The quantities of a wall, sorted by the column that is clicked; copied as a table with Ctrl+C. */
 final class QuantitiesTable {
@@ -33,9 +36,12 @@ final class QuantitiesTable {
     /** A quantity in its unit. */
     record Row(String item, double number, String amount, String unit) {
         static Row of(Worksheet.Amount amount) {
-            Quantity quantity = amount.quantity();
-            return new Row(amount.label(), amount.unit().fromSi(amount.si()), quantity.text().replace(" " + amount.unit().symbol(), ""),
-                amount.unit() == Unit.ONE ? "each" : amount.unit().symbol());
+            ShownUnits units = Units.shown();
+            Quantity quantity = units.turned(amount.quantity(), Sense.PLAIN);
+            Unit unit = quantity.unit();
+            String other = units.both() ? units.beside(quantity, Sense.PLAIN) : "";
+            return new Row(amount.label(), unit.fromSi(amount.si()), quantity.text().replace(" " + unit.symbol(), ""),
+                (unit == Unit.ONE ? "each" : unit.symbol()) + (other.isEmpty() ? "" : " (" + other + ")"));
         }
     }
 
@@ -47,9 +53,9 @@ final class QuantitiesTable {
         Ui.named(table.getTable(), "Quantities");
         table.getTable().setHeaderVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
-        column(columns, "Quantity", SWT.LEFT, 64, 22, Row::item, Comparator.comparing(Row::item));
-        column(columns, "Amount", SWT.RIGHT, 20, 9, Row::amount, Comparator.comparingDouble(Row::number));
-        column(columns, "Unit", SWT.LEFT, 16, 7, Row::unit, Comparator.comparing(Row::unit).thenComparing(Row::item));
+        column(columns, "Quantity", SWT.LEFT, 54, 22, Row::item, Comparator.comparing(Row::item));
+        column(columns, "Amount", SWT.RIGHT, 18, 9, Row::amount, Comparator.comparingDouble(Row::number));
+        column(columns, "Unit", SWT.LEFT, 28, 7, Row::unit, Comparator.comparing(Row::unit).thenComparing(Row::item));
         table.getTable().addKeyListener(KeyListener.keyPressedAdapter(event -> {
             if (event.keyCode == 'c' && (event.stateMask & SWT.MOD1) != 0) {
                 copy();

@@ -148,7 +148,7 @@ final class RemediesList {
 
     private void apply() {
         if (table.getStructuredSelection().getFirstElement() instanceof Line line && session.snapshot().orElse(null) == asked) {
-            session.remedy("Remedy: " + line.change(), line.remedy().changes());
+            session.choosing().remedy("Remedy: " + line.change(), line.remedy().changes());
         }
     }
 }

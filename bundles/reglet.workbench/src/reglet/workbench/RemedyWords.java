@@ -2,14 +2,17 @@ package reglet.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import reglet.model.Change;
 import reglet.model.Component;
 import reglet.model.Finding;
 import reglet.model.Meeting;
 import reglet.model.Option;
+import reglet.model.Property;
 import reglet.model.Remedy;
 import reglet.model.WallType;
+import reglet.workbench.settings.Units;
 
 /** What a remedy changes, in the words of the window. */
 final class RemedyWords {
@@ -42,7 +45,7 @@ final class RemedyWords {
         String[] parts = change.set().split("\\.", 3);
         WallType wall = now.wall(parts[0]).orElse(null);
         if (wall == null) {
-            return now.label(change.set()) + to(change) + ", a fact of the job";
+            return now.label(change.set()) + to(change.set(), change) + ", a fact of the job";
         }
         String where = wall.id().equals(finding.wall()) ? "" : wall.id() + " ";
         Component component = now.component(parts[1]).orElse(null);
@@ -51,13 +54,17 @@ final class RemedyWords {
         }
         String subject = wall.meetings().stream().filter(met -> met.id().equals(parts[1])).map(Meeting::subject).findFirst().orElse("");
         if (!subject.isEmpty()) {
-            return where + parts[1] + ", " + now.label(subject + "." + parts[2]) + to(change) + ", a fact of the wall";
+            return where + parts[1] + ", " + now.label(subject + "." + parts[2]) + to(subject + "." + parts[2], change)
+                + ", a fact of the wall";
         }
-        return where + now.label(parts[1] + "." + parts[2]) + to(change) + (component == null ? ", a fact of the wall" : "");
+        String path = parts[1] + "." + parts[2];
+        return where + now.label(path) + to(path, change) + (component == null ? ", a fact of the wall" : "");
     }
 
-    private static String to(Change change) {
-        return change.to().isEmpty() ? ": no value of its own" : " " + change.to();
+    private String to(String path, Change change) {
+        Optional<Property> property = now.job().pack().property(path);
+        return change.to().isEmpty() ? ": no value of its own" : " " + property.flatMap(one -> one.type().read(change.to()))
+            .map(value -> Units.text(property, value)).orElse(change.to());
     }
 
     private static String options(Component component, String ids) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 import reglet.desk.Saving;
 import reglet.model.UnusableInput;
@@ -16,6 +17,7 @@ import reglet.workbench.section.Kept;
  * done in the window, the person is asked.
  */
 final class Rereading {
+    private static final String UNUSABLE = "The files were changed outside and can't be used; the window shows how they stood before.";
     private final Session session;
     private final History history;
     private final Outside outside = new Outside(this::lookForChanges);
@@ -48,7 +50,9 @@ final class Rereading {
             if (!lost.isEmpty()) {
                 session.onWindow(() -> session.asks().put(ask(folder, files, lost)));
             } else if (!files.isEmpty()) {
-                read(folder, "The files were changed outside; this is how they stand now.");
+                // what undo refused a moment ago is to be read still
+                read(folder, "The files were changed outside; this is how they stand now.",
+                    told -> !told.startsWith(UNUSABLE));
             }
         });
     }
@@ -59,7 +63,8 @@ final class Rereading {
         Set<String> lost = new TreeSet<>(Outside.lost(files, Stamps.of(folder).texts(folder), history.edits()));
         now.job().job().walls().stream().filter(wall -> session.typing().isOpen(Session.VALUE + " " + wall.id() + "."))
             .map(wall -> Saving.wallFile(wall.id())).filter(files::contains).forEach(lost::add);
-        now.job().job().sections().stream().filter(section -> Kept.places(section).stream().anyMatch(session.typing()::isOpen)).map(Kept::file)
+        now.job().job().sections().stream().filter(section ->
+            Kept.places(section).stream().anyMatch(session.typing()::isOpen)).map(Kept::file)
             .filter(files::contains).forEach(lost::add);
         return lost;
     }
@@ -74,7 +79,8 @@ final class Rereading {
     private void readOver(Path folder, Set<String> files) {
         session.work().run("Reading the job again", true, monitor -> {
             history.forget(files);
-            read(folder, "Read in; what this window had changed in " + String.join(", ", files) + " can't be taken back any more.");
+            read(folder, "Read in; what this window had changed in " + String.join(", ", files) + " can't be taken back any more.", told ->
+                false);
         });
     }
 
@@ -90,18 +96,18 @@ final class Rereading {
         session.work().run("Reading the job again", true, monitor -> {
             Snapshot now = session.snapshot().orElse(null);
             if (now != null) {
-                read(now.job().folder(), "Read again.");
+                read(now.job().folder(), "Read again.", told -> false);
             }
         });
     }
 
-    private void read(Path folder, String words) throws IOException {
+    /** Reads the job; {@code stays} says which trouble that was told before is still of use. */
+    private void read(Path folder, String words, Predicate<String> stays) throws IOException {
         try {
-            session.changed(session.desk().open(folder), words);
+            session.changed(session.desk().open(folder), words, stays);
         } catch (UnusableInput unusable) {
             outside.differing();
-            session.say("The files were changed outside and can't be used; the window shows how they stood before. "
-                + Session.words(unusable), true);
+            session.say(UNUSABLE + " " + Session.words(unusable), true);
         }
     }
 }

@@ -28,7 +28,8 @@ final class RunningItem extends ContributionItem {
     @Override
     public void fill(Composite parent) {
         page = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(Ui.characters(page, 1), 0).applyTo(page);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(Ui.characters(page, 1), 0)
+            .extendedMargins(0, Ui.characters(page, 1), 0, 0).applyTo(page);
         StatusLineLayoutData data = new StatusLineLayoutData();
         data.widthHint = Ui.characters(page, CHARACTERS);
         page.setLayoutData(data);

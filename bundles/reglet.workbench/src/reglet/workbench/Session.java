@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 import org.eclipse.core.commands.ExecutionException;
@@ -15,6 +16,7 @@ import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.swt.widgets.Display;
 
+import reglet.desk.Bid;
 import reglet.desk.Caches;
 import reglet.desk.Cancelled;
 import reglet.desk.Desk;
@@ -22,9 +24,7 @@ import reglet.desk.Drafts;
 import reglet.desk.InstalledPacks;
 import reglet.desk.OpenJob;
 import reglet.desk.Outputs;
-import reglet.desk.Saving;
 import reglet.model.Change;
-import reglet.model.Option;
 import reglet.model.Problem;
 import reglet.model.UnusableInput;
 import reglet.workbench.section.Kept;
@@ -42,6 +42,8 @@ public final class Session {
     private final Recent recent;
     private final OneByOne work = new OneByOne(this::say);
     private final Asks asks = new Asks();
+    private final ShownBid shown = new ShownBid();
+    private final Choosing choosing = new Choosing(this);
     private final Typing typing;
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private volatile Optional<Snapshot> snapshot = Optional.empty();
@@ -72,8 +74,8 @@ public final class Session {
         this.recent = recent;
         this.typing = new Typing(drafts);
         typing.taking(VALUE, (where, text) -> {
-            String[] path = where.split("\\.", 3);
-            set(path[0], path[1], path[2], text, refused -> say(refused, true));
+            Change change = new Change(where, text);
+            choosing.remedy(change.text(), List.of(change));
         });
         Kept.takeBack(this);
     }
@@ -92,6 +94,24 @@ public final class Session {
 
     public Focus focus() {
         return focus;
+    }
+
+    /** As which bid the wall, its drawing, worksheets and section are shown, and which version of a choice is changed there. */
+    public Bid bid() {
+        return shown.bid();
+    }
+
+    /** The job as that bid. */
+    public Optional<Snapshot> seen() {
+        return snapshot.map(shown::of);
+    }
+
+    /** Shows the wall, its drawing, worksheets and section as a bid. */
+    public void showAs(Bid bid) {
+        run("Showing another bid", false, monitor -> snapshot.ifPresent(now -> {
+            shown.show(bid, now);
+            onWindow(() -> publish(snapshot, message, trouble));
+        }));
     }
 
     public Recent recent() {
@@ -138,6 +158,7 @@ public final class Session {
                 OpenJob opened = desk().open(whole);
                 rereading.know(whole);
                 Snapshot first = Snapshot.of(opened);
+                shown.show(Bid.AGREED, first);
                 recent.put(whole);
                 onWindow(() -> {
                     history.clear();
@@ -185,33 +206,9 @@ public final class Session {
         rereading.reload();
     }
 
-    /** Accepts these options for a component, in place of those accepted now. */
-    void choose(String wall, String component, List<Option> accept) {
-        String label = wall + " " + component + ": " + String.join(" or ", accept.stream().map(Option::title).toList());
-        List<String> ids = accept.stream().map(Option::id).toList();
-        change(label, List.of(Saving.wallFile(wall)), job -> Saving.choose(job, wall, component, ids), refused -> say(refused, true));
-    }
-
-    /** Takes back what is accepted for a component. */
-    void undecide(String wall, String component) {
-        change(wall + " " + component + ": undecided", List.of(Saving.wallFile(wall)), job -> Saving.undecide(job, wall, component),
-            refused -> say(refused, true));
-    }
-
-    /**
-     * Sets a value as typed.
-     *
-     * @param refused given the reason in words, on the window's thread, when the value can't be used; nothing is changed then
-     */
-    void set(String wall, String component, String property, String value, Consumer<String> refused) {
-        change(wall + " " + component + "." + property + ": " + value, List.of(Saving.wallFile(wall)),
-            job -> Saving.set(job, wall, component, property, value), refused);
-    }
-
-    /** Makes the changes of a remedy, of facts too, as one that can be taken back. */
-    void remedy(String label, List<Change> changes) {
-        snapshot.ifPresent(now -> change(label, Saving.files(now.job(), changes), job -> Saving.apply(job, changes),
-            refused -> say(refused, true)));
+    /** Changes of choices, in the version that the bid shown has. */
+    Choosing choosing() {
+        return choosing;
     }
 
     /**
@@ -222,9 +219,18 @@ public final class Session {
      * @param refused given the reason in words, on the window's thread, when it can't be made; nothing is changed then
      */
     public void change(String label, List<String> files, Edit.Change change, Consumer<String> refused) {
+        change(label, files, List.of(), change, refused);
+    }
+
+    /**
+     * The same for a change that also copies files into the job's folder.
+     *
+     * @param copies where they may be copied to, in the job's folder
+     */
+    public void change(String label, List<String> files, List<String> copies, Edit.Change change, Consumer<String> refused) {
         run(label, false, monitor -> {
             try {
-                history.make(this, label, files, change, monitor);
+                history.make(this, label, files, copies, change, monitor);
             } catch (ExecutionException failed) {
                 String why = failed.getCause() instanceof UnusableInput unusable ? reasons(unusable) : failed.getMessage();
                 onWindow(() -> refused.accept(why));
@@ -277,13 +283,20 @@ public final class Session {
 
     /** Takes over a changed job; called beside the window's thread by what changed it. */
     void changed(OpenJob job, String words) {
+        changed(job, words, said -> false);
+    }
+
+    /** The same; a trouble that was told and is still of use stays in sight before the words. */
+    void changed(OpenJob job, String words, Predicate<String> stays) {
         // first of all: what another program writes from now on is to be noticed
         rereading.know(job.folder());
         Snapshot next = Snapshot.of(job);
+        shown.show(shown.bid(), next);
         snapshot = Optional.of(next);
         onWindow(() -> {
             asks.drop(Outside.ABOUT);
-            publish(Optional.of(next), words, false);
+            boolean keeps = trouble && stays.test(message);
+            publish(Optional.of(next), keeps ? message + " " + words : words, keeps);
         });
     }
 

@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import reglet.desk.AlternateBeside;
 import reglet.desk.OpenJob;
 import reglet.model.Checked;
 import reglet.model.Component;
 import reglet.model.Finding;
+import reglet.model.Property;
+import reglet.model.Scope;
 import reglet.model.WallType;
 
 /** A job as it stands, checked. Immutable: every change gives another one. */
@@ -34,8 +37,19 @@ public record Snapshot(OpenJob job, Checked checked) {
         return findings(wall).stream().filter(finding -> finding.component().equals(component)).toList();
     }
 
+    /** What stands on a wall type as it will be built: without what alternates that are only offered would bring. */
+    public List<Finding> standing(String wall) {
+        return AlternateBeside.standing(job.job(), findings(wall));
+    }
+
+    /** What stands as it will be built, of a wall type and a component. */
+    public List<Finding> standing(String wall, String component) {
+        return standing(wall).stream().filter(finding -> finding.component().equals(component)).toList();
+    }
+
+    /** A wall type as it will be built: with what accepted alternates choose. */
     public Optional<WallType> wall(String id) {
-        return job.job().wall(id);
+        return job.assembly().job().wall(id);
     }
 
     public Optional<Component> component(String id) {
@@ -56,6 +70,12 @@ public record Snapshot(OpenJob job, Checked checked) {
         List<Component> components = job.pack().components();
         return components.stream().map(Component::id).filter(id -> !findings(wall, id).isEmpty()).findFirst()
             .or(() -> components.stream().map(Component::id).findFirst()).orElse("");
+    }
+
+    /** What declares a fact of wall types: "height". */
+    public Optional<Property> factOfWall(String name) {
+        return job.pack().subjects().stream().filter(subject -> subject.scope() == Scope.WALL)
+            .flatMap(subject -> subject.property(name).stream()).findFirst();
     }
 
     /** Words for the owner of an expression name and its property: "Lath: weight". */

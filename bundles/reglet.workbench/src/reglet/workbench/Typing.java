@@ -62,6 +62,19 @@ public final class Typing {
         note(place, text);
     }
 
+    /** What was kept at a place and never taken over; "" for nothing. Reads a file: to be asked beside the window's thread. */
+    public String kept(String place) {
+        Path folder = job;
+        synchronized (pending) {
+            String newest = pending.get(place);
+            if (newest != null) {
+                return newest;
+            }
+        }
+        return folder == null ? "" : drafts.of(folder).stream().filter(draft -> draft.place().equals(place)).map(Draft::text).findFirst()
+            .orElse("");
+    }
+
     /** The text of a place was taken over, or the person thought better of it. */
     public void done(String place) {
         if (open.remove(place)) {

@@ -26,6 +26,10 @@ public final class Ui {
     private static PixelConverter measure;
     private static Font measured;
 
+    private static final String STRONG = "reglet.strong";
+    private static final double USUAL_HEIGHT = 10;
+    private static final double USUAL_DPI = 96;
+
     private Ui() {
     }
 
@@ -56,8 +60,17 @@ public final class Ui {
         return font(control, FontDescriptor.createFrom(control.getFont()).increaseHeight(3).setStyle(SWT.BOLD));
     }
 
+    /** The emphasis at the size that the control's text has now; made once for each size. */
     public static Font strong(Control control) {
-        return font(control, FontDescriptor.createFrom(control.getFont()).setStyle(SWT.BOLD));
+        if (!(control.getData(STRONG) instanceof Strong made) || !made.of().equals(control.getFont())) {
+            Font strong = font(control, FontDescriptor.createFrom(control.getFont()).setStyle(SWT.BOLD));
+            control.setData(STRONG, new Strong(control.getFont(), strong));
+            return strong;
+        }
+        return made.font();
+    }
+
+    private record Strong(Font of, Font font) {
     }
 
     private static Font font(Control control, FontDescriptor descriptor) {
@@ -84,6 +97,20 @@ public final class Ui {
             measured = font;
         }
         return measure.convertWidthInCharsToPixels(count);
+    }
+
+    /** Whether a control, or one in it, has the keyboard. */
+    public static boolean hasKeyboard(Control control) {
+        Control at = control.getDisplay().getFocusControl();
+        while (at != null && at != control) {
+            at = at.getParent();
+        }
+        return at != null;
+    }
+
+    /** How many times the usual size the text of a control has: 1 for 10 pt at 96 dots an inch. */
+    static double larger(Control control) {
+        return control.getFont().getFontData()[0].getHeight() / USUAL_HEIGHT * control.getDisplay().getDPI().y / USUAL_DPI;
     }
 
     /** Runs on the window's thread unless the widget is gone by then. */

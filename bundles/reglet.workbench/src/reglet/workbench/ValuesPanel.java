@@ -9,8 +9,6 @@ import java.util.function.Consumer;
 
 import org.eclipse.swt.widgets.Composite;
 
-import reglet.desk.Saving;
-import reglet.desk.Walls;
 import reglet.model.Choice;
 import reglet.model.Component;
 import reglet.model.Option;
@@ -31,7 +29,7 @@ final class ValuesPanel {
         this.session = session;
         this.fields = new Fields(parent, this::take);
         fields.hear((line, text) -> {
-            String place = Session.VALUE + " " + wall + "." + component + "." + line.key();
+            String place = Session.VALUE + " " + session.choosing().address(wall, component, line.key());
             if (text.equals(line.value()) || line.key().equals(BY) || line.key().equals(BECAUSE)) {
                 session.typing().done(place);
             } else {
@@ -42,7 +40,7 @@ final class ValuesPanel {
 
     /** Shows the values of the component in focus. */
     void follow() {
-        Snapshot now = session.snapshot().orElseThrow();
+        Snapshot now = session.seen().orElseThrow();
         wall = session.focus().wall();
         Optional<Component> shown = now.component(session.focus().component());
         component = shown.map(Component::id).orElse("");
@@ -50,15 +48,11 @@ final class ValuesPanel {
         List<Fields.Line> lines = new ArrayList<>();
         choice.ifPresent(made -> {
             lines.addAll(lines(now, wall, shown.orElseThrow(), made));
-            lines.add(remark(BY, "Fixed by", "who or what fixed it", made.by()));
-            lines.add(remark(BECAUSE, "Because", "the reason", made.because()));
+            lines.add(Fields.Line.of(BY, "Fixed by", "who or what fixed it", made.by()));
+            lines.add(Fields.Line.of(BECAUSE, "Because", "the reason", made.because()));
         });
-        fields.show(wall + " " + component, lines, component.isEmpty() || choice.isPresent() ? ""
+        fields.show(wall + " " + component + " " + session.bid(), lines, component.isEmpty() || choice.isPresent() ? ""
             : "Its values can be typed here once an option is accepted.");
-    }
-
-    private static Fields.Line remark(String key, String name, String hint, String value) {
-        return new Fields.Line(key, name, name, "", List.of(), hint, value, "", true);
     }
 
     /** The properties that apply to the first accepted option; alternatives share the values that a person sets. */
@@ -80,7 +74,7 @@ final class ValuesPanel {
             String source = choice.values().containsKey(property.name()) ? "set here"
                 : option.flatMap(found -> found.value(property.name())).isPresent() ? "" : property.usual().isPresent() ? "usual"
                     : "○ not known";
-            lines.add(Fields.Line.of(property, true, source, requirement == null ? "" : requirement.value().text(), own, false));
+            lines.add(Fields.Line.of(property, true, source, Optional.ofNullable(requirement).map(Requirement::value), own, false));
         }
         return lines;
     }
@@ -89,10 +83,9 @@ final class ValuesPanel {
         String at = wall;
         String of = component;
         if (line.key().equals(BY) || line.key().equals(BECAUSE)) {
-            session.change(at + " " + of + ", " + line.name().toLowerCase(java.util.Locale.ROOT) + ": " + value,
-                List.of(Saving.wallFile(at)), job -> Walls.remark(job, at, of, line.key(), value), refused);
+            session.choosing().remark(at, of, line, value, refused);
         } else {
-            session.set(at, of, line.key(), value, refused);
+            session.choosing().set(at, of, line.key(), value, refused);
         }
     }
 }

@@ -22,6 +22,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.handlers.IHandlerService;
 
+import reglet.model.Alternate;
+import reglet.model.Option;
 import reglet.model.WallType;
 import reglet.workbench.start.StartPane;
 import reglet.workbench.settings.Units;
@@ -38,6 +40,7 @@ public final class WallView extends Part {
     private Label title;
     private Label facts;
     private Label counts;
+    private BidChooser bids;
     private TableViewer rows;
     private List<BuildUp.Row> built = List.of();
     private Label component;
@@ -59,6 +62,7 @@ public final class WallView extends Part {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).applyTo(counts);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(Ui.characters(facts, 40), SWT.DEFAULT).applyTo(facts);
+        bids = new BidChooser(wall, session());
         SashForm sash = new SashForm(wall, SWT.VERTICAL);
         // takes what is left: what it would like to have is never measured
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(1, 1).applyTo(sash);
@@ -114,15 +118,15 @@ public final class WallView extends Part {
         component.setFont(Ui.strong(component));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(component);
         SashForm sash = new SashForm(frame, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        GridDataFactory.fillDefaults().grab(true, true).hint(1, 1).applyTo(sash);
         options = new OptionsList(sash, session());
         values = new ValuesPanel(sash, session());
-        sash.setWeights(57, 43);
+        sash.setWeights(53, 47);
     }
 
     @Override
     public void jobChanged() {
-        Optional<Snapshot> snapshot = session().snapshot();
+        Optional<Snapshot> snapshot = session().seen();
         if (snapshot.isEmpty()) {
             setPartName("Wall");
             start.show();
@@ -144,7 +148,7 @@ public final class WallView extends Part {
 
     @Override
     public void focusChanged() {
-        session().snapshot().ifPresent(this::drawWall);
+        session().seen().ifPresent(this::drawWall);
     }
 
     private void drawWall(Snapshot now) {
@@ -154,7 +158,8 @@ public final class WallView extends Part {
             return;
         }
         setPartName("Wall " + shown.id());
-        if (put(title, shown.id() + " " + shown.title()) | put(counts, Marks.state(now.findings(shown.id()))) | put(facts, facts(shown))) {
+        if (put(title, shown.id() + " " + shown.title()) | put(counts, Marks.state(now.standing(shown.id())))
+            | put(facts, facts(now, shown)) | bids.follow()) {
             wall.layout();
         }
         List<BuildUp.Row> all = BuildUp.rows(now, shown);
@@ -209,16 +214,24 @@ public final class WallView extends Part {
                 Ui.later(rows.getTable(), () -> rows.getTable().setSelection(row));
             }
         }
-        component.setText(at < 0 ? "Select a component above: its options and values stand here." : all.get(at).component().title());
+        component.setText(at < 0 ? "Select a component above: its options and values stand here." : all.get(at).component().title()
+            + version(all.get(at).component().id()));
         drawing.follow();
         options.follow();
-        values.follow();
+        // the most to lay out: when the rest stands and what the person does meanwhile has been answered
+        Ui.later(wall, () -> session().seen().ifPresent(now -> values.follow()));
+    }
+
+    /** Whose choice is changed below, where it isn't the base bid's. */
+    private String version(String id) {
+        int version = session().bid().version(session().job().job(), session().focus().wall(), id);
+        return version == 0 ? "" : ", for " + Alternate.names(List.of(version)) + " alone";
     }
 
     /** The facts of the wall in one line. */
-    private static String facts(WallType wall) {
-        return wall.facts().entrySet().stream().map(fact -> fact.getKey().replace('_', ' ') + " " + Units.text(fact.getValue().value()))
-            .collect(Collectors.joining(" · "));
+    private static String facts(Snapshot now, WallType wall) {
+        return wall.facts().entrySet().stream().map(fact -> fact.getKey().replace('_', ' ') + " "
+            + Units.text(now.factOfWall(fact.getKey()), fact.getValue().value())).collect(Collectors.joining(" · "));
     }
 
     private void command(String id) {
@@ -237,6 +250,11 @@ public final class WallView extends Part {
     /** Moves the keyboard to the options of the component in focus. */
     void toOptions() {
         options.setFocus();
+    }
+
+    /** The option that is selected for the component in focus. */
+    public Optional<Option> selectedOption() {
+        return options.selected();
     }
 
     OptionsList options() {

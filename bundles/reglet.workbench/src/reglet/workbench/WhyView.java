@@ -15,6 +15,7 @@ import reglet.model.Finding;
 import reglet.model.Option;
 import reglet.model.Requirement;
 import reglet.model.Rule;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.Stated;
 import reglet.workbench.settings.Units;
 
@@ -39,7 +40,7 @@ public final class WhyView extends Part {
 
     @Override
     public void focusChanged() {
-        Snapshot now = session().snapshot().orElse(null);
+        Snapshot now = session().seen().orElse(null);
         Focus focus = session().focus();
         if (now == null || focus.finding().isEmpty() && now.component(focus.component()).isEmpty()) {
             latest.cancel();
@@ -66,10 +67,10 @@ public final class WhyView extends Part {
     }
 
     private void finding(Snapshot now, Finding finding, List<Explanation> explanations) {
-        prose.heading(Marks.sentence(finding.says()));
+        prose.heading(Marks.sentence(finding.statement().in(Units.shown())));
         prose.line(Marks.word(finding.kind()) + ", " + where(now, finding));
         if (!finding.fix().isEmpty()) {
-            prose.title("What to do").line(finding.fix());
+            prose.title("What to do").line(finding.advice().in(Units.shown()));
         }
         values(now, finding);
         Optional<Rule> rule = now.job().pack().rule(finding.rule());
@@ -81,7 +82,7 @@ public final class WhyView extends Part {
             }
             found.let().forEach((name, expression) -> {
                 String value = explanations.stream().map(explanation -> explanation.let().get(name)).filter(result -> result != null)
-                    .findFirst().map(result -> "  (comes to " + result + ")").orElse("");
+                    .findFirst().map(result -> "  (comes to " + Units.text(result) + ")").orElse("");
                 prose.item("let", name + " = " + expression + value);
             });
             prose.item("holds", found.holds());
@@ -106,7 +107,7 @@ public final class WhyView extends Part {
                 owner(now, name).ifPresentOrElse(component -> prose.lead(now.label(name), () -> session()
                     .look(session().focus().onComponent(component))),
                     () -> prose.plain(now.label(name)));
-                prose.plain(": " + Units.text(value) + from(now, finding, name)).end(1, 4);
+                prose.plain(": " + Units.text(now.job().pack().property(name), value) + from(now, finding, name)).end(1, 4);
             });
         }
         if (!finding.missing().isEmpty()) {
@@ -146,7 +147,7 @@ public final class WhyView extends Part {
         prose.line((focus.wall().isEmpty() ? "" : "Wall type " + focus.wall() + ", ") + "owned by section " + component.section() + ": "
             + Marks.state(findings));
         findings.forEach(finding -> prose.mark(Marks.shape(finding.kind())).plain(finding.kind().text() + ": ")
-            .lead(finding.says(), () -> session().look(session().focus().onFinding(finding))).end(1, 4));
+            .lead(finding.statement().in(Units.shown()), () -> session().look(session().focus().onFinding(finding))).end(1, 4));
         Optional<Choice> choice = now.wall(focus.wall()).flatMap(wall -> wall.choice(component.id()));
         choice.ifPresent(made -> choice(now, component, made, focus.wall()));
         if (choice.isEmpty()) {
@@ -172,7 +173,8 @@ public final class WhyView extends Part {
             .filter(requirement -> !requirement.property().basis().isEmpty()).toList();
         if (!required.isEmpty()) {
             prose.title("Where its values come from");
-            required.stream().map(requirement -> requirement.property().label() + " " + requirement.value().text() + ": "
+            required.stream().map(requirement -> requirement.property().label() + " "
+                + Units.shown().text(requirement.value(), Sense.required(requirement.property())) + ": "
                 + requirement.property().basis().stream().map(Basis::text).collect(Collectors.joining("; "))).distinct()
                 .forEach(line -> prose.item("•", line));
         }

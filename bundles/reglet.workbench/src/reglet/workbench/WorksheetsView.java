@@ -15,7 +15,6 @@ import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PartInitException;
@@ -39,7 +38,6 @@ public final class WorksheetsView extends Part {
     private SashForm sheet;
     private QuantitiesTable quantities;
     private Charts charts;
-    private Font strong;
     private int written;
     private OfWall<List<Line>> work;
     private String component = "";
@@ -100,7 +98,6 @@ public final class WorksheetsView extends Part {
         prose = new Prose(sheet, "Worksheet");
         sheet.setWeights(60, 40);
         sheet.setMaximizedControl(prose.control());
-        strong = Ui.strong(prose.control());
         charts = new Charts(prose.control(), prose.control()::redraw);
         prose.control().addListener(SWT.Resize, event -> {
             if (prose.room() != written) {
@@ -126,6 +123,11 @@ public final class WorksheetsView extends Part {
             }
         });
         columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, Ui.characters(list.getTable(), characters)));
+    }
+
+    @Override
+    protected boolean followsBid() {
+        return true;
     }
 
     @Override
@@ -241,7 +243,7 @@ public final class WorksheetsView extends Part {
 
     /** An input with where it comes from, which leads there where that is a choice or a fact. */
     private void input(Worksheet.Input input) {
-        prose.mark("•").plain(input.label() + ": " + input.value().text() + " (");
+        prose.mark("•").plain(input.label() + ": " + Units.text(input.value()) + " (");
         Optional<String> owner = owner(input.from());
         if (owner.isPresent()) {
             prose.lead(input.from(), () -> session().look(session().focus().onComponent(owner.get())));
@@ -273,10 +275,10 @@ public final class WorksheetsView extends Part {
         int width = prose.room();
         charts.ask(calculated.charts(), width);
         for (Chart chart : calculated.charts()) {
-            prose.picture(Charts.height(width), (gc, at) -> charts.paint(chart, gc, at));
+            prose.picture(charts.height(width), (gc, at) -> charts.paint(chart, gc, at));
         }
         for (Drawing drawing : calculated.drawings()) {
-            prose.picture(Charts.height(width), (gc, at) -> new DrawingPainter(prose.control(), at, gc, strong,
+            prose.picture(charts.height(width), (gc, at) -> new DrawingPainter(prose.control(), at, gc,
                 DrawingCanvas.Shown.of(drawing, work.asked(), work.wall(), session().focus().component(), true)).paint());
         }
     }

@@ -1,47 +1,35 @@
 package reglet.workbench.settings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import java.util.Optional;
+import java.util.Arrays;
 
 import org.junit.jupiter.api.Test;
 
 import reglet.model.Quantity;
-import reglet.model.Range;
-import reglet.model.UnitSystem;
-import reglet.model.Word;
+import reglet.model.ShownUnits;
 
 class UnitsTest {
-    private static final Optional<UnitSystem> METRIC = Optional.of(UnitSystem.SI);
-    private static final Optional<UnitSystem> INCHES = Optional.of(UnitSystem.INCH_POUND);
 
-    private static Quantity of(String text) {
-        return Quantity.parse(text).orElseThrow();
+    private static String text(String setting, String written) {
+        return Units.of(setting).text(Quantity.parse(written).orElseThrow());
     }
 
     @Test
     void valuesStandAsWrittenUnlessOtherUnitsAreWanted() {
-        assertEquals("26 ft", Units.text(of("26 ft"), Optional.empty()));
-        assertEquals("26 ft", Units.text(of("26 ft"), INCHES));
-        // 26 × 0.3048 m, exactly, by the definition of the foot
-        assertEquals(of("26 ft").as(reglet.model.Unit.M).text(), Units.text(of("26 ft"), METRIC));
-        assertEquals("7.92 m", Units.text(of("26 ft"), METRIC));
-        assertEquals("moist", Units.text(new Word("moist"), METRIC));
-        assertEquals("48 h", Units.text(of("48 h"), METRIC));
+        assertEquals("26 ft", text("job", "26 ft"));
+        assertEquals("26 ft (7.92 m)", text("both", "26 ft"));
+        assertEquals("7.92 m", text("metric", "26 ft"));
+        assertEquals("26 ft", text("inch-pound", "26 ft"));
+        assertEquals("8 m", text("metric", "8 m"));
+        assertEquals("26.2 ft", text("inch-pound", "8 m"));
     }
 
     @Test
-    void theUnitWrittenStaysInParentheses() {
-        assertEquals("7.92 m (26 ft)", Units.both(of("26 ft"), METRIC));
-        assertEquals("26 ft (7.92 m)", Units.both(of("26 ft"), INCHES));
-        assertEquals("26 ft (7.92 m)", Units.both(of("26 ft"), Optional.empty()));
-        assertEquals("48 h", Units.both(of("48 h"), METRIC));
-    }
-
-    @Test
-    void bothEndsOfARangeTurn() {
-        Range range = new Range(of("40 degF"), of("90 degF"));
-        assertEquals(new Range(of("40 degF").as(reglet.model.Unit.DEG_C), of("90 degF").as(reglet.model.Unit.DEG_C)).text(),
-            Units.text(range, METRIC));
+    void everyWordOfTheSettingsMeansSomethingElse() {
+        assertEquals(Settings.UNITS_WORDS.length, Arrays.stream(Settings.UNITS_WORDS).map(word -> Units.of(word[1])).distinct().count());
+        assertEquals(ShownUnits.AS_WRITTEN, Units.of("spoilt"));
+        assertNotEquals(ShownUnits.AS_WRITTEN, Units.of("both"));
     }
 }

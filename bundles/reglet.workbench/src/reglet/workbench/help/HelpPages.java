@@ -14,8 +14,8 @@ import org.osgi.framework.FrameworkUtil;
 /** The help pages in the bundle's help folder, in the order in which they are read. */
 final class HelpPages {
     static final String FIRST = "start";
-    private static final List<String> ORDER = List.of(FIRST, "wall", "findings", "section", "details", "worksheets", "sheets", "comparison",
-        "submittals", "issues", "files", "keys", "words");
+    private static final List<String> ORDER = List.of(FIRST, "wall", "alternates", "findings", "section", "details", "worksheets", "sheets",
+        "comparison", "submittals", "issues", "files", "keys", "words");
     /** Views whose page has another name than the view. */
     private static final Map<String, String> OF_VIEW = Map.of("job", FIRST, "why", "findings", "walls", "wall");
 

@@ -23,6 +23,7 @@ import reglet.model.SectionChanges.Run;
 import reglet.workbench.Marks;
 import reglet.workbench.Prose;
 import reglet.workbench.Ui;
+import reglet.workbench.settings.Units;
 
 /** Below the text: what the paragraph is in which the keyboard stands, beside the library's text, and what can be decided about it. */
 final class AboutPane {
@@ -37,6 +38,7 @@ final class AboutPane {
     private Line shown;
     private boolean notes;
     private String refused = "";
+    private String done = "";
     private String hint = "";
 
     /** What the person decides about a text whose library text has moved. */
@@ -74,6 +76,9 @@ final class AboutPane {
         if (!line.equals(Optional.ofNullable(shown))) {
             refused = "";
         }
+        if (!line.map(Line::id).equals(Optional.ofNullable(shown).map(Line::id))) {
+            done = "";
+        }
         shown = line.orElse(null);
         draw();
     }
@@ -81,6 +86,12 @@ final class AboutPane {
     /** Says what can't be done with the paragraph, until another one is looked at. */
     void refuse(String why) {
         refused = why;
+        draw();
+    }
+
+    /** Says what was done with the paragraph, until another one is looked at. */
+    void tell(String what) {
+        done = what;
         draw();
     }
 
@@ -111,7 +122,7 @@ final class AboutPane {
 
     private void draw() {
         String said = shown == null ? "" : !hint.isEmpty() ? hint
-            : (refused.isEmpty() ? "" : "≠ " + refused + "\n") + state(shown, notes);
+            : (refused.isEmpty() ? "" : "≠ " + refused + "\n") + state(shown, notes) + (done.isEmpty() ? "" : " " + done);
         if (!said.equals(state.getText())) {
             state.setText(said);
         }
@@ -131,7 +142,7 @@ final class AboutPane {
         StyledText text = words.control();
         int width = Math.max(1, frame.getClientArea().width - 8);
         // behind the last paragraph stands an empty line
-        return Math.min(text.computeSize(width, SWT.DEFAULT).y - text.getLineHeight(), text.getLineHeight() * ROWS);
+        return Math.min(words.height(width) - text.getLineHeight(), text.getLineHeight() * ROWS);
     }
 
     /** "2.3.A: your own text in place of the library's." */
@@ -144,9 +155,10 @@ final class AboutPane {
             case STRUCK -> "struck, it doesn't print; Delete gives it back";
         };
         String library = line.move().isPresent() ? ". △ The library's text has changed since" : "";
+        String left = line.leftOut().isEmpty() ? "" : " Left out on purpose: " + String.join("; ", line.leftOut()) + ".";
         String noted = line.notes().isEmpty() || notes ? "" : " There is a note to the specifier (Ctrl+I).";
         return number + (number.isEmpty() ? Marks.sentence(words) : Prose.lower(words)) + (line.moved() ? ", moved here" : "") + library
-            + "." + noted;
+            + "." + left + noted;
     }
 
     private void answers() {
@@ -180,7 +192,7 @@ final class AboutPane {
         boolean any = false;
         for (Finding finding : line.findings()) {
             if (!finding.rule().equals("paper.library")) {
-                words.item(Marks.shape(finding.kind()), finding.says() + " " + finding.fix());
+                words.item(Marks.shape(finding.kind()), finding.statement().in(Units.shown()) + " " + finding.advice().in(Units.shown()));
                 any = true;
             }
         }

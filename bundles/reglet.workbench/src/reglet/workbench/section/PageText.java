@@ -234,14 +234,19 @@ final class PageText {
         if (!reveal || found.isEmpty()) {
             return;
         }
-        // Part 2 says what the component is; elsewhere it is only spoken of
-        List<Row> best = found.stream().anyMatch(row -> row.part() == PRODUCTS) ? found.stream().filter(row -> row.part() == PRODUCTS)
-            .toList() : found;
+        List<Row> best = of(component);
         int top = text.getLineIndex(0);
         int bottom = text.getLineIndex(text.getClientArea().height);
         if (best.stream().noneMatch(row -> row.index() > top && row.index() < bottom)) {
             text.setTopIndex(Math.max(0, best.get(0).index() - 2));
         }
+    }
+
+    /** The paragraphs that say what a component is, else those that speak of it. */
+    List<Row> of(String component) {
+        List<Row> found = rows.stream().filter(row -> row.components().contains(component)).toList();
+        List<Row> said = found.stream().filter(row -> row.part() == PRODUCTS).toList();
+        return said.isEmpty() ? found : said;
     }
 
     List<Row> rows() {

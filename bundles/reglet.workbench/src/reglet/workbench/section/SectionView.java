@@ -1,8 +1,10 @@
 package reglet.workbench.section;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -10,29 +12,38 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 
+import reglet.desk.Bid;
 import reglet.desk.SectionPage;
 import reglet.desk.SectionPage.Line;
 import reglet.model.UnusableInput;
 import reglet.workbench.Latest;
 import reglet.workbench.Part;
 import reglet.workbench.Prose;
+import reglet.workbench.ReasonForm;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 
 /** The drafted section as it will print, written in where it stands; what speaks of the component in focus is marked and in sight. */
 public final class SectionView extends Part implements Writing.Page {
     public static final String ID = "reglet.workbench.section";
+    /** What changes the section's text. */
+    private static final Set<Command> CHANGES = EnumSet.of(Command.WRITE, Command.ADD, Command.STRIKE, Command.LEAVE_OUT,
+        Command.GIVE_BACK, Command.UP, Command.DOWN, Command.SETTLE);
     private static final String READING = "reglet.workbench.in.section";
     private static final String WRITING = "reglet.workbench.in.paragraph";
+    private Composite all;
     private Prose prose;
     private StyledText text;
     private PageText written;
     private Margin margin;
     private FindBar find;
     private AboutPane about;
+    private LeaveOutForm leaving;
     private Writing writing;
+    private Steps steps;
     private Latest latest;
     private String number = "";
+    private Bid bid = Bid.AGREED;
     private Path folder;
     private Optional<SectionPage> page = Optional.empty();
     private String here = "";
@@ -45,21 +56,23 @@ public final class SectionView extends Part implements Writing.Page {
 
     /** What can be done in the section. */
     enum Command {
-        WRITE, ADD, STRIKE, GIVE_BACK, UP, DOWN, SETTLE, CHOICE, FOLLOW, BACK, NEXT_OWN, PREVIOUS_OWN, FIND, FIND_NEXT, FIND_PREVIOUS, NOTE,
-        TAKE, LEAVE, TYPING_UNDO, TYPING_REDO
+        WRITE, ADD, STRIKE, LEAVE_OUT, GIVE_BACK, UP, DOWN, SETTLE, CHOICE, FOLLOW, BACK, NEXT_OWN, PREVIOUS_OWN, FIND, FIND_NEXT,
+            FIND_PREVIOUS,
+        NOTE, TAKE, LEAVE, TYPING_UNDO, TYPING_REDO
     }
 
     @Override
     protected void fill(Composite frame) {
+        all = frame;
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(frame);
         Composite top = new Composite(frame, SWT.NONE);
         top.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, false, 2, 1));
         GridLayoutFactory.fillDefaults().applyTo(top);
         Composite middle = new Composite(frame, SWT.NONE);
-        GridData all = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
-        all.heightHint = 1;
-        all.widthHint = 1;
-        middle.setLayoutData(all);
+        GridData rest = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
+        rest.heightHint = 1;
+        rest.widthHint = 1;
+        middle.setLayoutData(rest);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(middle);
         prose = new Prose(middle, "Section").withCaret();
         text = prose.control();
@@ -73,24 +86,29 @@ public final class SectionView extends Part implements Writing.Page {
         about = new AboutPane(frame, new AboutPane.Decisions() {
             @Override
             public void settle(Line line) {
-                writing.settle(line);
+                steps.settle(line);
             }
 
             @Override
             public void keep(Line line) {
-                writing.keep(line);
+                steps.keep(line);
             }
 
             @Override
             public void giveBack(Line line) {
-                writing.giveBack(line);
+                steps.giveBack(line);
             }
         });
+        leaving = new LeaveOutForm(frame, () -> text.setFocus());
         latest = new Latest(frame);
         keys = new Keys(getSite());
         writing = new Writing(session(), prose, this);
+        steps = new Steps(session(), writing, this);
         text.addCaretListener(event -> stood());
-        text.addListener(SWT.FocusIn, event -> keys.on(READING));
+        text.addListener(SWT.FocusIn, event -> {
+            keys.on(READING);
+            told();
+        });
         text.addListener(SWT.FocusOut, event -> keys.off(READING));
         text.addListener(SWT.Resize, event -> Ui.later(text, this::resized));
         text.addVerifyKeyListener(event -> {
@@ -101,7 +119,7 @@ public final class SectionView extends Part implements Writing.Page {
             } else if (event.character > ' ' && event.character != SWT.DEL && (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0) {
                 // a letter typed on the page begins writing with it
                 event.doit = false;
-                writing.write();
+                run(Command.WRITE);
                 writing.editor().ifPresent(editor -> editor.field().insert(String.valueOf(event.character)));
             }
         });
@@ -119,16 +137,17 @@ public final class SectionView extends Part implements Writing.Page {
 
     /** Does what a command says. */
     void run(Command command) {
-        if (page.isEmpty()) {
+        if (page.isEmpty() || CHANGES.contains(command) && isHeld()) {
             return;
         }
         switch (command) {
             case WRITE -> writing.write();
             case ADD -> writing.add();
-            case STRIKE -> writing.strike();
-            case GIVE_BACK -> writing.giveBack();
-            case UP -> writing.up();
-            case DOWN -> writing.down();
+            case STRIKE -> steps.strike();
+            case LEAVE_OUT -> steps.leaveOut();
+            case GIVE_BACK -> steps.giveBack();
+            case UP -> steps.up();
+            case DOWN -> steps.down();
             case SETTLE -> decide();
             case CHOICE -> ways.choose(writing.editor().flatMap(ParagraphEditor::valueHere));
             case FOLLOW -> ways.followHere();
@@ -146,7 +165,22 @@ public final class SectionView extends Part implements Writing.Page {
         }
     }
 
+    /** Whether another bid than the work as it will be built is shown, in which nobody writes; says so then. */
+    private boolean isHeld() {
+        boolean held = !session().bid().equals(Bid.AGREED);
+        if (held) {
+            refuse("This bid's section is to be looked at. To write in it, show the wall as the base bid: an offered alternate's own "
+                + "paragraphs stand there too.");
+        }
+        return held;
+    }
+
     // ---- the page
+
+    @Override
+    protected boolean followsBid() {
+        return true;
+    }
 
     @Override
     public void jobChanged() {
@@ -160,11 +194,36 @@ public final class SectionView extends Part implements Writing.Page {
             ask();
         } else {
             mark(true);
+            follow();
         }
     }
 
+    /** Who looks at a component elsewhere in the window stands at its paragraph here. */
+    private void follow() {
+        String component = session().focus().component();
+        if (Ui.hasKeyboard(all) || page.isEmpty()) {
+            return;
+        }
+        boolean there = written.row(here).map(row -> row.components().contains(component)).orElse(false);
+        written.of(component).stream().filter(row -> !there).findFirst().ifPresent(row -> {
+            here = row.line().id();
+            column = 0;
+            drawing = true;
+            text.setCaretOffset(text.getOffsetAtLine(row.index()));
+            drawing = false;
+        });
+        told();
+    }
+
+    /** The paragraph that the person is at; empty where what they look at has none here. */
+    private Optional<Line> lookedAt() {
+        String component = session().focus().component();
+        return component.isEmpty() || Ui.hasKeyboard(all)
+            || written.row(here).map(row -> row.components().contains(component)).orElse(false) ? here() : Optional.empty();
+    }
+
     private void ask() {
-        Snapshot now = session().snapshot().orElse(null);
+        Snapshot now = session().seen().orElse(null);
         if (now == null) {
             setPartName("Section");
             writing.drop();
@@ -177,10 +236,12 @@ public final class SectionView extends Part implements Writing.Page {
         }
         String wanted = now.section(session().focus());
         boolean same = wanted.equals(number);
-        if (!same) {
+        if (!same || !session().bid().equals(bid)) {
             writing.take();
+            leaving.hide();
         }
         number = wanted;
+        bid = session().bid();
         setPartName(wanted.isEmpty() ? "Section" : "Section " + wanted);
         if (!now.job().job().sections().contains(wanted)) {
             nothing("This job doesn't write section " + wanted + now.job().pack().plan(wanted).map(plan -> ", " + plan.title()).orElse("")
@@ -199,6 +260,7 @@ public final class SectionView extends Part implements Writing.Page {
     private void nothing(String why) {
         latest.cancel();
         page = Optional.empty();
+        leaving.hide();
         written.clear();
         about.show(Optional.empty());
         showEmpty(why);
@@ -228,6 +290,10 @@ public final class SectionView extends Part implements Writing.Page {
         redraw();
         show();
         mark(!same);
+        follow();
+        if (steps.drawn()) {
+            written.bring(here);
+        }
     }
 
     @Override
@@ -260,7 +326,7 @@ public final class SectionView extends Part implements Writing.Page {
     private void resized() {
         if (writing.gap().isPresent()) {
             redraw();
-        } else if (text.isFocusControl() || find.isOpen()) {
+        } else if (text.isFocusControl() || find.isOpen() || leaving.isOpen()) {
             written.bring(here);
             text.showSelection();
         }
@@ -286,7 +352,7 @@ public final class SectionView extends Part implements Writing.Page {
 
     private void told() {
         margin.redraw();
-        about.show(here());
+        about.show(lookedAt());
         Ui.later(text, this::resized);
     }
 
@@ -331,6 +397,21 @@ public final class SectionView extends Part implements Writing.Page {
     @Override
     public void refuse(String why) {
         about.refuse(why);
+    }
+
+    @Override
+    public void tell(String what) {
+        about.tell(what);
+    }
+
+    @Override
+    public void askWhy(Line line, String what, ReasonForm.Given told) {
+        leaving.ask(line.id(), what, told);
+    }
+
+    @Override
+    public void answered() {
+        leaving.clear();
     }
 
     @Override

@@ -1,23 +1,20 @@
 package reglet.workbench.section;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 
 import reglet.desk.OpenJob;
-import reglet.desk.OwnTexts;
 import reglet.desk.SectionPage;
 import reglet.desk.SectionPage.Line;
 import reglet.desk.SectionPage.Standing;
 import reglet.model.SectionDocument;
-import reglet.model.UnusableInput;
 import reglet.workbench.Prose;
+import reglet.workbench.ReasonForm;
 import reglet.workbench.Session;
 
-/** Writing in the section: opens and closes the editor, and makes each step a change that can be taken back. */
+/** Writing in the section: opens and closes the editor, and makes what was written a change that can be taken back. */
 final class Writing {
     private final Session session;
     private final Prose prose;
@@ -44,15 +41,20 @@ final class Writing {
 
         void refuse(String why);
 
+        /** Says in words what was done, until another paragraph is looked at. */
+        void tell(String what);
+
+        /** Asks why the requirements of a paragraph are left out, and who says so. */
+        void askWhy(Line line, String what, ReasonForm.Given told);
+
+        /** What was asked is answered. */
+        void answered();
+
         /** Leads to where the value of a slot is chosen. */
         void choose(String slot);
 
         /** Whether keys go into the editor or the text. */
         void writing(boolean on);
-    }
-
-    private interface Step {
-        OpenJob of(OpenJob job) throws UnusableInput, IOException;
     }
 
     Writing(Session session, Prose prose, Page page) {
@@ -102,7 +104,7 @@ final class Writing {
     }
 
     /** Whether a paragraph is open already; it gets the keyboard then. */
-    private boolean isWritten() {
+    boolean isWritten() {
         editor.ifPresent(open -> {
             open.setFocus();
             if (!open.isFocus()) {
@@ -137,7 +139,7 @@ final class Writing {
             });
         editor = Optional.of(made);
         taken = false;
-        made.show(isNew ? ValueText.words("") : ValueText.of(text(line), this::prints));
+        made.show(isNew ? ValueText.words("") : ValueText.of(line.written(), this::prints));
         page.redraw();
         made.field().addListener(SWT.FocusIn, event -> page.writing(true));
         made.field().addListener(SWT.FocusOut, event -> {
@@ -164,11 +166,6 @@ final class Writing {
         return editor.map(ParagraphEditor::source).orElse("");
     }
 
-    /** The text of a paragraph as it is written: of one that comes from a person's block, all of the block. */
-    private String text(Line line) {
-        return line.block().map(block -> block.text()).orElseGet(line::written);
-    }
-
     private String prints(String slot) {
         Optional<Line> here = page.here();
         String known = here.map(line -> line.printed().get(slot)).orElse(null);
@@ -176,7 +173,7 @@ final class Writing {
             .orElse("‹" + label(slot) + "›");
     }
 
-    private String label(String slot) {
+    String label(String slot) {
         return session.snapshot().map(now -> now.label(slot.replaceFirst("\\.(?:value|method)$", ""))).orElse(slot);
     }
 
@@ -269,71 +266,6 @@ final class Writing {
             page.writing(false);
             open.dispose();
         });
-    }
-
-    // ---- steps on the paragraph in which the keyboard stands
-
-    /** Strikes it, or gives back one that is struck. */
-    void strike() {
-        page.here().ifPresent(line -> {
-            if (line.standing() == Standing.STRUCK) {
-                step(line, "given back", job -> OwnTexts.giveBack(job, page.section(), line.block().map(block -> block.paragraph()).orElse(
-                    line.id())));
-            } else {
-                step(line, line.standing() == Standing.ADDED ? "taken away" : "struck", job -> OwnTexts.strike(job, page.section(), line
-                    .id()));
-            }
-        });
-    }
-
-    /** Gives it back to the library. */
-    void giveBack() {
-        page.here().ifPresent(this::giveBack);
-    }
-
-    void giveBack(Line line) {
-        if (line.standing() == Standing.ADDED) {
-            page.refuse("You added this paragraph, the library has none in its place. Delete takes it away.");
-        } else if (!line.isOwn()) {
-            page.refuse("This is the library's text already.");
-        } else {
-            step(line, "given back", job -> OwnTexts.giveBack(job, page.section(), line.block().map(block -> block.paragraph()).orElse(line
-                .id())));
-        }
-    }
-
-    void up() {
-        page.here().ifPresent(line -> move(line, "moved up", job -> OwnTexts.up(job, page.section(), line.id())));
-    }
-
-    void down() {
-        page.here().ifPresent(line -> move(line, "moved down", job -> OwnTexts.down(job, page.section(), line.id())));
-    }
-
-    private void move(Line line, String what, Step step) {
-        if (line.standing() == Standing.STRUCK) {
-            page.refuse("The paragraph is struck; one that prints can be moved.");
-        } else {
-            step(line, what, step);
-        }
-    }
-
-    void settle(Line line) {
-        step(line, "settled", job -> OwnTexts.settle(job, page.section(), line.block().orElseThrow().paragraph()).job());
-    }
-
-    void keep(Line line) {
-        step(line, "settled", job -> OwnTexts.keep(job, page.section(), line.block().orElseThrow().paragraph()));
-    }
-
-    private void step(Line line, String what, Step step) {
-        if (isWritten()) {
-            return;
-        }
-        String section = page.section();
-        Consumer<String> refused = page::refuse;
-        session.change((line.standing() == Standing.STRUCK ? "struck paragraph" : line.paragraph().path()) + " " + what,
-            List.of(Kept.file(section)), step::of, refused);
     }
 
     private String number(String paragraph) {

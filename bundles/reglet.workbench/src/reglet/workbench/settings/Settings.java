@@ -9,8 +9,8 @@ public final class Settings {
     public static final String UNITS = "units";
     public static final String THEME = "theme";
     public static final String TEXT = "text size";
-    static final String[][] UNITS_WORDS = {{"As the &job states them", "job"}, {"&Metric", "metric"}, {"&Inches, feet and pounds",
-        "inch-pound"}};
+    static final String[][] UNITS_WORDS = {{"As the &job states them", "job"}, {"As the job states them, the &other beside", "both"},
+        {"&Metric", "metric"}, {"&Inches, feet and pounds", "inch-pound"}};
     static final String[][] THEME_WORDS = {{"As the &system", "system"}, {"&Light", "light"}, {"&Dark", "dark"}};
     static final String[][] TEXT_WORDS = {{"As the system's", "100"}, {"A q&uarter larger", "125"}, {"&Half as large again", "150"}};
     private static final IPreferenceStore STORE = made();

@@ -2,53 +2,45 @@ package reglet.workbench.settings;
 
 import java.util.Optional;
 
+import reglet.model.Property;
 import reglet.model.Quantity;
-import reglet.model.Range;
-import reglet.model.Unit;
+import reglet.model.ShownUnits;
+import reglet.model.ShownUnits.Sense;
 import reglet.model.UnitSystem;
 import reglet.model.Value;
 
-/** Values in the units that the person wants to see first. What governs is always the unit written in the job. */
+/** The units that the person set. What is stored, and what papers say, doesn't change with them. */
 public final class Units {
 
     private Units() {
     }
 
-    /** A value in the units shown first. */
+    /** In which units the window shows quantities now. */
+    public static ShownUnits shown() {
+        return of(Settings.store().getString(Settings.UNITS));
+    }
+
+    static ShownUnits of(String word) {
+        return switch (word) {
+            case "both" -> ShownUnits.BOTH;
+            case "metric" -> new ShownUnits(Optional.of(UnitSystem.SI), false);
+            case "inch-pound" -> new ShownUnits(Optional.of(UnitSystem.INCH_POUND), false);
+            default -> ShownUnits.AS_WRITTEN;
+        };
+    }
+
+    /** A value of which nothing more is known. */
     public static String text(Value value) {
-        return text(value, system(Settings.store().getString(Settings.UNITS)));
+        return shown().text(value);
+    }
+
+    /** A value of a property, as somebody states it. */
+    public static String text(Optional<Property> property, Value value) {
+        return shown().text(value, property.map(Sense::stated).orElse(Sense.PLAIN));
     }
 
     /** A quantity in the units shown first, and in the others in parentheses where there are any. */
     public static String both(Quantity quantity) {
-        return both(quantity, system(Settings.store().getString(Settings.UNITS)));
-    }
-
-    static Optional<UnitSystem> system(String word) {
-        return word.equals("metric") ? Optional.of(UnitSystem.SI) : word.equals("inch-pound") ? Optional.of(UnitSystem.INCH_POUND)
-            : Optional.empty();
-    }
-
-    static String text(Value value, Optional<UnitSystem> wanted) {
-        if (value instanceof Quantity quantity) {
-            return in(quantity, wanted).text();
-        }
-        if (value instanceof Range range) {
-            return new Range(in(range.low(), wanted), in(range.high(), wanted)).text();
-        }
-        return value.text();
-    }
-
-    static String both(Quantity quantity, Optional<UnitSystem> wanted) {
-        Quantity first = in(quantity, wanted);
-        // back in the unit written where that is the other one
-        Optional<Unit> other = first.unit() == quantity.unit() ? quantity.unit().other() : Optional.of(quantity.unit());
-        return first.text() + other.map(unit -> " (" + quantity.as(unit).text() + ")").orElse("");
-    }
-
-    private static Quantity in(Quantity quantity, Optional<UnitSystem> wanted) {
-        Unit unit = quantity.unit();
-        boolean same = wanted.isEmpty() || unit.system().isEmpty() || unit.system().equals(wanted);
-        return same ? quantity : unit.other().map(quantity::as).orElse(quantity);
+        return new ShownUnits(shown().first(), true).text(quantity);
     }
 }

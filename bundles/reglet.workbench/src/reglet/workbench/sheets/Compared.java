@@ -17,8 +17,10 @@ import reglet.model.Comparison.Row;
 import reglet.model.Component;
 import reglet.model.ProductData;
 import reglet.model.SectionDocument;
+import reglet.model.ShownUnits;
 import reglet.model.UnusableInput;
 import reglet.workbench.Marks;
+import reglet.workbench.settings.Units;
 
 /**
  * A comparison as it is shown: a line for each requirement, with one result or, of candidates side by side, one for each product.
@@ -105,8 +107,8 @@ record Compared(List<Line> lines, List<String> products, String summary, Map<Str
         Row row = rows.values().iterator().next();
         String component = row.requirement().component();
         return new Line(row.requirement().wall(), component, row.requirement().path(), job.pack().component(component).map(Component::title)
-            .orElse(component) + ": " + row.requirement().property().label(), row.requirement().property().compare().text() + " "
-                + row.requirement().value().text(), new LinkedHashMap<>(rows));
+            .orElse(component) + ": " + row.requirement().property().label(), Reviews.asked(row, Units.shown()),
+            new LinkedHashMap<>(rows));
     }
 
     static String product(OpenJob job, String id) {
@@ -123,7 +125,8 @@ record Compared(List<Line> lines, List<String> products, String summary, Map<Str
         if (row.result() == Result.DIFFERENT_METHOD && isSameMethod(row)) {
             words = words.replace(Result.DIFFERENT_METHOD.text(), "different edition");
         }
-        return words + (Reviews.shortBy(row).isEmpty() ? "" : " by " + Reviews.shortBy(row));
+        String by = Reviews.shortBy(row, Units.shown());
+        return words + (by.isEmpty() ? "" : " by " + by);
     }
 
     private static boolean isSameMethod(Row row) {
@@ -131,9 +134,9 @@ record Compared(List<Line> lines, List<String> products, String summary, Map<Str
         return row.submitted().map(value -> value.method().replaceAll("[^A-Za-z0-9]+", " ").startsWith(asked)).orElse(false);
     }
 
-    /** What the product shows, in its unit and the other. */
+    /** What the product shows, with its sense and method; in both units, so that it can be held against what is asked for in either. */
     static String shown(Row row) {
-        return row.submitted().isPresent() ? Reviews.submitted(row) : "–";
+        return row.submitted().isPresent() ? Reviews.submitted(row, new ShownUnits(Units.shown().first(), true)) : "–";
     }
 
     /** The words for a result that a filter names. */

@@ -31,7 +31,6 @@ final class ComparisonTable {
     private static final int BEFORE = 3;
     private final TableViewer viewer;
     private final Runnable looked;
-    private final Font strong;
     private List<String> products = List.of();
     private List<String> heads = List.of();
     private Function<String, String> name = id -> id;
@@ -43,7 +42,6 @@ final class ComparisonTable {
         Table table = Ui.named(viewer.getTable(), NAME);
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
-        strong = Ui.strong(table);
         Columns.lastFills(table);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(viewer);
@@ -151,7 +149,7 @@ final class ComparisonTable {
 
             @Override
             public Font getFont(Object line) {
-                return result && !((Line) line).isMet() ? strong : null;
+                return result && !((Line) line).isMet() ? Ui.strong(viewer.getTable()) : null;
             }
         });
     }

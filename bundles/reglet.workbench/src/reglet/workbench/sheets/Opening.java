@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
@@ -14,6 +15,8 @@ import org.eclipse.swt.widgets.Control;
 
 import reglet.desk.Confirming;
 import reglet.desk.DataSheets;
+import reglet.desk.KeptAnswers;
+import reglet.desk.OpenJob;
 import reglet.model.ProductData;
 import reglet.model.SheetReading;
 import reglet.model.UnusableInput;
@@ -23,6 +26,7 @@ import reglet.workbench.Snapshot;
 
 /** What takes time about data sheets, beside the window's thread: finding them, and reading one in a process of its own. */
 final class Opening {
+    private static final String KEPT = "sheet ";
     private final Session session;
     private final Latest reading;
     private final Latest listing;
@@ -58,14 +62,30 @@ final class Opening {
         Path file = sheet.file();
         reading.ask("Reading " + file.getFileName(), monitor -> {
             try {
-                SheetReading read = DataSheets.read(file, now.job().pack(), component);
-                return sheet.read(session.snapshot().orElse(now).job(), read);
+                String place = KEPT + KeptAnswers.name(file);
+                Optional<KeptAnswers> kept = KeptAnswers.of(session.typing().kept(place));
+                SheetReading read = DataSheets.read(file, now.job().pack(), component.isEmpty() ? kept.map(KeptAnswers::component)
+                    .orElse("") : component);
+                OpenJob job = session.snapshot().orElse(now).job();
+                Sheet opened = sheet.placed(place).read(job, read);
+                return kept.map(answers -> opened.again(job, answers)).orElse(opened);
             } catch (UnusableInput unusable) {
                 return sheet.refused(Session.reasons(unusable));
             } catch (IOException failed) {
                 return sheet.refused("It was not read: " + failed.getMessage());
             }
         }, done);
+    }
+
+    /** Keeps what is answered and not written, a moment after the last answer. */
+    void keep(Sheet sheet) {
+        sheet.confirming().filter(one -> !sheet.place().isEmpty()).map(KeptAnswers::text).ifPresent(text -> {
+            if (text.isEmpty()) {
+                session.typing().done(sheet.place());
+            } else {
+                session.typing().typed(sheet.place(), text);
+            }
+        });
     }
 
     /** How many pages there are is told a moment later: the values don't wait for it. */

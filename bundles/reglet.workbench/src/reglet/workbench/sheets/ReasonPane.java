@@ -7,14 +7,17 @@ import org.eclipse.swt.widgets.Composite;
 
 import reglet.desk.DataSheets;
 import reglet.desk.OpenJob;
+import reglet.desk.Reviews;
 import reglet.model.Basis;
 import reglet.model.Component;
 import reglet.model.ConditionCheck;
 import reglet.model.Comparison.Row;
 import reglet.model.ProductData;
 import reglet.model.Requirement;
+import reglet.model.ShownUnits;
 import reglet.workbench.Marks;
 import reglet.workbench.Prose;
+import reglet.workbench.settings.Units;
 import reglet.workbench.sheets.Compared.Line;
 
 /** Why a result is as it is: what is asked for and where, what is shown, the paragraph, and on what the requirement rests. */
@@ -57,7 +60,7 @@ final class ReasonPane {
         }
         String method = requirement.property().method().isNone() ? "" : ", by " + (requirement.property().method().standard() + " "
             + requirement.property().method().part()).strip();
-        prose.strong("Asked for: ").plain(requirement.property().compare().text() + " " + requirement.value().text() + method
+        prose.strong("Asked for: ").plain(Reviews.asked(row, new ShownUnits(Units.shown().first(), true)) + method
             + "; fixed at " + requirement.at() + ".").end(0, 0);
         prose.strong("Shown: ").plain(shown(job, row)).end(0, 0);
         paragraph(job, line, row, compared);

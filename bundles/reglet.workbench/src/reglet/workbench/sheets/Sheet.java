@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 
 import reglet.desk.Confirming;
 import reglet.desk.Confirming.Answer;
+import reglet.desk.KeptAnswers;
 import reglet.desk.OpenJob;
 import reglet.model.ProductData;
 import reglet.model.SheetReading;
@@ -18,21 +19,28 @@ import reglet.workbench.Marks;
  * The sheet that is gone through, as far as it has come. Immutable.
  *
  * @param file       null for none
+ * @param origin     the file that was opened: the same, or the one that the job's was copied from
+ * @param place      what answers about it are kept by; "" while that isn't known
  * @param reading    empty while it is being read, or when it could not be
  * @param model      the model chosen; "" for none
  * @param confirming what the person said so far; empty until a model is chosen where there are several
  * @param pages      how many it has; 0 while that isn't known
  * @param why        why it could not be read; ""
  */
-record Sheet(Path file, Optional<SheetReading> reading, String model, Optional<Confirming> confirming, int pages, String why) {
-    static final Sheet NONE = new Sheet(null, Optional.empty(), "", Optional.empty(), 0, "");
+record Sheet(Path file, Path origin, String place, Optional<SheetReading> reading, String model, Optional<Confirming> confirming, int pages,
+        String why) {
+    static final Sheet NONE = new Sheet(null, null, "", Optional.empty(), "", Optional.empty(), 0, "");
 
     static Sheet reading(Path file) {
-        return new Sheet(file, Optional.empty(), "", Optional.empty(), 0, "");
+        return new Sheet(file, file, "", Optional.empty(), "", Optional.empty(), 0, "");
+    }
+
+    Sheet placed(String where) {
+        return new Sheet(file, origin, where, reading, model, confirming, pages, why);
     }
 
     Sheet refused(String reason) {
-        return new Sheet(file, Optional.empty(), "", Optional.empty(), 0, reason);
+        return new Sheet(file, origin, place, Optional.empty(), "", Optional.empty(), 0, reason);
     }
 
     /** It was read. The model that the job's product data name is chosen again, and the only one where there is one. */
@@ -40,12 +48,12 @@ record Sheet(Path file, Optional<SheetReading> reading, String model, Optional<C
         List<String> models = read.models();
         String before = product(job, file).map(ProductData::model).filter(models::contains).orElse("");
         String chosen = models.size() == 1 ? models.get(0) : before;
-        return new Sheet(file, Optional.of(read), "", Optional.empty(), 0, "").model(job, chosen);
+        return new Sheet(file, origin, place, Optional.of(read), "", Optional.empty(), 0, "").model(job, chosen);
     }
 
     /** The same, when it is known how many pages it has. */
     Sheet paged(int count) {
-        return new Sheet(file, reading, model, confirming, count, why);
+        return new Sheet(file, origin, place, reading, model, confirming, count, why);
     }
 
     boolean needsModel() {
@@ -55,33 +63,42 @@ record Sheet(Path file, Optional<SheetReading> reading, String model, Optional<C
     Sheet model(OpenJob job, String name) {
         SheetReading read = reading.orElseThrow();
         if (name.isEmpty() && !read.models().isEmpty()) {
-            return new Sheet(file, reading, "", Optional.empty(), pages, "");
+            return new Sheet(file, origin, place, reading, "", Optional.empty(), pages, "");
         }
         try {
             String id = product(job, file).filter(one -> one.component().equals(read.component()) && (name.isEmpty() || one.model()
                 .isEmpty() || one.model().equals(name))).map(ProductData::id).orElse("");
-            return new Sheet(file, reading, name, Optional.of(Confirming.of(job, file, read, name, id)), pages, "");
+            return new Sheet(file, origin, place, reading, name, Optional.of(Confirming.of(job, file, read, name, id)), pages, "");
         } catch (UnusableInput unusable) {
             return refused(unusable.getMessage());
         }
     }
 
-    /** The answers under another name. */
-    Sheet product(OpenJob job, String id) {
-        return id.isEmpty() ? this : with(one -> new Confirming(one.sheet(), one.reading(), one.model(), id, one.proposals()).beside(job));
+    /** The answers kept of it, given again where they are about the same component and model. */
+    Sheet again(OpenJob job, KeptAnswers kept) {
+        Sheet chosen = needsModel() && reading.orElseThrow().models().contains(kept.model()) ? model(job, kept.model()) : this;
+        return chosen.with(one -> kept.isAbout(one) ? kept.again(job, one) : one);
     }
 
-    /** The answers beside what the job holds now; a sheet from elsewhere that was copied into the job is that copy from then on. */
+    /** The answers under another name. */
+    Sheet product(OpenJob job, String id) {
+        return id.isEmpty() ? this : with(one -> one.named(id).beside(job));
+    }
+
+    /**
+     * The answers beside what the job holds now. A sheet from elsewhere that was copied into the job is that copy from then on, until the
+     * copy is taken back.
+     */
     Sheet beside(OpenJob job) {
         Path copy = confirming.flatMap(one -> job.job().products().stream().filter(product -> product.id().equals(one.product())
-            && !product.sheet().isEmpty()).findFirst()).map(product -> job.folder().resolve(product.sheet()).normalize()).orElse(file);
-        Path now = file != null && !file.startsWith(job.folder()) && copy.getFileName().equals(file.getFileName()) ? copy : file;
-        return new Sheet(now, reading, model, confirming.map(one -> new Confirming(now, one.reading(), one.model(), one.product(),
-            one.proposals()).beside(job)), pages, why);
+            && !product.sheet().isEmpty()).findFirst()).map(product -> job.folder().resolve(product.sheet()).normalize()).orElse(origin);
+        Path now = origin != null && !origin.startsWith(job.folder()) && copy.getFileName().equals(origin.getFileName()) ? copy : origin;
+        return new Sheet(now, origin, place, reading, model, confirming.map(one -> new Confirming(now, one.reading(), one.model(),
+            one.product(), one.proposals()).beside(job)), pages, why);
     }
 
     Sheet with(UnaryOperator<Confirming> change) {
-        return new Sheet(file, reading, model, confirming.map(change), pages, why);
+        return new Sheet(file, origin, place, reading, model, confirming.map(change), pages, why);
     }
 
     /** The product data whose values came from a sheet. */
@@ -94,7 +111,8 @@ record Sheet(Path file, Optional<SheetReading> reading, String model, Optional<C
     static String title(OpenJob job, Path file) {
         long confirmed = product(job, file).map(product -> product.values().stream().filter(SheetValue::confirmed).count()).orElse(0L);
         String where = file.startsWith(job.folder()) ? "" : ", in " + file.getParent();
-        return file.getFileName() + where + product(job, file).map(product -> "  ·  " + product.name() + ", " + Marks.number(confirmed, "value") + " confirmed").orElse("  ·  nothing confirmed yet");
+        return file.getFileName() + where + product(job, file).map(product -> "  ·  " + product.name() + ", " + Marks.number(confirmed,
+            "value") + " confirmed").orElse("  ·  nothing confirmed yet");
     }
 
     /** How it stands, in words. */

@@ -9,9 +9,11 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -26,6 +28,7 @@ import reglet.workbench.Ui;
 final class SheetHead {
     private final Combo sheets;
     private final Combo component;
+    private final Label modelWords;
     private final Combo model;
     private final Text product;
     private List<String> sheetKeys = List.of();
@@ -63,7 +66,8 @@ final class SheetHead {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(component);
         component.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choices.component(componentIds
             .get(component.getSelectionIndex()))));
-        label(second, "&Model");
+        modelWords = label(second, "&Model");
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(modelWords);
         model = combo(second, "Model of the sheet");
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(model);
         model.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choices.model(model.getText())));
@@ -84,8 +88,10 @@ final class SheetHead {
         return line;
     }
 
-    private static void label(Composite line, String words) {
-        new Label(line, SWT.NONE).setText(words);
+    private static Label label(Composite line, String words) {
+        Label label = new Label(line, SWT.NONE);
+        label.setText(words);
+        return label;
     }
 
     private static Combo combo(Composite line, String name) {
@@ -132,7 +138,15 @@ final class SheetHead {
             model.setItems(names.toArray(String[]::new));
         }
         choose(model, names.indexOf(chosen));
-        model.setEnabled(!names.isEmpty());
+        // most sheets are of one model: what there is no choice of takes no room from the component
+        boolean asked = !names.isEmpty();
+        if (((GridData) model.getLayoutData()).exclude == asked) {
+            for (Control control : List.of(modelWords, model)) {
+                ((GridData) control.getLayoutData()).exclude = !asked;
+                control.setVisible(asked);
+            }
+            model.getParent().layout();
+        }
     }
 
     private static void choose(Combo combo, int index) {

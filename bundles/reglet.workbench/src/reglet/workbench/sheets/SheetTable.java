@@ -68,7 +68,7 @@ final class SheetTable {
         column("Answer", 15, SWT.LEFT, Row::state);
         column("Property", 32, SWT.LEFT, Row::property);
         column("Value", 22, SWT.RIGHT, Row::number);
-        column("Unit", 8, SWT.LEFT, Row::unit);
+        column("Unit", 8, SWT.LEFT, row -> row.beside().isEmpty() ? row.unit() : row.unit() + " (" + row.beside() + ")");
         column("Shown by", 16, SWT.LEFT, Row::method);
         model = column("Model", 10, SWT.LEFT, Row::model);
         column("Page", 7, SWT.RIGHT, row -> Integer.toString(row.page()));
@@ -203,8 +203,16 @@ final class SheetTable {
         }
         String number = typed.isEmpty() ? row.number() : typed;
         // what stands for the sense is not typed: it stays
-        String text = (number + " " + row.unit()).strip();
-        editor.open(column, row.property() + ", value", text.replaceFirst("^(at least|at most|between|exactly|one of) ", ""),
-            typed.isEmpty() ? -row.unit().length() : typed.length(), answers.words(row), typedText -> answers.correct(row, typedText));
+        String text = (number + " " + row.unit()).strip().replaceFirst("^(at least|at most|between|exactly|one of) ", "");
+        editor.open(column, row.property() + ", value", text, typed.isEmpty() ? -row.unit().length() : typed.length(), answers.words(row),
+            now -> typed.isEmpty() && now.strip().equals(text) ? asItStands(row) : answers.correct(row, now));
+    }
+
+    /** Nothing else was typed: what is stored is the value as it is, and not what it is in the units shown. */
+    private String asItStands(Row row) {
+        if (row.state().startsWith(SheetRows.OPEN) || row.instead().isPresent()) {
+            answers.take(row);
+        }
+        return "";
     }
 }

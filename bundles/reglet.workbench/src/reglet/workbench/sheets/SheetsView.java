@@ -19,6 +19,7 @@ import reglet.model.Box;
 import reglet.model.Pack;
 import reglet.model.ProductData;
 import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
 import reglet.model.UnusableInput;
 import reglet.workbench.Marks;
 import reglet.workbench.Part;
@@ -192,6 +193,7 @@ public final class SheetsView extends Part implements SheetTable.Answers, SheetH
             state.getParent().layout();
         }
         buttons.update(sheet.confirming());
+        opening.keep(sheet);
         look();
     }
 
@@ -224,20 +226,24 @@ public final class SheetsView extends Part implements SheetTable.Answers, SheetH
 
     @Override
     public void take(Row row) {
-        answer(confirming -> confirming.take(row.key()));
+        answer(confirming -> row.instead().map(other -> confirming.takeInstead(row.key(), other)).orElseGet(() -> confirming
+            .take(row.key())));
         next();
     }
 
     @Override
     public void leaveOut(Row row) {
-        answer(confirming -> confirming.leaveOut(row.key()));
+        if (row.instead().isEmpty()) {
+            answer(confirming -> confirming.leaveOut(row.key()));
+        }
         next();
     }
 
     @Override
     public String correct(Row row, String text) {
         try {
-            Confirming changed = sheet.confirming().orElseThrow().correct(pack(), row.key(), text);
+            Confirming now = sheet.confirming().orElseThrow();
+            Confirming changed = row.instead().map(other -> now.takeInstead(row.key(), other)).orElse(now).correct(pack(), row.key(), text);
             answer(confirming -> changed);
             next();
             return "";
@@ -248,7 +254,8 @@ public final class SheetsView extends Part implements SheetTable.Answers, SheetH
 
     @Override
     public void shownBy(Row row, String standard) {
-        answer(confirming -> confirming.shownBy(row.key(), standard));
+        answer(confirming -> row.instead().map(other -> confirming.takeInstead(row.key(), other)).orElse(confirming).shownBy(row.key(),
+            standard));
     }
 
     private Pack pack() {
@@ -265,7 +272,8 @@ public final class SheetsView extends Part implements SheetTable.Answers, SheetH
     }
 
     private String example(String property) {
-        return pack().property(property).flatMap(one -> one.type().unit().map(unit -> "in " + unit.symbol())
+        return pack().property(property).flatMap(one -> one.type().kind() == Kind.DATE ? Optional.of("such as 2026-11-29")
+            : one.type().unit().map(unit -> "in " + unit.symbol())
             .or(() -> Optional.of(String.join(", ", one.type().words())))).orElse("");
     }
 
@@ -334,8 +342,9 @@ public final class SheetsView extends Part implements SheetTable.Answers, SheetH
     void write() {
         sheet.confirming().ifPresent(confirming -> {
             tell("");
-            session().change(sheet.file().getFileName() + ": " + Marks.number(confirming.going().size(), "value") + " into products/"
-                + confirming.product() + ".yaml", List.of("products/" + confirming.product() + ".yaml"), confirming::write, this::tell);
+            List<String> files = List.of("products/" + confirming.product() + ".yaml");
+            session().change(sheet.file().getFileName() + ": " + Marks.number(confirming.going().size(), "value") + " into " + files.get(0),
+                files, List.of("sheets/" + sheet.file().getFileName()), confirming::write, this::tell);
         });
     }
 

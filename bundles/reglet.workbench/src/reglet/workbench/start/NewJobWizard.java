@@ -205,7 +205,8 @@ public final class NewJobWizard extends Wizard {
             combo.add("not decided yet");
             answers.backing().options().stream().map(Option::title).forEach(combo::add);
             combo.select(0);
-            combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> answers.backing = combo.getSelectionIndex() == 0 ? ""
+            combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> answers.backing = combo.getSelectionIndex() == 0
+                ? ""
                 : answers.backing().options().get(combo.getSelectionIndex() - 1).id()));
             NeededFacts.ofWall(answers.pack()).forEach(this::ask);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -18,6 +19,7 @@ import reglet.model.WallType;
 import reglet.workbench.Fields;
 import reglet.workbench.Marks;
 import reglet.workbench.Snapshot;
+import reglet.workbench.settings.Units;
 
 /** What a job states of itself, of a wall type and of what the wall meets: a row for each, and its facts as fields. */
 final class FactsRows {
@@ -45,7 +47,7 @@ final class FactsRows {
         String summary() {
             return subject.properties().stream().filter(property -> facts.containsKey(property.name()))
                 .map(property -> property.label() + " "
-                + facts.get(property.name()).value().text()).collect(Collectors.joining(" · "));
+                + Units.text(Optional.of(property), facts.get(property.name()).value())).collect(Collectors.joining(" · "));
         }
 
         /** "fits", "≠ 1 conflict". */
@@ -62,7 +64,7 @@ final class FactsRows {
 
         private Fields.Line line(Property property, Set<String> missing) {
             boolean stated = facts.containsKey(property.name());
-            String value = stated ? facts.get(property.name()).value().text() : property.usual().map(Value::text).orElse("");
+            Optional<Value> value = stated ? Optional.of(facts.get(property.name()).value()) : property.usual();
             String source = stated ? "" : missing.contains(subject.id() + "." + property.name()) ? "○ not known"
                 : property.usual().isPresent() ? "usual" : "";
             return Fields.Line.of(property, false, source, value, "", true);

@@ -31,6 +31,7 @@ import reglet.desk.Saving;
 import reglet.desk.Walls;
 import reglet.model.Change;
 import reglet.model.Finding;
+import reglet.model.ShownUnits;
 import reglet.model.Subject;
 import reglet.model.WallType;
 import reglet.workbench.Fields;
@@ -39,6 +40,7 @@ import reglet.workbench.Refusal;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 import reglet.workbench.WhenSeen;
+import reglet.workbench.settings.Units;
 import reglet.workbench.walls.FactsRows.Row;
 
 /**
@@ -57,6 +59,7 @@ public final class FactsView extends Part {
     private Button away;
     private Refusal wrong;
     private String chosen = "";
+    private ShownUnits units = Units.shown();
     private String wall = "";
     private List<Subject> kinds = List.of();
 
@@ -94,10 +97,10 @@ public final class FactsView extends Part {
         table.getTable().setHeaderVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
-        column(columns, "Of", 17, 9, Row::name);
-        column(columns, "Kind", 27, 12, row -> row.subject().title());
-        column(columns, "State", 21, 10, Row::state);
-        column(columns, "Stated", 35, 10, Row::summary);
+        column(columns, "Of", 17, 11, Row::name);
+        column(columns, "Kind", 27, 17, row -> row.subject().title());
+        column(columns, "State", 21, 13, Row::state);
+        column(columns, "Stated", 35, 22, Row::summary);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look((Row) event.item.getData())));
         table.addOpenListener(event -> fields.setFocus());
         table.getTable().addKeyListener(KeyListener.keyPressedAdapter(event -> {
@@ -218,7 +221,8 @@ public final class FactsView extends Part {
         }
         suggest();
         List<Row> rows = FactsRows.rows(now, shown);
-        if (!rows.equals(table.getInput())) {
+        if (!rows.equals(table.getInput()) || !units.equals(Units.shown())) {
+            units = Units.shown();
             int top = table.getTable().getTopIndex();
             table.getTable().setRedraw(false);
             table.setInput(rows);

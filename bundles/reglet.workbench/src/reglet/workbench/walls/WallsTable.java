@@ -11,6 +11,7 @@ import reglet.model.Option;
 import reglet.model.WallType;
 import reglet.workbench.Marks;
 import reglet.workbench.Snapshot;
+import reglet.workbench.settings.Units;
 
 /** All wall types beside each other: a row for each component, a cell for what a wall type accepts for it. */
 final class WallsTable {
@@ -42,7 +43,7 @@ final class WallsTable {
     /**
      * What a wall type accepts for a component.
      *
-     * @param choice   options and set values, to tell whether two are the same; "" for undecided
+     * @param choice   options and set values as written, to tell whether two are the same; "" for undecided
      * @param options  the options in words
      * @param values   what is set over the options, in words; ""
      * @param findings what stands against it
@@ -80,10 +81,13 @@ final class WallsTable {
     private static Cell cell(Snapshot now, WallType wall, Component component) {
         Optional<Choice> choice = wall.choice(component.id());
         List<String> set = choice.map(made -> made.values().entrySet().stream().map(value -> component.property(value.getKey())
-            .map(property -> property.label()).orElse(value.getKey()) + " " + value.getValue().value().text()).toList()).orElse(List.of());
+            .map(property -> property.label()).orElse(value.getKey()) + " "
+                + Units.text(component.property(value.getKey()), value.getValue().value())).toList()).orElse(List.of());
         String options = choice.map(made -> String.join("; or ", made.accept().stream()
             .map(id -> component.option(id).map(Option::title).orElse(id)).toList())).orElse("");
         String values = String.join(", ", set);
-        return new Cell(options + "|" + values, options, values, now.findings(wall.id(), component.id()));
+        String written = choice.map(made -> made.values().entrySet().stream().map(value -> value.getKey() + " " + value.getValue().value()
+            .text()).toList().toString()).orElse("");
+        return new Cell(options + "|" + written, options, values, now.findings(wall.id(), component.id()));
     }
 }

@@ -49,7 +49,6 @@ public final class WallsView extends Part {
     private Button duplicate;
     private Button away;
     private Refusal wrong;
-    private Font strong;
     private List<String> columns = List.of();
 
     @Override
@@ -60,7 +59,6 @@ public final class WallsView extends Part {
         table = new TableViewer(page, SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.getTable());
         Ui.named(table.getTable(), "All wall types");
-        strong = Ui.strong(table.getTable());
         table.getTable().setHeaderVisible(true);
         table.getTable().setLinesVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
@@ -209,7 +207,7 @@ public final class WallsView extends Part {
         for (var column : table.getTable().getColumns()) {
             column.dispose();
         }
-        column("Component", 20, row -> row.component().title(), row -> row.component().title(), -1);
+        column("Component", 25, row -> row.component().title(), row -> row.component().title(), -1);
         for (int i = 0; i < walls.size(); i++) {
             int at = i;
             column(walls.get(i), 25, row -> row.cells().size() > at ? row.cells().get(at).text(row.cells().get(reference())) : "",
@@ -241,7 +239,7 @@ public final class WallsView extends Part {
 
             @Override
             public Font getFont(Object row) {
-                return wall >= 0 && words.apply((Row) row).startsWith(WallsTable.DIFFERS) ? strong : null;
+                return wall >= 0 && words.apply((Row) row).startsWith(WallsTable.DIFFERS) ? Ui.strong(table.getTable()) : null;
             }
         });
     }
