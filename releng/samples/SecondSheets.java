@@ -81,7 +81,8 @@ public final class SecondSheets {
         if (file.toString().endsWith(".html")) {
             office(marked(text, truths, (number, words) -> String.format("<font color=\"#0000%02x\">%s</font>", number, words)), name, pdf);
         } else {
-            List<String> lines = List.of(marked(text, truths, (number, words) -> "\1" + (char) (0x100 + number) + words + "\2").split("\n"));
+            List<String> lines = List.of(marked(text, truths, (number, words) -> "\1" + (char) (0x100 + number) + words
+                + "\2").split("\n"));
             if (lines.get(1).startsWith("openpdf")) {
                 new Set(lines).write(pdf);
             } else {
@@ -96,7 +97,8 @@ public final class SecondSheets {
                 throw new IOException(name + ": " + truths.get(i) + " isn't painted");
             }
             for (String truth : truths.get(i).split("\\s*&&\\s*")) {
-                out.append(String.format(Locale.ROOT, "%s; page=%d; box=%.1f %.1f %.1f %.1f%n", truth, (int) at[0], at[1], at[2], at[3] - at[1],
+                out.append(String.format(Locale.ROOT, "%s; page=%d; box=%.1f %.1f %.1f %.1f%n", truth, (int) at[0], at[1], at[2],
+                    at[3] - at[1],
                     at[4] - at[2]));
             }
         }
@@ -140,7 +142,8 @@ public final class SecondSheets {
                     if (rgb[0] == 0 && rgb[1] == 0 && blue > 0 && !glyph.getUnicode().isBlank()) {
                         double[] one = {getCurrentPageNo(), glyph.getXDirAdj(), glyph.getYDirAdj() - glyph.getHeightDir(),
                             glyph.getXDirAdj() + glyph.getWidthDirAdj(), glyph.getYDirAdj()};
-                        places.merge(blue, one, (a, b) -> new double[]{a[0], Math.min(a[1], b[1]), Math.min(a[2], b[2]), Math.max(a[3], b[3]),
+                        places.merge(blue, one, (a, b) -> new double[]{a[0], Math.min(a[1], b[1]), Math.min(a[2], b[2]), Math.max(a[3],
+                            b[3]),
                             Math.max(a[4], b[4])});
                     }
                 } catch (IOException problem) {
@@ -197,7 +200,8 @@ public final class SecondSheets {
             String path = fonts.resolve(how[1] + "-Regular.ttf").toString();
             String strong = fonts.resolve(how[1] + "-Bold.ttf").toString();
             boolean own = new File(path).exists();
-            font = new Font(own ? BaseFont.createFont(path, BaseFont.IDENTITY_H, true) : BaseFont.createFont(how[1], BaseFont.CP1252, false), size);
+            font = new Font(own ? BaseFont.createFont(path, BaseFont.IDENTITY_H, true) : BaseFont.createFont(how[1], BaseFont.CP1252,
+                false), size);
             bold = new Font(own ? BaseFont.createFont(strong, BaseFont.IDENTITY_H, true)
                 : BaseFont.createFont(how[1].equals("Times-Roman") ? "Times-Bold" : how[1] + "-Bold", BaseFont.CP1252, false), size);
         }

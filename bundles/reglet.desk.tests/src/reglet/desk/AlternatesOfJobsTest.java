@@ -8,14 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-import org.junit.jupiter.api.BeforeEach;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.Comparison;
 import reglet.model.Finding;
@@ -25,52 +25,12 @@ import reglet.model.Remedies;
 import reglet.model.SectionDocument.Paragraph;
 import reglet.model.UnusableInput;
 
-/** Alternates through all papers of a job: the library with three of them, of which 2 and 3 can't stand together. */
-class AlternatesOfJobsTest {
-    private static final String SECTION = "04 73 00";
+/** Alternates through all papers of a job. */
+class AlternatesOfJobsTest extends ThreeAlternates {
     private static final String SUBMITTAL = "submittals/04-73-00-01/submittal.yaml";
-
-    @TempDir
-    Path folder;
-
-    @BeforeEach
-    void threeAlternates() throws Exception {
-        Samples.copy("mesa-library", folder);
-        change("job.yaml", "alternates:\n", "alternates:\n  - {number: 2, title: thicker mat, kind: alternate}\n"
-            + "  - {number: 3, title: shorter screws, kind: alternate}\n");
-        change("walls/W1.yaml", "mat: {accept: [filament-1-4], by: specifier}",
-            "mat: {accept: [filament-1-4], by: specifier, alternates: {2: {accept: [filament-3-8]}}}");
-        change("walls/W1.yaml", "alternates: {1: {accept: [screw-steel-stainless], by: specifier}}",
-            "alternates: {1: {accept: [screw-steel-stainless], by: specifier}, 3: {accept: [screw-steel-1-1-4]}}");
-    }
-
-    private void change(String file, String old, String text) throws Exception {
-        String before = Files.readString(folder.resolve(file));
-        assertTrue(before.contains(old), old);
-        Files.writeString(folder.resolve(file), before.replace(old, text));
-    }
-
-    /** Writes the owner's word on an alternate. */
-    private void taken(int number, String word) throws Exception {
-        change("job.yaml", "{number: " + number + ", " + (number == 1 ? "kind: alternate, title" : "title"),
-            "{number: " + number + ", taken: " + word + ", " + (number == 1 ? "kind: alternate, title" : "title"));
-    }
-
-    private OpenJob open() throws Exception {
-        return Samples.desk().open(folder);
-    }
-
-    private static String paragraph(OpenJob job, String id) throws Exception {
-        return job.section(SECTION).paragraphs().stream().filter(paragraph -> paragraph.id().equals(id)).map(Paragraph::plain).findFirst()
-            .orElse("");
-    }
 
     private static RegisterItem item(OpenJob job, String id) throws Exception {
         return job.register(SECTION).stream().filter(item -> item.id().equals(id)).findFirst().orElseThrow();
-    }
-
-    private static List<Finding> brought(OpenJob job, Integer... alternates) {
-        return job.checked().findings().stream().filter(finding -> finding.alternates().equals(List.of(alternates))).toList();
     }
 
     @Test
@@ -278,4 +238,18 @@ class AlternatesOfJobsTest {
                 Double.parseDouble(cells.get(last - 2)), 1e-6, line);
         });
     }
+
+    @Test
+    void theReviewersReportTellsWhichAlternatesAreAcceptedAndWhatTheProductWasMadeFor() throws Exception {
+        taken(2, "yes");
+        OpenJob job = open();
+        byte[] report = Outputs.of(job).review(job.job().submittals().get(0)).make().stream()
+            .filter(output -> output.name().endsWith("-review.pdf")).findFirst().orElseThrow().bytes();
+        try (PDDocument pdf = Loader.loadPDF(report)) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Alternates accepted Alternate No. 2, thicker mat"), text);
+            assertTrue(text.contains("comes nearer to what was required before Alternate No. 2, thicker mat, was accepted."), text);
+        }
+    }
+
 }

@@ -20,6 +20,7 @@ import reglet.model.Compare;
 import reglet.model.ProductData;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Condition;
+import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Report;
 import reglet.model.SheetValue;
 import reglet.model.UnusableInput;
@@ -57,7 +58,8 @@ class ConfirmingTest {
         assertThrows(UnusableInput.class, () -> start.write(job));
         Confirming done = start.take("mat.drainage_efficiency").correct(job.pack(), "mat.thickness", "11 mm").leaveOut("mat.compressive");
         OpenJob after = done.write(job);
-        assertEquals(List.of("mat.drainage_efficiency", "mat.thickness"), product(after).values().stream().map(SheetValue::property).sorted()
+        assertEquals(List.of("mat.drainage_efficiency", "mat.thickness"),
+            product(after).values().stream().map(SheetValue::property).sorted()
             .toList());
         SheetValue thickness = product(after).value("thickness").orElseThrow();
         assertEquals("11 mm", thickness.value().text());
@@ -91,6 +93,33 @@ class ConfirmingTest {
     }
 
     @Test
+    void anotherValueThatTheSheetStatesIsTakenInPlaceOfTheOneShown() throws Exception {
+        OpenJob job = job();
+        SheetReading read = DataSheets.read(sheet, job.pack(), "");
+        Found shown = read.values().stream().filter(one -> one.value().property().equals("mat.thickness")).findFirst().orElseThrow();
+        Found other = new Found(new SheetValue("mat.thickness", job.pack().property("mat.thickness").orElseThrow().type().read("6 mm")
+            .orElseThrow(), Optional.empty(), "", "", "6 mm", 1, shown.value().box(), false), "Thickness at the edge", shown.model(), 0.9,
+                "");
+        SheetReading reading = new SheetReading(read.product(), read.maker(), read.components(), read.values().stream().map(one ->
+            one != shown
+            ? one : new Found(one.value(), one.label(), one.model(), 0.6, "The sheet also states 6 mm on page 1.",
+                List.of(other))).toList(),
+            read.unread(), read.report());
+        assertTrue(DataSheets.report(sheet, reading).contains("also shown on page 1: 6 mm; \"Thickness at the edge: 6 mm\""));
+        Confirming start = Confirming.of(job, sheet, reading, "", "mat-new");
+        assertEquals(Answer.OPEN, answer(start.takeSure(), "mat.thickness"));
+        assertTrue(start.table().contains("also"));
+        Confirming done = start.takeInstead("mat.thickness", other);
+        OpenJob after = done.write(job);
+        assertEquals("6 mm", product(after).value("thickness").orElseThrow().value().text());
+        Found beside = done.going().get(0).found().also().get(0);
+        assertEquals(shown.value(), beside.value());
+        assertEquals(shown.value().value(), product(done.takeInstead("mat.thickness", beside).write(after)).value("thickness").orElseThrow()
+            .value());
+        assertEquals(start, start.takeInstead("mat.thickness", beside));
+    }
+
+    @Test
     void conditionsOfUseAreKeptWithTheProductAndReadBackTheSame() throws Exception {
         OpenJob job = job();
         SheetReading read = DataSheets.read(sheet, job.pack(), "");
@@ -98,7 +127,8 @@ class ConfirmingTest {
             .orElseThrow(), Optional.of(Compare.AT_MOST), "", "", "Studs: at most 16 in.", 2, Optional.of(new Box(72, 100, 200, 12)),
             false);
         Report report = new Report("R-1: a", "Marrow", "", List.of("IBC 2021"), "2024-03", "05/2025", List.of(new Condition("5.2",
-            "Studs: at most 16 in.", 2, new Box(72, 100, 200, 12), List.of(limit)), new Condition("", "Kept dry.", 2, new Box(72, 120, 90, 12),
+            "Studs: at most 16 in.", 2, new Box(72, 100, 200, 12), List.of(limit)), new Condition("", "Kept dry.", 2, new Box(72, 120, 90,
+                12),
                 List.of())));
         SheetReading reading = new SheetReading(read.product(), read.maker(), read.components(), read.values(), read.unread(), Optional.of(
             report));

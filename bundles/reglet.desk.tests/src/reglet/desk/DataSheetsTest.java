@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchemaFactory;
@@ -44,6 +45,42 @@ class DataSheetsTest {
         try (InputStream in = SheetForms.class.getResourceAsStream("schema/sheet.json")) {
             assertEquals(Set.of(), JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in)
                 .validate(Forms.text(form), InputFormat.JSON));
+        }
+    }
+
+    @Test
+    void resultsByTwoMethodsArePrintedForProgramsOneWithinTheOther() throws Exception {
+        Path sheet = folder.resolve("paper.pdf");
+        write(sheet, List.of("Brindle kraft building paper, an invented product", "Water vapor permeance, ASTM E96 Procedure A: 7 perms",
+            "Water vapor permeance, ASTM E96 Procedure B: 21 perms", "Exposure: 60 days"));
+        SheetReading reading = DataSheets.read(sheet, copy("mesa-library").pack(), "inner_ply");
+        JsonObject form = SheetForms.sheet(reading);
+        valid(form);
+        JsonObject shown = form.getAsJsonArray("values").asList().stream().map(JsonElement::getAsJsonObject).filter(one ->
+            one.get("property")
+            .getAsString().equals("inner_ply.permeance")).findFirst().orElseThrow();
+        assertEquals("ASTM E96 Procedure A", shown.get("method").getAsString());
+        JsonObject also = shown.getAsJsonArray("also shown").get(0).getAsJsonObject();
+        assertEquals("ASTM E96 Procedure B", also.get("method").getAsString());
+        assertTrue(also.has("box") && also.has("confidence") && !also.get("confirmed").getAsBoolean());
+        assertEquals(3 * shown.get("value").getAsDouble(), also.get("value").getAsDouble(), 1e-14);
+        assertTrue(DataSheets.report(sheet, reading).contains("also shown on page 1: 21 perm"), DataSheets.report(sheet, reading));
+    }
+
+    private static void write(Path file, List<String> lines) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage();
+            document.addPage(page);
+            try (PDPageContentStream text = new PDPageContentStream(document, page)) {
+                text.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 10);
+                for (int i = 0; i < lines.size(); i++) {
+                    text.beginText();
+                    text.newLineAtOffset(72, 700 - 24 * i);
+                    text.showText(lines.get(i));
+                    text.endText();
+                }
+            }
+            document.save(file.toFile());
         }
     }
 

@@ -124,7 +124,8 @@ class DividedPackagesTest {
         assertEquals(1, told.size(), told.toString());
         String name = told.get(0).substring(0, told.get(0).indexOf(':'));
         assertTrue(told.get(0).matches(".*-package-\\d-of-\\d.pdf: 5\\d\\d kB are more than the limit of 400 kB; it holds \".*\" and page "
-            + "1 of sheets/ply-inner.pdf, besides the fonts and contents that every part needs, and can't be divided further"), told.get(0));
+            + "1 of sheets/ply-inner.pdf, besides the fonts and contents that every part needs, and can't be divided further"),
+                told.get(0));
         divided.forEach((file, bytes) -> assertEquals(file.equals(name), bytes.length > 400_000, file));
     }
 }

@@ -56,7 +56,8 @@ class MarkdownReadBackTest {
     private static SectionDocument bare(SectionDocument section) {
         return new SectionDocument(section.number(), section.title(), section.job(), section.note(), section.issue(), section.cautions(),
             section.parts().stream().map(part -> new Part(part.number(), part.title(), part.articles().stream().map(article ->
-                new Article(article.id(), article.number(), article.title(), bare(article.paragraphs()), article.table())).toList())).toList());
+                new Article(article.id(), article.number(), article.title(), bare(article.paragraphs()),
+                    article.table())).toList())).toList());
     }
 
     private static List<Paragraph> bare(List<Paragraph> paragraphs) {

@@ -68,11 +68,53 @@ class OfficePapersTest {
                     }
                 }
             }
-            assertEquals(1, parts.stream().filter(part -> part.startsWith("word/media/")).count(), form.name() + " has the picture: " + parts);
+            assertEquals(1, parts.stream().filter(part -> part.startsWith("word/media/")).count(), form.name() + " has the picture: "
+                + parts);
+            assertTrue(parts.contains("word/header1.xml") && parts.contains("word/footer1.xml"), form.name() + ": " + parts);
         }
         try (PDDocument document = pdf(papers, ID + "-package.pdf")) {
             assertTrue(text(document, 3).contains("Submittal " + ID + ", page 3 of " + document.getNumberOfPages()), text(document, 3));
         }
+    }
+
+    /**
+     * Checked by LibreOffice Writer, which lays the file out, and poppler's pdffonts, which names the fonts used; the font is Debian's
+     * fonts-liberation.
+     */
+    @Test
+    void aFormOfTheWordProcessorBearsTheOfficesHeadFootAndFontWhenOpenedFromOutside() throws Exception {
+        Path office = folder.resolve("office");
+        Files.createDirectories(office);
+        Files.writeString(office.resolve("office.yaml"), "format: 1\nname: " + NAME + "\naddress: [Quay]\npaper: A4\n"
+            + "fonts: {regular: mono.ttf}\n");
+        Files.copy(Path.of("/usr/share/fonts/truetype/liberation/LiberationMono-Regular.ttf"), office.resolve("mono.ttf"));
+        Files.writeString(office.resolve("header.ftl"), "${office.name}: ${job.title}\n\n${section.title}\n");
+        Files.writeString(office.resolve("footer.ftl"), "Foot of ${office.name}\n");
+        Output form = Outputs.of(Samples.open("harbour-clinic")).office(office).forms().make().stream()
+            .filter(output -> output.name().equals("forms/touching.docx")).findFirst().orElseThrow();
+        Path file = folder.resolve("touching.docx");
+        Files.write(file, form.bytes());
+        run("soffice", "-env:UserInstallation=" + folder.resolve("profile").toUri(), "--headless", "--convert-to", "pdf", "--outdir",
+            folder.toString(), file.toString());
+        Path pdf = folder.resolve("touching.pdf");
+        try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
+            assertEquals(842, document.getPage(0).getMediaBox().getWidth(), 1, "A4, lying");
+            int pages = document.getNumberOfPages();
+            for (int page = 1; page <= pages; page++) {
+                String text = text(document, page);
+                assertTrue(text.contains(NAME + ": Harbour clinic"), text);
+                assertTrue(text.contains("Foot of " + NAME) && text.contains("page " + page + " of " + pages), text);
+            }
+        }
+        String fonts = run("pdffonts", pdf.toString());
+        assertTrue(fonts.contains("LiberationMono") && !fonts.contains("LiberationSans") && !fonts.contains("LiberationSerif"), fonts);
+    }
+
+    private static String run(String... command) throws Exception {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor(), String.join(" ", command) + ": " + said);
+        return said;
     }
 
     @Test

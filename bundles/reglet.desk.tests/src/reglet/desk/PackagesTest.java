@@ -215,7 +215,8 @@ class PackagesTest {
         try (PDDocument document = Loader.loadPDF(whole)) {
             Map<String, Integer> pages = bookmarks(document);
             String criteria = text(document, pages.get("Criteria: Lath fasteners, calculation"));
-            assertTrue(criteria.contains("Calculations sealed by a professional licensed where the building stands are asked for"), criteria);
+            assertTrue(criteria.contains("Calculations sealed by a professional licensed where the building stands are asked for"),
+                criteria);
             assertTrue(criteria.contains("Wind at the corners: basic wind speed of the risk category 115 mph"), criteria);
             assertTrue(text(document, pages.get("Missing evidence")).contains("Lath fasteners: calculation is asked for"));
             assertFalse(text(document, pages.get("Missing evidence")).contains("mat: test report"), "its report is enclosed");

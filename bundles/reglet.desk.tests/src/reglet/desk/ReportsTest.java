@@ -42,7 +42,7 @@ class ReportsTest {
             page: 2
             box: [72.0, 140.0, 300.0, 12.0]
             limits:
-              terms.work_year: {value: "2026", compare: at most}
+              terms.work_ends: {value: "2026-12-31", compare: at most}
         """;
     @TempDir
     Path folder;
@@ -90,6 +90,7 @@ class ReportsTest {
         JsonObject report = form.getAsJsonArray("reports").get(0).getAsJsonObject();
         assertEquals("lath-light", report.get("product").getAsString());
         assertEquals(-44, report.get("days left").getAsInt());
+        assertEquals("2026-03-01", report.get("last day").getAsString());
         JsonObject first = report.getAsJsonArray("conditions").get(0).getAsJsonObject();
         assertEquals("meets", first.getAsJsonArray("checks").get(0).getAsJsonObject().get("result").getAsString());
         assertFalse(first.get("needs a person").getAsBoolean());

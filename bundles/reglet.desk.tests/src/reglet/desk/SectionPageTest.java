@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import reglet.desk.SectionPage.Line;
 import reglet.desk.SectionPage.Standing;
 import reglet.model.SectionChanges;
+import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Paragraph;
 import reglet.model.UnusableInput;
 import reglet.store.SectionEdits;
@@ -103,9 +104,145 @@ class SectionPageTest {
         assertEquals("", Saving.text(OwnTexts.down(up, MASONRY, WATER), FILE));
         OpenJob top = OwnTexts.up(OwnTexts.up(job, MASONRY, WATER), MASONRY, WATER);
         assertEquals(at - 2, ids(top).indexOf(WATER));
-        UnusableInput first = assertThrows(UnusableInput.class, () -> OwnTexts.up(top, MASONRY, WATER));
-        assertTrue(first.getMessage().contains("stands first"), first.getMessage());
         assertEquals(before, ids(OwnTexts.down(OwnTexts.down(top, MASONRY, WATER), MASONRY, WATER)));
+    }
+
+    private static List<SectionDocument.Article> articles(OpenJob job) throws UnusableInput {
+        return job.section(MASONRY).parts().stream().flatMap(part -> part.articles().stream()).toList();
+    }
+
+    private static List<String> tops(SectionDocument.Article article) {
+        return article.paragraphs().stream().map(Paragraph::id).toList();
+    }
+
+    @Test
+    void pastTheEdgeOfItsArticleAParagraphMovesIntoTheNextOneAndBackLeavesNoTrace() throws Exception {
+        List<SectionDocument.Article> articles = articles(job);
+        for (int i = 0; i + 1 < articles.size(); i++) {
+            String last = tops(articles.get(i)).get(tops(articles.get(i)).size() - 1);
+            if (List.of("references", "summary").contains(articles.get(i + 1).id()) || articles.get(i).paragraphs().size() == 1
+                || last.startsWith("references.")) {
+                continue;
+            }
+            String next = articles.get(i + 1).id();
+            OpenJob down = OwnTexts.down(job, MASONRY, last);
+            assertEquals(last, tops(articles(down).stream().filter(one -> one.id().equals(next)).findFirst().orElseThrow()).get(0));
+            assertEquals("## move " + last + " after " + next + "\n", Saving.text(down, FILE));
+            OpenJob back = OwnTexts.up(down, MASONRY, last);
+            assertEquals("", Saving.text(back, FILE), last);
+            assertEquals(ids(job), ids(back));
+        }
+    }
+
+    @Test
+    void aParagraphWalksThroughWholeArticlesAndBack() throws Exception {
+        List<String> before = ids(job);
+        OpenJob walking = job;
+        List<String> homes = new java.util.ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            walking = OwnTexts.down(walking, MASONRY, WATER);
+            homes.add(home(walking, WATER));
+        }
+        assertTrue(homes.stream().distinct().count() >= 2, homes.toString());
+        for (int i = 0; i < 12; i++) {
+            walking = OwnTexts.up(walking, MASONRY, WATER);
+        }
+        assertEquals(before, ids(walking));
+        assertEquals("", Saving.text(walking, FILE));
+    }
+
+    private static String home(OpenJob job, String id) throws UnusableInput {
+        return articles(job).stream().filter(article -> tops(article).contains(id)).findFirst().orElseThrow().id();
+    }
+
+    @Test
+    void whereNoArticleIsLeftTheParagraphStaysAndItIsSaid() throws Exception {
+        List<SectionDocument.Article> articles = articles(job);
+        SectionDocument.Article end = articles.get(articles.size() - 1);
+        UnusableInput last = assertThrows(UnusableInput.class,
+            () -> OwnTexts.down(job, MASONRY, tops(end).get(end.paragraphs().size() - 1)));
+        assertTrue(last.getMessage().contains("stands last in the section"), last.getMessage());
+        Paragraph listed = job.section(MASONRY).paragraphs().stream().filter(one -> !one.children().isEmpty()).findFirst().orElseThrow();
+        UnusableInput below = assertThrows(UnusableInput.class, () -> OwnTexts.up(job, MASONRY, listed.children().get(0).id()));
+        assertTrue(below.getMessage().contains("below the one that it belongs to"), below.getMessage());
+    }
+
+    @Test
+    void ofABlockOfSeveralParagraphsAndListsOnlyTheWordsAtHandAreOpenedAndWrittenBack() throws Exception {
+        String block = """
+            ## change mortar.water
+            > Water: Clean, and fit to drink.
+
+            Water: Clean,
+            from the main, ${lath.weight}.
+
+            - Warm in winter,
+              as **stored**.
+              - Above 40 °F.
+              - Below 120 °F.
+            - Cool in summer.
+
+            Ice: None.
+            - Nor snow.
+            """;
+        OpenJob changed = Saving.restore(job, Map.of(FILE, block));
+        Map<String, String> opens = Map.of(WATER, "Water: Clean,\nfrom the main, ${lath.weight}.", WATER + "/1",
+            "Warm in winter,\nas **stored**.", WATER + "/1/2", "Below 120 °F.", WATER + "/2", "Cool in summer.", WATER + "+1", "Ice: None.",
+            WATER + "+1/1", "Nor snow.");
+        SectionPage page = SectionPage.of(changed, MASONRY);
+        opens.forEach((id, text) -> assertEquals(text, page.line(id).orElseThrow().written(), id));
+        Map<String, String> written = Map.of(WATER, "Water: From the well.", WATER + "/1", "Warm\nalways.", WATER + "/1/2", "Cold.",
+            WATER + "/2", "Cool.", WATER + "+1", "Ice: A little.", WATER + "+1/1", "Nor hail.");
+        for (String id : opens.keySet()) {
+            OpenJob after = OwnTexts.change(changed, MASONRY, id, written.get(id));
+            // an item's further lines stand as deep as its first
+            String indent = id.contains("/1/") ? "    " : id.contains("/") ? "  " : "";
+            assertEquals(block.replace(opens.get(id).replace("\n", "\n" + indent), written.get(id).replace("\n", "\n" + indent)),
+                Saving.text(after, FILE), id);
+            assertEquals(ids(changed), ids(after));
+            assertEquals(opens.get(id), OwnTexts.of(changed, MASONRY, id).text());
+            Saving.restore(after, Map.of(FILE, block));
+        }
+        assertEquals(opens.get(WATER), OwnTexts.of(changed, MASONRY, WATER).text());
+    }
+
+    @Test
+    void paragraphsAddedInSeveralBlocksAreToldApart() throws Exception {
+        String blocks = "## add after mortar.water\n\nIce: None.\n\nSnow: None.\n\n## add after mortar.water\n\nHail: None.\n\n"
+            + "- Nor sleet.\n";
+        OpenJob added = Saving.restore(job, Map.of(FILE, blocks));
+        SectionPage page = SectionPage.of(added, MASONRY);
+        assertEquals("Snow: None.", page.line(WATER + "+2").orElseThrow().written());
+        assertEquals("Hail: None.", page.line(WATER + "+3").orElseThrow().written());
+        assertEquals("Nor sleet.", page.line(WATER + "+3/1").orElseThrow().written());
+        OpenJob fog = OwnTexts.change(added, MASONRY, WATER + "+3/1", "Nor fog.");
+        assertEquals(blocks.replace("Nor sleet.", "Nor fog."), Saving.text(fog, FILE));
+    }
+
+    @Test
+    void aRequirementIsLeftOutWithItsReasonAndGivingBackLeavesNoTrace() throws Exception {
+        String weight = SectionPage.of(job, MASONRY).lines().stream().filter(line -> line.printed().containsKey("lath.weight"))
+            .map(Line::id).findFirst().orElseThrow();
+        OpenJob left = OwnTexts.leaveOut(job, MASONRY, weight, "The owner has the lath\nin store (A. Person)");
+        String file = Saving.text(left, FILE);
+        assertTrue(file.startsWith("## strike " + weight + "\n"), file);
+        assertTrue(file.contains("## leave out lath.weight\nThe owner has the lath in store (A. Person)\n"), file);
+        assertEquals(List.of(), left.paper().stream().filter(finding -> finding.rule().equals("paper.printed")).toList());
+        assertEquals(List.of("The owner has the lath in store (A. Person)"), line(left, weight).leftOut());
+        assertEquals("", Saving.text(OwnTexts.giveBack(left, MASONRY, weight), FILE));
+    }
+
+    @Test
+    void whatATextOfAPersonsNoLongerStatesIsLeftOutWithoutStrikingIt() throws Exception {
+        String weight = SectionPage.of(job, MASONRY).lines().stream().filter(line -> line.printed().containsKey("lath.weight"))
+            .map(Line::id).findFirst().orElseThrow();
+        OpenJob changed = OwnTexts.change(job, MASONRY, weight, "Weight: As in store.");
+        assertTrue(changed.paper().stream().anyMatch(finding -> finding.rule().equals("paper.printed")));
+        OpenJob left = OwnTexts.leaveOut(changed, MASONRY, weight, "In store (A. Person)");
+        assertTrue(Saving.text(left, FILE).contains("Weight: As in store.\n\n## leave out lath.weight\nIn store (A. Person)\n"),
+            Saving.text(left, FILE));
+        assertEquals(List.of(), left.paper().stream().filter(finding -> finding.rule().equals("paper.printed")).toList());
+        assertThrows(UnusableInput.class, () -> OwnTexts.leaveOut(job, MASONRY, WATER, "Nothing"));
     }
 
     @Test

@@ -73,7 +73,8 @@ class SpecifyingOfJobsTest {
     @Test
     void aProductThatNobodyNamesIsAGap() throws Exception {
         OpenJob job = changed("walls/W1.yaml", LATH, "specify: proprietary");
-        Finding gap = job.checked().findings().stream().filter(finding -> finding.rule().equals("lath.specified")).findFirst().orElseThrow();
+        Finding gap = job.checked().findings().stream().filter(finding ->
+            finding.rule().equals("lath.specified")).findFirst().orElseThrow();
         assertEquals(Finding.Kind.GAP, gap.kind());
         assertEquals(List.of("lath.product", "lath.maker"), gap.missing());
         assertTrue(paragraph(job, "lath.specified-proprietary").contains("[Lath, product name: not decided]"));
@@ -96,13 +97,15 @@ class SpecifyingOfJobsTest {
 
     @Test
     void theRulesLookAtAnAlternateAsAWholeWall() throws Exception {
-        assertEquals(List.of(), Samples.open("mesa-library").checked().findings().stream().filter(finding -> !finding.alternates().isEmpty()).toList());
+        assertEquals(List.of(), Samples.open("mesa-library").checked().findings().stream().filter(finding ->
+            !finding.alternates().isEmpty()).toList());
         OpenJob job = changed("walls/W1.yaml", "metal-3.4-stainless", "metal-1.75");
         List<Finding> brought = job.checked().findings().stream().filter(finding -> finding.alternates().equals(List.of(1))).toList();
         Finding light = brought.stream().filter(finding -> finding.rule().equals("lath.light")).findFirst().orElseThrow();
         assertTrue(light.says().startsWith("Alternate No. 1: "), light.says());
         assertFalse(job.checked().isClean());
-        assertFalse(job.checked().findings().stream().anyMatch(finding -> finding.rule().equals("lath.light") && finding.alternates().isEmpty()));
+        assertFalse(job.checked().findings().stream().anyMatch(finding -> finding.rule().equals("lath.light")
+            && finding.alternates().isEmpty()));
     }
 
     @Test

@@ -208,7 +208,7 @@ class StatedOnceTest {
         }).toList();
         return new Pack(pack.name(), pack.version(), pack.title(), pack.cautions(), pack.subjects(), components, pack.rules(),
             pack.calculations(), pack.tables(), pack.standards(), pack.plans(), pack.clauses(), pack.entries(), pack.synonyms(),
-            pack.holdPoints(), pack.touching(), pack.stock());
+            pack.holdPoints(), pack.touching(), pack.stock(), pack.plausible());
     }
 
     /** The paragraphs with a slot that prints this requirement. */

@@ -247,7 +247,7 @@ class WorksheetsOfJobsTest {
         List<String> problems = CalculationLint.problems(new reglet.model.Pack(pack.name(), pack.version(), pack.title(), pack.cautions(),
             pack.subjects(), pack.components(), pack.rules(), List.of(wrong, unknown), pack.tables(), pack.standards(), pack.plans(),
             pack.clauses(), pack.entries(), pack.synonyms(), pack.holdPoints(), pack.touching(),
-            pack.stock())).stream().map(Problem::toString).toList();
+            pack.stock(), pack.plausible())).stream().map(Problem::toString).toList();
         assertEquals(3, problems.size(), problems.toString());
         assertTrue(problems.get(0).contains("no input \"hight\"") && problems.get(0).contains("height"), problems.get(0));
         assertTrue(problems.get(1).contains("needs the input \"height\""), problems.get(1));

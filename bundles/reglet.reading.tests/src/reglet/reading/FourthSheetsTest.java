@@ -26,7 +26,8 @@ class FourthSheetsTest {
         for (Fixture fixture : SheetFixtures.fourth()) {
             if (SheetFixtures.setAside("fourth/set-aside.txt").contains(fixture.name()) == aside) {
                 Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
-                total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), fixture.asked())));
+                total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(),
+                    fixture.asked())));
             }
         }
         System.out.printf("fourth sheets %s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",

@@ -54,4 +54,42 @@ class HabitsOfSheetsTest {
             "text 9 Compressive Strength (ASTM C39, C192): 2,100 psi minimum",
             "text 9 Saturated Weight: Does not exceed 15 lbs. per sq. ft."));
     }
+
+    @Test
+    void limitationsOfASheetThatIsNoReportAreWhatItSaysOfTheProduct() throws Exception {
+        assertEquals("inner_ply.exposure 30 d; inner_ply.permeance 14 perm", read("text 18b House wrap", "at 54 110",
+            "text 9 Water vapor permeance: 14 perms", "at 54 150", "text 9b Limitations", "at 54 180",
+            "text 9 Cover within 30 days of hanging."));
+    }
+
+    @Test
+    void valuesInTwoSystemsBesideAUnitInTwoSystemsAreRead() throws Exception {
+        assertEquals("lath.opening 2 in; lath.wire 0.0625 in", read("text 18b Welded wire lath", "at 54 110",
+            "table ruled 18 150,90,120", "| Feature | Unit | Value", "| Wire diameter | in. (mm) | 0.0625 (1.59)",
+            "| Grid | in. (mm) | 2 x 2 (51 x 51)"));
+    }
+
+    @Test
+    void aTypeThatIsAWordOfAnotherPropertyTellsThatOne() throws Exception {
+        assertEquals("lath.self_furring no of ML-1; lath.self_furring yes of ML-2; lath.weight 2.5 lb/yd² of ML-1; "
+            + "lath.weight 3.4 lb/yd² of ML-2", read("text 18b Diamond mesh metal lath", "at 54 110", "table ruled 18 100,150,150",
+                "| Product code | Type | Weight, lb/yd² (kg/m²)", "| ML-1 | Flat | 2.5 (1.36)",
+                    "| ML-2 | Self-furring, dimpled | 3.4 (1.84)"));
+    }
+
+    @Test
+    void whatASentenceSaysOfEachKindIsTakenForTheModelsOfThatKind() throws Exception {
+        assertEquals("backer_rod.oversize 25 to 33% of Rod C; backer_rod.oversize 25 to 50% of Rod O", read("text 18b Backer rod",
+            "at 54 110", "table ruled 18 150,120,120", "| Property | Rod C | Rod O", "| Cell structure | Closed cell | Open cell",
+            "at 54 220", "text 9 Pick rod 25 to 33% larger than the joint for closed cell, 25 to 50% for open cell."));
+    }
+
+    @Test
+    void boardsInColumnsOfTheirThicknessAreThatThick() throws Exception {
+        assertEquals("insulation.compressive 25 psi of 1 in.; insulation.compressive 25 psi of 2 in.; "
+            + "insulation.material extruded polystyrene; insulation.thickness 1 in of 1 in.; insulation.thickness 2 in of 2 in.",
+                read("text 18b Extruded polystyrene insulation", "at 54 110",
+                "table ruled 18 160,100,70,70", "| Property | Method | 1 in. | 2 in.",
+                    "| Compressive strength | ASTM D1621 | 25 psi | 25 psi"));
+    }
 }

@@ -21,6 +21,7 @@ import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.model.UnusableInput;
 import reglet.model.Value;
+import reglet.model.WordSet;
 import reglet.reading.DrawnSheet.Truth;
 import reglet.store.Packs;
 
@@ -38,6 +39,8 @@ final class SheetFixtures {
     private static List<Fixture> second;
     private static List<Fixture> third;
     private static List<Fixture> fourth;
+    private static List<Fixture> sixth;
+    private static List<Fixture> seventh;
 
     private SheetFixtures() {
     }
@@ -87,9 +90,25 @@ final class SheetFixtures {
         return fourth;
     }
 
-    /** Eight sheets that nobody opens: what the reader does with them is what it does with sheets that it wasn't made for. */
-    static List<Fixture> unopened() throws IOException {
-        return draw(SHEETS.resolve("fifth"));
+    /** Sheets by a sixth hand, laid out as makers lay theirs out: much said in passing, several results of one property. */
+    static synchronized List<Fixture> sixth() throws IOException {
+        if (sixth == null) {
+            sixth = draw(SHEETS.resolve("sixth"));
+        }
+        return sixth;
+    }
+
+    /** Sheets by a seventh hand, after the habits of makers' sheets as the sixth, with other products, words and layouts. */
+    static synchronized List<Fixture> seventh() throws IOException {
+        if (seventh == null) {
+            seventh = draw(SHEETS.resolve("seventh"));
+        }
+        return seventh;
+    }
+
+    /** A set that nobody opens: what the reader does with its sheets is what it does with sheets that it wasn't made for. */
+    static List<Fixture> unopened(String set) throws IOException {
+        return draw(SHEETS.resolve(set));
     }
 
     static synchronized List<Fixture> all() throws IOException {
@@ -151,7 +170,7 @@ final class SheetFixtures {
     /**
      * How a sheet was read.
      *
-     * @param shown  values shown
+     * @param shown  values shown, and of those that stand beside them the ones that the truths name
      * @param truths values on the sheet
      * @param found  of these, how many are shown at all
      * @param right  how many of the shown ones are right in value, sense, method, edition, model, page and place
@@ -185,10 +204,15 @@ final class SheetFixtures {
         int sure = 0;
         List<Found> used = new ArrayList<>();
         for (Truth truth : fixture.truths.stream().filter(truth -> !isOptional(truth)).toList()) {
-            List<Found> shown = reading.values().stream().filter(value -> (fitting.contains(reading.component())
+            List<Found> stated = reading.values().stream().filter(value -> (fitting.contains(reading.component())
                 ? value.value().property().replace(reading.component() + ".", fitting.get(0) + ".") : value.value().property())
                     .equals(truth.property())
-                && value.model().equals(truth.more("model")) && used.stream().noneMatch(other -> other == value)).toList();
+                && value.model().equals(truth.more("model"))).toList();
+            // what stands beside the value shown counts when it is right; a person sees both
+            List<Found> beside = stated.stream().flatMap(value -> value.also().stream()).filter(value -> wrong(truth, value).isEmpty())
+                .toList();
+            List<Found> shown = Stream.concat(stated.stream().filter(value -> beside.isEmpty() || wrong(truth, value).isEmpty()),
+                beside.stream()).filter(value -> used.stream().noneMatch(other -> other == value)).toList();
             if (shown.isEmpty()) {
                 faults.add(fixture.name + ": " + truth.property() + " " + truth.more("model") + " not found");
                 continue;
@@ -225,7 +249,8 @@ final class SheetFixtures {
                     + " isn't on the sheet (" + one.confidence() + ")");
             }
         }
-        return new Score(reading.values().size() - passing, (int) fixture.truths.stream()
+        int beside = (int) used.stream().filter(one -> reading.values().stream().noneMatch(other -> other == one)).count();
+        return new Score(reading.values().size() - passing + beside, (int) fixture.truths.stream()
             .filter(truth -> !isOptional(truth)).count(), found, right, sure, faults);
     }
 
@@ -279,6 +304,10 @@ final class SheetFixtures {
                 && same(Quantity.parse(ends[0]).filter(low -> low.unit() != reglet.model.Unit.ONE).isPresent() ? ends[0] : ends[0] + " "
                     + unit,
                     range.low());
+        }
+        if (value instanceof WordSet set) {
+            // "2024, 2021 and 2018" are the same editions in whatever order
+            return Set.copyOf(set.words()).equals(Set.of(truth.split(", ")));
         }
         return truth.equals(value.text());
     }

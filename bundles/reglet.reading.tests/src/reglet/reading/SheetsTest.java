@@ -65,7 +65,8 @@ class SheetsTest {
             }
         }
         System.out.printf("%s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",
-            aside ? "sheets set aside at first" : "sheets tuned on", total.found(), total.truths(), total.right(), total.shown(), total.sure());
+            aside ? "sheets set aside at first" : "sheets tuned on", total.found(), total.truths(), total.right(), total.shown(),
+                total.sure());
         return total;
     }
 

@@ -67,11 +67,19 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
     }
 
     double left() {
-        return pieces.stream().mapToDouble(Piece::x).min().orElse(0);
+        double left = pieces.isEmpty() ? 0 : pieces.get(0).x();
+        for (Piece piece : pieces) {
+            left = Math.min(left, piece.x());
+        }
+        return left;
     }
 
     double right() {
-        return pieces.stream().mapToDouble(Piece::end).max().orElse(0);
+        double right = pieces.isEmpty() ? 0 : pieces.get(0).end();
+        for (Piece piece : pieces) {
+            right = Math.max(right, piece.end());
+        }
+        return right;
     }
 
     double top() {
@@ -99,7 +107,8 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
         List<Piece> within = new ArrayList<>();
         List<Integer> at = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            int end = i + 1 < starts.size() ? starts.get(i + 1) : text.length();
+            // a cell with other words than its own may be shorter
+            int end = Math.min(text.length(), i + 1 < starts.size() ? starts.get(i + 1) : text.length());
             while (end > starts.get(i) && text.charAt(end - 1) == ' ') {
                 end--;
             }

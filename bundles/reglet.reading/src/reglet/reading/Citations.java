@@ -5,10 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import reglet.model.Pack;
 import reglet.model.Standard;
@@ -145,6 +148,38 @@ final class Citations {
             }
         }
         return name;
+    }
+
+    /** The parts of one standard that a text names, in its order: both procedures of "E96 (Method A) / (Method B)". */
+    List<Citation> parts(String text) {
+        Optional<Citation> cited = in(text).stream().findFirst();
+        String standard = cited.map(citation -> whole(citation.name)).orElse("");
+        Map<Integer, Citation> places = new TreeMap<>();
+        for (Synonym part : parts) {
+            if (!standard.isEmpty() && part.property().startsWith(standard + " ")) {
+                String own = part.property().substring(standard.length() + 1);
+                String letter = own.substring(own.lastIndexOf(' ') + 1);
+                Stream.concat(Stream.of(own), part.labels().stream())
+                    .map(name -> "(?i)\\b" + Pattern.quote(name).replace(" ", "\\E\\W+\\Q") + "\\b")
+                    .map(name -> Pattern.compile(name).matcher(text)).filter(Matcher::find).findFirst()
+                    .or(() -> Optional.of(Pattern.compile("(?<=[\\s(/&,])" + Pattern.quote(letter) + "(?=\\s*(?:$|[/&,)]|and\\b))")
+                        .matcher(text)).filter(Matcher::find))
+                    .ifPresent(found -> places.put(found.start(), new Citation(found.start(), found.end(), part.property(),
+                        cited.orElseThrow().edition)));
+            }
+        }
+        return List.copyOf(places.values());
+    }
+
+    /** A standard without the part that is named of it. */
+    private String whole(String name) {
+        return known.stream().filter(id -> name.equals(id) || name.startsWith(id + " ")).findFirst().orElse("");
+    }
+
+    /** The same standards by the part that a text names: a heading "wet cup" above a column. */
+    List<Citation> narrowed(List<Citation> cited, String text) {
+        return cited.stream().map(one -> new Citation(one.from, one.to, whole(one.name).isEmpty() || part(whole(one.name), text).equals(
+            whole(one.name)) ? one.name : part(whole(one.name), text), one.edition)).toList();
     }
 
     /** Whether a text says nothing but the standards that it names. */

@@ -4,24 +4,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import reglet.reading.Labels.Label;
 import reglet.reading.Layout.Line;
 
 /** What the columns below a heading hold. */
 final class Columns {
     private static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
         + "product) )*"
-        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?");
+        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?"
+        + "|test and (?:method|standard)");
     private static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
-        + "test description|description|item|typical property|performance|requirement name");
+        + "test description|description|title|item|typical property|performance|requirement name");
+    /** Names the rows where names of models stand beside it. */
+    private static final Pattern DIMENSION = Pattern.compile("(?:nominal )?(?:dimension|size|measure|measurement|data)(?: (?:and|or) "
+        + "(?:weight|size))?");
     private static final Pattern METHOD = Pattern.compile("(?:(?:astm|test|testing|reference|ref) )*(?:method|standard|procedure|"
         + "astm|specification|reference|norm|"
         + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test");
     private static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
     private static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
         + "actual|certified|published|"
-        + "product|property|mean|our|declared) )*(?:value|result|performance|rating|reading|data|average|typical|typical value"
+        + "product|property|mean|our|declared) )*(?:value|result|figure|performance|rating|reading|data|average|typical|typical value"
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
         + "tested|as measured|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical))*");
@@ -40,6 +46,9 @@ final class Columns {
     private static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
         + "customary|u s unit|inch pound|inch|customary|us customary)"
         + "(?: (?:unit|value))?");
+    /** "Value, English" and "Value, Metric" are one value in two systems of units. */
+    private static final Pattern VALUE_IN = Pattern.compile("(.+?) (?:in )?(?:metric|si|english|imperial|us|u s|us customary|inch pound)"
+        + "(?: unit)?|(?:metric|si|english|imperial|us|u s|us customary|inch pound) (.+)");
     private static final Pattern MODEL = Pattern.compile("model|item|item no|item number|part|part no|part number|product|product "
         + "code|product no|code|"
         + "catalog no|cat no|catalog number|catalogue no|designation|sku|series|style|name|product name|version|model no|model number|"
@@ -51,6 +60,15 @@ final class Columns {
         + "\\s?\\d[\\d.]*\\S*$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
 
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
+
+    /** What tells results of one model apart; anything looser could be the name of a model. */
+    private static final Pattern CONDITION = Pattern.compile("(?:at |after )?\\d+ (?:day|hour|week|cycle)|(?:dry|wet) cup"
+        + "|(?:desiccant|water) method|(?:procedure|method|proc) [a-d]|initial|aged|unaged|as received|after (?:aging|weathering|exposure)");
+    /** A heading of one or two common words: no name, and no designation. */
+    private static final Pattern ORDINARY = Pattern.compile("\\p{L}\\p{Ll}{2,}(?: \\p{Ll}{2,})?|\\p{Lu}{4,}");
+
+    private static final Pattern LIMIT = Pattern.compile("(?is)(?:[≥≤<>±]=?|min(?:imum|\\.)?|max(?:imum|\\.)?|at (?:least|most))\\s*"
+        + "\\.?\\d.*|\\.?\\d.*(?:min|max)\\.?(?:imum)?");
 
     enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
 
@@ -93,11 +111,19 @@ final class Columns {
             return Optional.empty();
         }
         List<Column> columns = new ArrayList<>();
-        boolean label = cells.stream().anyMatch(cell -> LABEL.matcher(plain(cell)).matches());
         boolean method = cells.stream().anyMatch(cell -> METHOD.matcher(plain(cell)).matches());
+        // "Standard | Title | Criterion | Result"
+        boolean criterion = method && cells.stream().anyMatch(cell -> LABEL_BESIDE_METHOD.matcher(plain(cell)).matches());
+        boolean label = cells.stream().anyMatch(cell -> LABEL.matcher(plain(cell)).matches() && !(criterion && isCriterion(cell)));
         boolean specified = cells.stream().filter(cell -> METHOD.matcher(plain(cell)).matches()).count() > 1;
         for (Cell cell : cells) {
-            columns.add(new Column(cell, role(plain(cell), label, method, specified)));
+            columns.add(new Column(cell, criterion && isCriterion(cell) ? Role.REQUIRED : role(plain(cell), label, method, specified)));
+        }
+        if (!label && cells.size() > 2 && DIMENSION.matcher(plain(cells.get(0))).matches() && columns.stream().skip(1)
+            .allMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isEmpty())) {
+            // "Dimension | Ashlar pattern | Ledge pattern"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            return Optional.of(new Columns(models(columns)));
         }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
@@ -149,6 +175,10 @@ final class Columns {
             && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER && !ASKED.matcher(plain(column.head)).matches());
     }
 
+    private static boolean isCriterion(Cell cell) {
+        return plain(cell).equals("criterion");
+    }
+
     private static Role role(String plain, boolean label, boolean method, boolean specified) {
         if (specified && SPECIFIED.matcher(plain).matches()) {
             return Role.REQUIRED;
@@ -162,13 +192,18 @@ final class Columns {
         if (REQUIRED.matcher(plain).matches()) {
             return Role.REQUIRED;
         }
-        if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches()) {
+        if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches() || isValueIn(plain)) {
             return Role.VALUE;
         }
         if (UNIT.matcher(plain).matches()) {
             return Role.UNIT;
         }
         return MODEL.matcher(plain).matches() ? Role.MODEL : Role.OTHER;
+    }
+
+    private static boolean isValueIn(String plain) {
+        Matcher system = VALUE_IN.matcher(plain);
+        return system.matches() && VALUE.matcher(system.group(1) == null ? system.group(2) : system.group(1)).matches();
     }
 
     private static String plain(Cell cell) {
@@ -179,9 +214,18 @@ final class Columns {
     /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */
     private static List<Column> models(List<Column> columns) {
         boolean valued = columns.stream().anyMatch(column -> column.role == Role.VALUE);
+        long conditions = columns.stream().filter(column -> column.role == Role.OTHER && CONDITION.matcher(plain(
+            column.head)).matches()).count();
+        if (!valued && conditions > 1 && columns.stream().filter(column -> column.role == Role.OTHER).count() == conditions) {
+            return columns.stream().map(column -> column.role == Role.OTHER ? new Column(column.head, Role.VALUE) : column).toList();
+        }
+        List<Column> others = columns.stream().filter(column -> column.role == Role.OTHER).toList();
+        // the only column beside labels and methods holds the values, whatever it is called, unless a designation stands above it
+        boolean only = others.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.MODEL)
+            && columns.stream().anyMatch(column -> column.role == Role.METHOD) && ORDINARY.matcher(others.get(0).head.text()).matches();
         List<Column> all = new ArrayList<>();
         for (Column column : columns) {
-            all.add(!valued && column.role == Role.OTHER ? new Column(column.head, Role.MODEL) : column);
+            all.add(!valued && column.role == Role.OTHER ? new Column(column.head, only ? Role.VALUE : Role.MODEL) : column);
         }
         return all;
     }
@@ -201,6 +245,38 @@ final class Columns {
             all.set(0, new Column(first.head, Role.MODEL));
         }
         return named >= 2 || named == 1 && model ? Optional.of(new Columns(all)) : Optional.empty();
+    }
+
+    /** The same columns above some rows: what is called a specification and holds amounts is what is asked for, and no method. */
+    Columns above(List<Line> rows) {
+        return new Columns(columns.stream().map(column -> column.role == Role.METHOD && rows.stream().flatMap(row -> row.cells().stream())
+            .filter(cell -> of(cell).filter(own -> own == column).isPresent()).filter(cell -> LIMIT.matcher(cell.text()).matches())
+            .count() > 1 ? new Column(column.head, Role.REQUIRED) : column).toList());
+    }
+
+    /** The columns of properties; where two say the same in other words, that which has its very name: "Ground" beside "Return". */
+    List<Column> nearest(Labels labels) {
+        return of(Role.PROPERTY).stream().filter(column -> of(Role.PROPERTY).stream().noneMatch(other -> other != column
+            && named(other, labels) > named(column, labels) && labels.read(other.head.text()).map(Label::properties)
+            .equals(labels.read(column.head.text()).map(Label::properties)))).toList();
+    }
+
+    private static int named(Column column, Labels labels) {
+        String plain = " " + plain(column.head) + " ";
+        return labels.read(column.head.text()).map(label -> label.properties().get(0)).filter(property -> plain.contains(" "
+            + Labels.plain(property.label()) + " ") || plain.contains(" " + Labels.plain(property.name()) + " ")).isPresent() ? 1 : 0;
+    }
+
+    /** Whether a column's heading says at what condition or by which part of a method its values were found: "wet cup", "28 days". */
+    static boolean isOfCondition(Column column) {
+        return column.role == Role.VALUE && CONDITION.matcher(plain(column.head)).matches();
+    }
+
+    /** The same columns, the first of them of names of models: "Type" above "DSF-175", "DSF-250". */
+    Columns named() {
+        List<Column> all = new ArrayList<>(columns);
+        all.set(0, new Column(all.get(0).head, Role.MODEL));
+        return new Columns(all);
     }
 
     /** The same columns with others beside them, such as the models on a second line of headings. */

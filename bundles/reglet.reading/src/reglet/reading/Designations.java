@@ -22,6 +22,8 @@ import reglet.reading.Taken.Around;
 /** Reads "ASTM C920, Type S, Grade NS, Class 50": names and words of the properties that a standard classifies by. */
 final class Designations {
     private static final double SURE = 0.95;
+    private static final int LONGEST = 200;
+    private static final Pattern ALONE = Pattern.compile("\\s*[,:;(–-]?\\s*((?:Type|Grade|Class|Level|Style)\\s+[\\w./-]+)");
 
     private final Component component;
     private final Citations citations;
@@ -51,6 +53,15 @@ final class Designations {
         }
     }
 
+    /** "ASTM C920: Type S; Grade NS; Class 50; Use NT", which semicolons part into sentences. */
+    void listed(Layout layout) {
+        for (Cell paragraph : Sentences.paragraphs(layout.lines())) {
+            if (paragraph.text().contains(";") && paragraph.text().length() <= LONGEST) {
+                read(paragraph);
+            }
+        }
+    }
+
     void read(Cell sentence) {
         List<Citation> cited = citations.in(sentence.text());
         if (!cited.isEmpty() && read(sentence, cited)) {
@@ -71,6 +82,9 @@ final class Designations {
                     ends.put(name.start(), name.end());
                 }
             }
+        }
+        if (starts.isEmpty()) {
+            return alone(cell);
         }
         List<Integer> order = List.copyOf(starts.keySet());
         for (int i = 0; order.size() > 1 && i < order.size(); i++) {
@@ -97,6 +111,21 @@ final class Designations {
             }
         }
         return any;
+    }
+
+    /** "ASTM E2556, Type II": a word behind the only standard by which the component has just one such property. */
+    private boolean alone(Cell cell) {
+        for (Citation citation : citations.in(cell.text())) {
+            List<Property> properties = component.properties().stream().filter(property -> isListed(property) && citation.name()
+                .equals(property.method().standard())).toList();
+            // a standard may also be named in a cell beside it
+            Matcher behind = ALONE.matcher(cell.text()).region(Math.min(citation.to(), cell.text().length()), cell.text().length());
+            if (properties.size() == 1 && behind.lookingAt() && reading.read(properties.get(0), behind.group(1), "").isPresent()) {
+                return taken.value(Sayings.label(properties.get(0)), properties.get(0).label(), cell.part(behind.start(1), behind.end(1)),
+                    Around.of(List.of(citation), SURE));
+            }
+        }
+        return false;
     }
 
     private static boolean isListed(Property property) {

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Numbers as people write them in running text: "two weeks", "60-day", "3½", and weeks as days. */
+/** Numbers as people write them: "two weeks", "60-day", "5+ perms", weeks as days, a range with each end in two units as one in one. */
 final class Figures {
     private static final Map<String, Integer> WORDS = new LinkedHashMap<>();
     private static final Pattern LEADING;
@@ -15,6 +15,13 @@ final class Figures {
     /** A dash for a minus: "between –20°F and 122°F". */
     private static final Pattern MINUS = Pattern.compile("(?<=^|\\s|\\()[–—](?=\\d)");
     private static final int DAYS = 7;
+    /** "5+ perms". */
+    private static final Pattern AND_MORE = Pattern.compile("^\\s*(\\d[\\d.,]*)\\s?\\+\\s*(?=\\p{L}|%)");
+    /** "-20 °F (-29 °C) to 122 °F (50 °C)". */
+    private static final Pattern TWICE = Pattern.compile("^(.*\\d[^()]*?)\\s*\\([^()]*\\d[^()]*\\)\\s*(to|and|through|[-–—])\\s*"
+        + "([^()]*\\d[^()]*?)(?:\\s*\\([^()]*\\))?\\s*$");
+    /** The mark of a note: "15 perms (1)". */
+    private static final Pattern NOTE = Pattern.compile("(?<=[\\p{L}%\"°²])\\s*\\([1-9]\\)\\s*$");
 
     static {
         String[] words = {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"};
@@ -40,6 +47,7 @@ final class Figures {
         String text = MINUS.matcher(LEADING.matcher(written).replaceAll(match -> Integer.toString(WORDS.get(match.group(1)
             .toLowerCase(Locale.ROOT))))).replaceAll("-");
         // "two (2) weeks", "60-day", "4-inch"
+        text = TWICE.matcher(AND_MORE.matcher(NOTE.matcher(text).replaceFirst("")).replaceFirst("≥ $1 ")).replaceFirst("$1 $2 $3");
         text = text.replaceAll("(\\d+)\\s*\\(\\1\\)", "$1").replaceAll("(?<=\\d)-(?=\\p{L}{2})", " ");
         Matcher weeks = WEEKS.matcher(text);
         return weeks.find() ? weeks.group(1) + Integer.parseInt(weeks.group(2)) * DAYS + " days" + text.substring(weeks.end()) : text;

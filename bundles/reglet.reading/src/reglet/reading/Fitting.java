@@ -28,12 +28,15 @@ final class Fitting {
         Optional<Property> other = component.properties().stream().filter(own -> own != property.get() && own.label().equals(property.get()
             .label())
             && own.type().equals(property.get().type()) && applies(own, one, all, component)).findFirst();
+        return other.map(own -> as(one, path(component, own))).orElseGet(() -> one.with(Math.min(one.confidence(), LESS),
+            one.doubt().isEmpty() ? "The pack asks for no such value of a product of this kind." : one.doubt()));
+    }
+
+    private static Found as(Found one, String path) {
         SheetValue value = one.value();
-        return other.map(own -> new Found(new SheetValue(path(component, own), value.value(), value.compare(), value.method(),
-            value.edition(),
-            value.text(), value.page(), value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt()))
-            .orElseGet(() -> new Found(value, one.label(), one.model(), Math.min(one.confidence(), LESS), one.doubt().isEmpty()
-                ? "The pack asks for no such value of a product of this kind." : one.doubt()));
+        return new Found(new SheetValue(path, value.value(), value.compare(), value.method(), value.edition(), value.text(), value.page(),
+            value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt(), one.also().stream()
+                .map(also -> as(also, path)).toList());
     }
 
     private static String path(Component component, Property property) {

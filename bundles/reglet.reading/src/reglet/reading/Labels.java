@@ -6,17 +6,18 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Evidence;
 import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
 import reglet.reading.Citations.Citation;
 
 /** Tells which property of a component a maker's label names. A label with a word too many, such as "roll width", names none. */
@@ -34,26 +35,31 @@ final class Labels {
         + "rh|lb|ft2|load|granite|limestone|marble|brick|concrete|aluminum|wood|osb|plywood|cmu|masonry|substrate|porous|"
         + "stone|veneer|"
         + "msv|unit|quarry|tile|ceramic|porcelain|metal|anodized|mill|finish|painted|glass|gypsum|sheathing|block|prism|cube|mortar|cycle|"
-        + "vertical|\\d+[fc]|modified|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the");
+        + "vertical|\\d+[fc]|modified|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the|a|b|c|"
+        + "scratch|coat|coated|without|liner|immersion|water|wet|aged|aging|heat|uv|as|received|original|unaged|md|cd|individual|unprimed"
+        + "|primed|hg|wc|"
+        + "mil|inch|in|mm|dft|measured|under|kpa|pass|number|no|year|month|week|cement|specimens|lab|laboratory|faced|foam|core|dynamic");
     private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
     private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b");
-    private static final Pattern MARKS = Pattern.compile("[‐-―−/_,;:()\\[\\]\"“”'’+.\\s\\u00a0-]+");
-    private static final Map<String, String> SHORT = Map.ofEntries(
-        Map.entry("max", "maximum"), Map.entry("min", "minimum"), Map.entry("comp", "compressive"), Map.entry("temp", "temperature"),
-        Map.entry("grey", "gray"), Map.entry("dia", "diameter"), Map.entry("wt", "weight"), Map.entry("thk", "thickness"),
-        Map.entry("galv", "galvanized"), Map.entry("ht", "height"));
     /** "Weight lb/yd²": a unit at the end that can be nothing else. */
     private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
         + "|inches|in\\.?|ft\\.?))\\s*");
+    private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils|days|psi|psf");
     /** "…, cfm/ft² at 75 Pa". */
     private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
     /** What stands last between commas. */
     private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
-    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:min|max)\\.?\\s*");
+    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:(?:min|max)\\.?|(?:at )?(?:least|most))\\s*");
     /** "Max. length": a limit on lengths, and no name such as "maximum face dimension". */
     private static final Pattern ABBREVIATED = Pattern.compile("(?i)(?:max|min)\\.\\s");
+    /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
+    private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
+
+    private static final int LONGEST_MISSPELT = 50;
+    private static final double MISSPELT = 0.8;
+    private static final double BY_METHOD = 0.82;
 
     private final Component component;
     private final Citations citations;
@@ -121,7 +127,55 @@ final class Labels {
 
     /** What a label says; empty when it names no property of the component. */
     Optional<Label> read(String written) {
-        return seen.computeIfAbsent(written, this::find);
+        return seen.computeIfAbsent(written, one -> find(one).or(() -> misspelt(one)));
+    }
+
+    /**
+     * As {@link #read(String)}; a label that names nothing names what is measured by a standard that is cited beside it, where only one
+     * property of the component is, and where it says a word of that property's names.
+     */
+    Optional<Label> read(String written, List<Citation> beside) {
+        return read(written).or(() -> beside.isEmpty() ? Optional.empty() : measuredBy(written, beside));
+    }
+
+    /** As {@link #read(String, List)}; a standard alone names the only property that it classifies by: "ASTM C1330 | Type C". */
+    Optional<Label> classified(String written, List<Citation> beside) {
+        List<Citation> own = citations.in(written);
+        List<Property> by = own.size() == 1 && Citations.isAlone(written, own) ? component.properties().stream().filter(property ->
+            (property.type().kind() == Kind.WORD || property.type().kind() == Kind.GRADE) && isBy(property, own.get(0))).toList()
+            : List.of();
+        return read(written, beside).or(() -> by.size() != 1 ? Optional.empty() : Optional.of(new Label(by, BY_METHOD, "", Optional.empty(),
+            own)));
+    }
+
+    private Optional<Label> measuredBy(String written, List<Citation> beside) {
+        Set<String> words = new HashSet<>(List.of(plain(written).split(" ")));
+        List<Property> measured = component.properties().stream().filter(property -> isAmount(property) && beside.stream()
+            .anyMatch(citation -> isBy(property, citation))).toList();
+        boolean one = !measured.isEmpty() && component.properties().stream().filter(other -> other.method().standard()
+            .equals(measured.get(0).method().standard()) && !other.label().equals(measured.get(0).label())).findAny().isEmpty();
+        boolean said = one && names.entrySet().stream().filter(name -> name.getValue().contains(measured.get(0))).flatMap(name -> Stream
+            .of(name.getKey().split(" "))).anyMatch(word -> word.length() > 3 && !BENIGN.contains(word) && !own.contains(word)
+                && !CONDITION.matcher(word).matches() && words.contains(word));
+        return said ? Optional.of(new Label(measured, BY_METHOD, "", Optional.empty(), beside)) : Optional.empty();
+    }
+
+    private static boolean isBy(Property property, Citation citation) {
+        return !property.method().isNone() && citation.name().startsWith(property.method().standard());
+    }
+
+    private static boolean isAmount(Property property) {
+        return property.type().unit().filter(unit -> !unit.symbol().isEmpty()).isPresent();
+    }
+
+    /** A label with slips of the pen: only of amounts, whose units have to fit too. */
+    private Optional<Label> misspelt(String written) {
+        if (written.length() > LONGEST_MISSPELT || written.matches(".*\\d.*")) {
+            return Optional.empty();
+        }
+        return Spelling.mended(plain(written), said, words).flatMap(this::find).filter(label -> label.properties.stream()
+            .allMatch(Labels::isAmount)).map(label -> new Label(label.properties, label.quality * MISSPELT, label.unit, label.sense,
+                label.methods));
     }
 
     private Optional<Label> find(String written) {
@@ -132,9 +186,11 @@ final class Labels {
             return Optional.empty();
         }
         List<Citation> methods = citations.in(written);
-        String text = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
+        String cleaned = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
             .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-z0-9]\\))\\s+", "").replaceAll("[:=\\s]+$", "");
-        String unit = "";
+        // "Weight, lb/yd² (kg/m²)"
+        String unit = Meant.two(cleaned).orElse("");
+        String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–-]+$", "");
         Optional<Compare> stated = Optional.empty();
         StringBuilder bare = new StringBuilder();
         StringBuilder whole = new StringBuilder();
@@ -193,11 +249,16 @@ final class Labels {
         if (unit.isEmpty()) {
             unit = wordsLast(bare, whole);
         }
+        if (unit.isEmpty()) {
+            // "perm rating", "dry mils": the unit of bare figures
+            unit = Stream.of(text.split("[^\\p{L}]+")).filter(word -> UNIT_WORD.matcher(word).matches()).findFirst().orElse("");
+        }
         String hint = unit;
         Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? sense(plain(text)) : Optional.empty());
         String outside = bare.toString();
         return named(whole.toString(), 1).or(() -> named(outside, PARENTHESES.matcher(text).results()
-            .allMatch(match -> isCondition(plain(match.group(1))) || UnitSpelling.isUnit(match.group(1).strip())
+            .allMatch(match -> isCondition(plain(match.group(1))) || isRemark(match.group(1))
+                || THERMAL.matcher(match.group(1)).matches() || UnitSpelling.isUnit(match.group(1).strip())
                 || names.containsKey(plain(match.group(1)))) ? 0.97 : 0))
             .filter(label -> label.quality() > 0)
             .map(label -> new Label(label.properties, label.quality, hint, label.sense.or(() -> sense
@@ -230,6 +291,11 @@ final class Labels {
                 // "flame spread / smoke developed": the first of two figures
                 return exact(plain(text.substring(0, stroke)), quality * 0.95);
             }
+            Optional<Label> one = exact(plain(text.substring(0, stroke)), quality * 0.95);
+            if (one.isPresent() && exact(other, 1).filter(label -> label.properties.equals(one.get().properties)).isPresent()) {
+                // "finish / coating"
+                return one;
+            }
             boolean foreign = !other.isEmpty() && List.of(other.split(" ")).stream().noneMatch(words::contains);
             return foreign ? named(text.substring(0, stroke), quality * 0.95) : Optional.empty();
         }
@@ -261,6 +327,11 @@ final class Labels {
             }
         }
         return Optional.empty();
+    }
+
+    /** "Total thickness (36 mil compound, 4 mil film)": figures that make up the value, or say how it was measured. */
+    private static boolean isRemark(String words) {
+        return words.matches(".*\\d.*\\s.*") && !words.contains(":");
     }
 
     static boolean isCondition(String plain) {
@@ -297,28 +368,13 @@ final class Labels {
     }
 
     private static Optional<Compare> sense(String plain) {
-        boolean least = plain.matches("(?:.* )?min(?:imum)?(?: .*)?");
-        boolean most = plain.matches("(?:.* )?max(?:imum)?(?: .*)?");
+        boolean least = plain.matches("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least");
+        boolean most = plain.matches("(?:.* )?max(?:imum)?(?: .*)?|(?:at )?most");
         return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);
     }
 
     /** Words in one spelling: lower case, American, singular, without marks. */
     static String plain(String words) {
-        String text = MARKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").replace("&", " and ").replace("vapour", "vapor")
-            .replace("colour", "color").replace("aluminium", "aluminum").replace("fibre", "fiber").replace("mould", "mold")
-            .replace("galvanis", "galvaniz").replace("metre", "meter");
-        StringBuilder plain = new StringBuilder();
-        for (String word : text.split(" ")) {
-            if (!word.isEmpty()) {
-                plain.append(plain.length() == 0 ? "" : " ").append(SHORT.getOrDefault(word, singular(word)));
-            }
-        }
-        return plain.toString();
-    }
-
-    private static String singular(String word) {
-        boolean plural = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
-            && Character.isLetter(word.charAt(word.length() - 2));
-        return plural ? word.substring(0, word.length() - 1) : word;
+        return Plain.of(words);
     }
 }

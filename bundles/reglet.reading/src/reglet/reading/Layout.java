@@ -20,6 +20,10 @@ final class Layout {
     private static final double COLUMN = 0.85;
     private static final double BLANK = 0.14;
     private static final double SMALL = 0.8;
+    /** Words smaller than this beside larger ones have a size and a foot of their own. */
+    private static final double OWN = 0.97;
+    /** Letters are moved apart so far without a blank: "ver|tical". */
+    private static final double KERNED = 0.06;
     /** Points within which raised letters stand beside those that they belong to. */
     private static final double BAND = 24;
 
@@ -121,6 +125,12 @@ final class Layout {
         return Double.isFinite(above) && Double.isFinite(below) ? new double[] {above, below} : new double[0];
     }
 
+    /** Whether an upright rule stands between two places at some height. */
+    boolean upright(double left, double right, double y) {
+        return upright.stream().anyMatch(rule -> rule.x1() > Math.min(left, right) - 1 && rule.x1() < Math.max(left, right) + 1
+            && rule.y1() < y && rule.y2() > y);
+    }
+
     private void turnRules() {
         for (Rule rule : page.rules()) {
             Rule turned = switch (turn) {
@@ -201,7 +211,7 @@ final class Layout {
             Piece piece = pieces.get(i);
             boolean dots = piece.text().matches("[.·…_]{2,}|…") || isDot(pieces, i) && (isDot(pieces, i - 1) || isDot(pieces, i + 1));
             if (!cell.isEmpty() && (dots || apart(cell.get(cell.size() - 1), piece, y, size))) {
-                cells.add(Cell.of(cell, y, size));
+                cells.add(cell(cell, y, size));
                 cell = new ArrayList<>();
             }
             if (!dots) {
@@ -209,7 +219,7 @@ final class Layout {
             }
         }
         if (!cell.isEmpty()) {
-            cells.add(Cell.of(cell, y, size));
+            cells.add(cell(cell, y, size));
         }
         if (cells.size() > 1) {
             cells.removeIf(one -> one.text().matches("[•▪■●◦‣]+"));
@@ -219,6 +229,14 @@ final class Layout {
             cells.add(Cell.of(pieces.subList(0, 1), y, size));
         }
         return new Line(List.copyOf(cells), y, size);
+    }
+
+    /** Words of a smaller size beside larger ones are not raised letters, as a mark is. */
+    private static Cell cell(List<Piece> pieces, double y, double size) {
+        double own = pieces.stream().mapToDouble(Piece::size).max().orElse(size);
+        boolean words = own < OWN * size && pieces.stream().anyMatch(piece -> piece.text().matches(".*\\p{L}{3}.*"));
+        return Cell.of(pieces, words ? pieces.stream().filter(piece -> piece.size() == own).mapToDouble(Piece::y).findFirst().orElse(y) : y,
+            words ? own : size);
     }
 
     /** Leading dots may be set with blanks between them. */
@@ -233,7 +251,7 @@ final class Layout {
 
     /** Whether a blank stands between two words of one cell. */
     static boolean blank(Piece last, Piece next) {
-        return next.spaced() && next.x() - last.end() > 0.02 * last.size() || next.x() - last.end() > BLANK * Math.max(last.size(),
+        return next.spaced() && next.x() - last.end() > KERNED * last.size() || next.x() - last.end() > BLANK * Math.max(last.size(),
             next.size());
     }
 }

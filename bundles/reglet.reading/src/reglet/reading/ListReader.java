@@ -64,7 +64,7 @@ final class ListReader {
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             taken.labelled(cell);
-            Optional<Label> label = labels.read(cell.text());
+            Optional<Label> label = i + 1 < cells.size() ? labels.read(cell.text(), citations.in(row.text())) : labels.read(cell.text());
             if (label.isPresent() && i + 1 < cells.size()) {
                 beside(label.get(), cells, i);
             } else if (label.isEmpty()) {
@@ -182,10 +182,13 @@ final class ListReader {
                     unit = cell.text();
                     continue;
                 }
-                if (value != null && labels.read(cell.text()).isPresent()) {
+                List<Citation> cited = citations.in(cell.text(), labelText + " " + cell.text());
+                boolean another = !cited.isEmpty() && Citations.without(cell.text(), cited)
+                    .matches("[^\\d]*\\p{L}{4}[^\\d]*\\(\\s*\\)\\s*");
+                if (value != null && (another || labels.read(cell.text()).isPresent())) {
+                    // "peel strength (ASTM C794) | 28 lb/in | elongation (ASTM D412) | 900 %"
                     break;
                 }
-                List<Citation> cited = citations.in(cell.text(), labelText + " " + cell.text());
                 methods.addAll(cited);
                 Optional<Read> read = label.properties().stream().map(property -> reading.read(property, Taken.bare(cell, cited),
                     unit)).flatMap(Optional::stream).findFirst();

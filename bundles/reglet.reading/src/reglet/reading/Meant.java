@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Compare;
 import reglet.model.Numbers;
@@ -15,6 +16,8 @@ final class Meant {
     /** A limit's unit behind its figure. */
     private static final Pattern LIMIT = Pattern.compile("(?i)[^\\d]*" + Numbers.pattern()
         + "\\s*([^\\d\\s]\\S*?)(?:\\s*,?\\s*(?:min|max)\\S*)?\\s*");
+    /** "cfm/ft² @ 75 Pa" */
+    private static final Pattern AT = Pattern.compile("(?<=\\S)\\s*(?:@|,?\\s+at\\s|,\\s).*");
     private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]+)[)\\]]");
 
     private final Columns table;
@@ -27,7 +30,8 @@ final class Meant {
 
     /** The unit that the row, the heading of a column or the row's limit states for a bare figure in that column; "" for none. */
     String unit(Column column) {
-        String own = table.of(Role.UNIT).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        String own = table.of(Role.UNIT).stream().map(cells::get).filter(cell -> cell != null)
+            .map(cell -> AT.matcher(cell.text()).replaceFirst("")).findFirst().orElse("");
         String head = own.isEmpty() ? headUnit(column.head().text()) : own;
         return head.isEmpty() ? limitUnit() : head;
     }
@@ -62,7 +66,17 @@ final class Meant {
         return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);
     }
 
+    /** "in. (mm)" at the end of a heading; empty where none stands there. */
+    static Optional<String> two(String head) {
+        return Stream.iterate(head.indexOf(' '), at -> at > 0, at -> head.indexOf(' ', at + 1)).map(at -> head.substring(at).strip())
+            .filter(tail -> UnitSpelling.firstOf(tail).isPresent()).findFirst();
+    }
+
     private static String headUnit(String head) {
+        Optional<String> two = two(head);
+        if (two.isPresent()) {
+            return two.get();
+        }
         Matcher inside = INSIDE.matcher(head);
         return inside.find() && UnitSpelling.isUnit(inside.group(1)) ? inside.group(1) : "";
     }

@@ -25,22 +25,26 @@ final class Reading {
     private static final String NUMBER = Numbers.pattern();
     private static final String LEAST = "≥|>=|=>|>|at least|not less than|no less than|not below|no lower than|minimum of"
         + "|minimum|min\\.?(?: of)?"
-        + "|greater than|more than|above|over|exceeds";
+        + "|greater than|more than|above|over|exceeds|exceeding|in excess of|no fewer than|not under|(?:not|no) shorter than"
+        + "|(?:not|no) thinner than|(?:not|no) (?:lower|narrower|smaller|closer|nearer) than|pass(?:es)? at";
     private static final String MOST = "≤|<=|=<|<|at most|not more than|no more than|not greater than|no greater than"
         + "|maximum of|maximum|max\\.?(?: of)?"
-        + "|less than|below|under|up to|within|(?:do|does|shall|must|may|can)? ?not (?:to )?exceed(?:ing)?";
-    private static final String ABOUT = "approximately|approx\\.?|about|nominal|nom\\.?|typical|average|avg\\.?|~|≈|±|level|=";
+        + "|less than|below|under|up to|within|not above|not over|(?:not|no) thicker than|(?:not|no) longer than|(?:not|no) wider than"
+        + "|(?:not|no) (?:heavier|larger|deeper|later) than|(?:not|no) (?:farther|further)(?: apart)? than|not beyond"
+        + "|(?:do|does|shall|must|may|can)? ?not (?:to )?exceed(?:ing)?";
+    private static final String ABOUT = "approximately|approx\\.?|about|nominal|nom\\.?|typical|average|avg\\.?|mean|~|≈|±|level|=";
     private static final Pattern BEFORE = Pattern.compile("^(?:(" + LEAST + ")|(" + MOST + ")|(" + ABOUT + "))\\s*",
         Pattern.CASE_INSENSITIVE);
     private static final Pattern AFTER = Pattern.compile("[\\s,;]*(?:(?:\\(\\s*)?(minimum|min\\.?|or more|or greater|or better|and "
-        + "above|and up)|"
-        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below)|"
-        + "(?:\\(\\s*)?(and rising|or higher|nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
+        + "above|and up|and over|or above|or over|and rising|or higher|and higher|and warmer|or warmer|as a minimum|at (?:the )?least)|"
+        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below|or under|or lower|or fewer|as a maximum|at (?:the )?most)|"
+        + "(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
             + "long|high|deep|dia\\.?|diameter|dry|cured|clear|by (?:mass|weight)))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
     /** "1/4 in x 1/4 in" is as long as it is wide. */
     private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)\\s*(?:x|×|by)\\s*\\1\\s*");
-    private static final Pattern TO = Pattern.compile("^\\s*(?:to|through|[-–—−])\\s*(?=[-+−–]?[\\d.])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TO = Pattern.compile("^\\s*(?:(?:and )?up to|to|through|[-–—−])\\s*(?=[-+−–]?[\\d.])",
+        Pattern.CASE_INSENSITIVE);
     private static final Pattern ONE = Pattern.compile("^(" + NUMBER + ")");
     private static final Pattern CONDITION = Pattern.compile("^\\s*(?:@|\\bat\\b|\\bafter\\b|,\\s*(?:average|mean)\\b|\\bwhen\\b|\\b"
         + "of\\b\\s+(?:five|three)).*$",
@@ -50,7 +54,8 @@ final class Reading {
     /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
     private static final Pattern MEASURED_AT = Pattern.compile("(?<=\\))\\s*(?:@|at)\\s*[\\d.].*$");
     /** "1 in. ± 1/4 in." */
-    private static final Pattern TOLERANCE = Pattern.compile("(?<=\\S)\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+(?:[- ][\\d./]+)?\\s*(?:\""
+    private static final Pattern TOLERANCE = Pattern.compile("(?<=[^\\s,])\\s*,?\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+"
+        + "(?:[- ][\\d./]+)?\\s*(?:\""
         + "|%|in\\.?|mm|mils?|psf)?\\s*$");
     /** "< 25 (core)", "5 perms (average)": words in brackets that are no amount. */
     private static final Pattern REMARK = Pattern.compile("(?<=[\\d%\"°\\p{L}.²])\\s+\\((?!min|max|nom|average|avg"
@@ -58,22 +63,28 @@ final class Reading {
     /** "16.8 MPa average, 15.9 MPa least". */
     private static final Pattern SEVERAL = Pattern.compile("(.*\\d.*\\b(?:average|avg|mean)\\b\\.?)\\s*[,;]\\s*(.*\\d.*)",
         Pattern.CASE_INSENSITIVE);
+    /** "93.1 %, 94.4 %, 92.8 %; average 93.4 %". */
+    private static final Pattern MEAN_LAST = Pattern.compile("\\d[^;]*\\d[^;]*[;,]\\s*(?:average|avg\\.?|mean)\\s*(?:of\\s*)?(\\d[^;]*)",
+        Pattern.CASE_INSENSITIVE);
     /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
     private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
     /** "+5 °C min. / +40 °C max." */
     private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*\\bmin(?:imum|\\.)?\\s*[/,;]\\s*(.*\\d.*?)\\s*\\bmax(?:imum"
         + "|\\.)?\\s*");
+    private static final double FIRST = 0.93;
     private static final double MEAN = 0.9;
     private static final double TOLERATED = 0.85;
     private static final String[] SIGNS = {"½", "1/2", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "⅓", "1/3",
         "⅔", "2/3"};
+    private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×–-]+[)\\]]\\s*$");
     private static final Pattern SIGN = Pattern.compile("[½¼¾⅛⅜⅝⅞⅓⅔]");
     private static final Pattern SPACED = Pattern.compile("(?<=\\d)\\s+-\\s*(?=\\d+/\\d)");
     private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*[–−]\\s*(?=[1357]/(?:2|4|8|16)\\b)");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
     private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$");
     private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$");
-    private static final Pattern LATER = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|[-–—])\\s*(?=[-+−–]?\\d)");
+    private static final Pattern LATER = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:(?:\\band )?\\bup to\\b|\\bto\\b"
+        + "|[-–—])\\s*(?=[-+−–]?\\d)");
     private static final Pattern LATER_OR_AND = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|\\band\\b|[-–—])\\s*(?=[-+−–]?\\d)");
     private static final Pattern WITH_CONDITION = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$",
         Pattern.DOTALL);
@@ -81,6 +92,7 @@ final class Reading {
         + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
 
+    private final Vocabulary vocabulary;
     private final WordReader words;
 
     /**
@@ -96,6 +108,7 @@ final class Reading {
     }
 
     Reading(Vocabulary vocabulary, Component component) {
+        this.vocabulary = vocabulary;
         this.words = new WordReader(vocabulary, component);
     }
 
@@ -109,16 +122,34 @@ final class Reading {
      * @return empty when the text is no value of the property
      */
     Optional<Read> read(Property property, String written, String unit) {
-        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+", ""));
+        Kind kind = property.type().kind();
+        if (kind != Kind.QUANTITY && kind != Kind.RANGE) {
+            return fresh(property, written, unit);
+        }
+        return vocabulary.amount(property.type(), property.compare(), written, unit, () -> fresh(property, written, unit));
+    }
+
+    private Optional<Read> fresh(Property property, String written, String unit) {
+        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)", ""));
         if (text.isEmpty() || isMissing(text) || text.length() > 160) {
             return Optional.empty();
         }
-        Kind kind = property.type().kind();
+        Optional<String> first = UnitSpelling.firstOf(unit);
+        if (first.isPresent() && property.type().unit().isPresent()) {
+            // "0.0625 (1.59)" in "in. (mm)"
+            return fresh(property, BARE_IN_BRACKETS.matcher(text).replaceFirst(""), first.get());
+        }
         Matcher square = SQUARE.matcher(text);
         if (square.matches()) {
             text = square.group(1);
         }
-        return kind == Kind.QUANTITY || kind == Kind.RANGE ? amount(property, text, unit) : words.read(property, text);
+        if (property.type().kind() != Kind.QUANTITY && property.type().kind() != Kind.RANGE) {
+            return words.read(property, text);
+        }
+        Optional<Read> whole = amount(property, text, unit);
+        int more = text.indexOf("; ");
+        // "25 or less; smoke developed 65"
+        return whole.isPresent() || more <= 0 ? whole : amount(property, text.substring(0, more), unit).map(read -> read.with(FIRST, ""));
     }
 
     private Optional<Read> amount(Property property, String text, String unit) {
@@ -140,6 +171,10 @@ final class Reading {
                 + "with it."));
         }
         text = REMARK.matcher(text).replaceFirst("");
+        Matcher mean = MEAN_LAST.matcher(text);
+        if (mean.matches()) {
+            return amount(property, mean.group(1), unit).map(read -> read.with(MEAN, "The sheet states an average of several results."));
+        }
         Matcher several = SEVERAL.matcher(text);
         if (several.matches()) {
             boolean second = property.compare() == Compare.AT_MOST && several.group(2).matches("(?i).*max.*");
@@ -167,8 +202,10 @@ final class Reading {
         if (all.isEmpty()) {
             return Optional.empty();
         }
-        Read first = all.get(0);
-        for (Read other : all.subList(1, all.size())) {
+        // "4 months (120 days)": a month is no fixed time
+        Read first = all.stream().filter(read -> read.value instanceof Quantity time && time.unit() == Unit.DAY).findFirst()
+            .orElse(all.get(0));
+        for (Read other : all) {
             if (Math.abs(low(other.value) - low(first.value)) > 0.06 * Math.max(Math.abs(low(first.value)), Math.abs(low(other.value)))
                 && dimension != Dimension.TEMPERATURE) {
                 return Optional.of(first.with(0.5, "The sheet states " + first.value.text() + " and " + other.value.text()

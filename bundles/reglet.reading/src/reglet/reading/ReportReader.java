@@ -16,6 +16,8 @@ final class ReportReader {
     private static final Pattern KIND = Pattern.compile("(?i)\\b(?:evaluation|code|listing|research|compliance)\\s+report\\b|\\bcert"
         + "ificate of (?:conformance|conformity|"
         + "compliance|analysis|approval)\\b|^\\s*certificate\\b");
+    /** "It is listed in" before "Evaluation Report": a data sheet that tells of its report. */
+    private static final Pattern IN_PASSING = Pattern.compile(".*\\b(?:in|see|See|under|by|per|has|have|holds|with|to|its|an|a|our) $");
     private static final Pattern NUMBER = Pattern.compile("(?i)(?:report|certificate|listing)\\s*(?:no\\.?|number|#)?\\s*[:#]?\\s*(["
         + "A-Z]{1,6}[- ]?\\d[\\w.-]*|\\d{3,}[\\w.-]*)");
     private static final Pattern CODE = Pattern.compile("((?:19|20)\\d\\d(?:\\s*(?:,|and|&)\\s*(?:19|20)\\d\\d)*)\\s+(?:edition\\s+o"
@@ -26,6 +28,8 @@ final class ReportReader {
         + "limitations|conditions and limitations)\\s*:?\\s*$");
     private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
     private static final Pattern ITEM = Pattern.compile("^\\s*(?:(\\d+(?:\\.\\d+)+|\\d+\\.|[a-z][.)]|\\([a-z0-9]+\\))|[•▪-])\\s+(.*)$");
+
+    private static final int HEAD = 12;
 
     private ReportReader() {
     }
@@ -40,12 +44,19 @@ final class ReportReader {
         return HEADING.matcher(line).matches();
     }
 
+    /** Whether a sheet is a report or a certificate, by its head. */
+    static boolean isReport(List<Layout> layouts) {
+        return layouts.stream().flatMap(layout -> layout.lines().stream()).limit(HEAD).anyMatch(line -> {
+            Matcher kind = KIND.matcher(line.text());
+            return kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches();
+        });
+    }
+
     /** @param asks reads limits out of conditions */
     static Optional<Report> read(List<Layout> layouts, Asks asks) {
         List<Placed> lines = new ArrayList<>();
         layouts.forEach(layout -> layout.lines().forEach(line -> lines.add(new Placed(layout, line))));
-        boolean isReport = lines.stream().limit(12).anyMatch(line -> KIND.matcher(line.text()).find());
-        if (!isReport) {
+        if (!isReport(layouts)) {
             return Optional.empty();
         }
         List<String> codes = new ArrayList<>();

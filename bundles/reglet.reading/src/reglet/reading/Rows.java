@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.reading.Layout.Line;
@@ -16,6 +17,11 @@ final class Rows {
     private static final int MOST_LINES = 5;
     /** Of the gaps within a stretch of lines: a gap that sets it apart from others. */
     private static final double APART = 1.3;
+    private static final double ALIKE = 0.7;
+    /** A bold title above the headings of columns needs to be larger but a little. */
+    private static final double TITLED = 0.9;
+
+    private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
 
     private final Layout layout;
     private final List<Line> lines;
@@ -101,7 +107,8 @@ final class Rows {
         double size = lines.get(first).size();
         double within = 0;
         int last = first;
-        while (last + 1 < lines.size() && last - first < MOST_LINES && gap(last + 1) <= TIGHT * size) {
+        while (last + 1 < lines.size() && last - first < MOST_LINES && gap(last + 1) <= TIGHT * size && alike(lines.get(first),
+            lines.get(last + 1))) {
             within = Math.max(within, gap(++last));
         }
         if (last == first || gap(first) < APART * within || gap(last + 1) < APART * within) {
@@ -126,6 +133,9 @@ final class Rows {
 
     private boolean joins(Line row, Line next, double last, int first) {
         Cell start = next.cells().get(0);
+        if (!alike(row, next) || haveOwnStandards(row, next)) {
+            return false;
+        }
         if (row.cells().size() == 1 && next.cells().size() == 1 && (layout.between(start.middle(), next.y())
             .length == 0 || next.text().contains(": ") || row.text().matches(".*: .*|[^\\p{Ll}]*\\p{L}[^\\p{Ll}]*"))) {
             return false;
@@ -140,6 +150,12 @@ final class Rows {
         }
         return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
+    }
+
+    /** Whether a line may be of one row with the one below it: a title in larger letters is no part of what stands below. */
+    private static boolean alike(Line line, Line below) {
+        return line.cells().size() > 1 || below.size() > (below.cells().size() > 1 && line.text().matches("[^\\d:]{3,40}")
+            && line.cells().get(0).bold() ? TITLED : ALIKE) * line.size();
     }
 
     /** Whether the same two level rules enclose both. */
@@ -159,6 +175,13 @@ final class Rows {
         boolean labels = row.cells().size() == 2 && next.cells().size() == 2 && (isWhole(row) || isWhole(next))
             && Character.isUpperCase(row.text().charAt(0)) && Character.isUpperCase(next.text().charAt(0));
         return labels || areLabelled(row, next);
+    }
+
+    /** Whether two lines of as many cells each name a standard in the same column: "ASTM D146 | 19 lbf/in" above "ASTM E2556 | Type I". */
+    private static boolean haveOwnStandards(Line row, Line next) {
+        return row.cells().size() > 2 && next.cells().size() == row.cells().size() && Character.isUpperCase(next.text().charAt(0))
+            && next.cells().stream().filter(cell -> STANDARD.matcher(cell.text()).lookingAt()).map(cell -> under(row, cell))
+                .anyMatch(above -> above != null && STANDARD.matcher(above.text()).lookingAt());
     }
 
     /** Whether each cell of two lines is a label, a colon and a value. */

@@ -29,7 +29,7 @@ final class Said {
         Matcher matcher = WORD.matcher(text);
         while (matcher.find()) {
             String written = matcher.group();
-            boolean figure = Character.isDigit(written.charAt(written.length() - 1)) || written.matches("[-+−±–]?[.\\d].*");
+            boolean figure = written.matches("[-+−±–]?[.\\d].*");
             String plain = figure ? written.replaceAll("[,;]$", "") : Labels.plain(written);
             boolean stop = STOP.matcher(written).matches();
             if (!plain.isEmpty()) {
@@ -62,11 +62,12 @@ final class Said {
     int to(int first, int end) {
         int to = to(end);
         String inside = text.substring(words.get(first).from, to);
-        boolean open = inside.indexOf('(') > 0 && inside.indexOf(')') < 0;
+        boolean open = inside.indexOf('(') > 0 && inside.lastIndexOf('(') > inside.lastIndexOf(')');
         return open && to < text.length() && text.charAt(to) == ')' ? to + 1 : to;
     }
 
-    private int to(int end) {
+    /** Where the text of the words before an index ends. */
+    int to(int end) {
         int to = words.get(end - 1).to;
         while (to > 0 && ",;:.".indexOf(text.charAt(to - 1)) >= 0) {
             to--;

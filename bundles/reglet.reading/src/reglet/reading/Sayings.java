@@ -20,14 +20,24 @@ import reglet.reading.Turn.Place;
 final class Sayings {
     private static final double SURE = 0.8;
     private static final double LESS = 0.72;
-    private static final Set<String> NOT = Set.of("not", "non", "without", "no", "never", "un", "nor", "unless", "if", "avoid", "optional");
+    private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "unless", "if", "avoid", "optional");
+    /** Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin. */
+    private static final Set<String> RIGHT_BEFORE = Set.of("non", "un");
+    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|where|only|except|version|versions|suffix"
+        + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
+    /** What is offered beside the product at hand. */
+    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|(?:up)?on request|(?:if|where|when) \\w+(?: \\w+)? "
+        + "(?:is|are) (?:wanted|desired))\\b.*");
     private static final int NEAR = 3;
+    private static final int RUNNING = 6;
+    private static final Pattern VERB = Pattern.compile("(?is)\\s*\\S+ (?:.* )?(?:is|are|will|can|does|do) .*");
     private static final Pattern EACH = Pattern.compile("(?is).*\\b(?:each|every|all)\\b.*");
 
     private final Component component;
     private final Citations citations;
     private final Taken taken;
     private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
+    private boolean report;
 
     Sayings(Component component, Vocabulary vocabulary, Citations citations, Taken taken) {
         this.component = component;
@@ -48,24 +58,43 @@ final class Sayings {
         }
     }
 
+    /** As {@link Sentences#report}. */
+    void report(boolean is) {
+        report = is;
+    }
+
     private record Hit(String word, Sentence sentence, Layout layout, Place place, int fixed) {
     }
 
     void read(List<Layout> layouts) {
         for (Property property : component.properties()) {
             // of several models a word in passing may be said of one alone, unless it is said of each
-            boolean several = property.type().kind() == Kind.FLAG && taken.models() > 1;
+            boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
             if (turns.containsKey(property) && !taken.has(property)) {
                 read(property, layouts, several);
             }
         }
     }
 
+    /** Whether what is said is said of all models: of each, or of none of them by name and without a hint at a choice. */
+    private boolean isOfAll(Sentence sentence) {
+        String text = sentence.cell().text();
+        return EACH.matcher(text).matches() || isRunning(text) && !SOME.matcher(text).matches()
+            && taken.models().stream().noneMatch(text::contains);
+    }
+
+    /** Running text, not a heading: "Polypropylene will burn". */
+    private static boolean isRunning(String text) {
+        return text.split("\\s+").length >= RUNNING || VERB.matcher(text).matches();
+    }
+
     private void read(Property property, List<Layout> layouts, boolean several) {
         List<Hit> hits = new ArrayList<>();
         for (Layout layout : layouts) {
             for (Sentence sentence : layout.sentences()) {
-                if (!sentence.conditions() && (!several || EACH.matcher(sentence.cell().text()).matches())) {
+                boolean offered = property.type().kind() == Kind.FLAG && OFFERED.matcher(sentence.cell().text()).matches();
+                boolean others = report && sentence.conditions() || taken.isOfAnother(layout, sentence.cell());
+                if (!offered && !others && (!several || isOfAll(sentence))) {
                     best(property, sentence, layout).ifPresent(hits::add);
                 }
             }
@@ -76,7 +105,8 @@ final class Sayings {
         Hit first = hits.stream().filter(hit -> !Mentions.own(property, citations.in(hit.sentence.cell().text())).isEmpty()).findFirst()
             .orElse(hits.get(0));
         boolean one = hits.stream().allMatch(hit -> hit.word.equals(first.word));
-        if (!one && hits.stream().filter(hit -> hit.word.equals(first.word)).count() * 3 < hits.size() * 2) {
+        boolean tested = !Mentions.own(property, citations.in(first.sentence.cell().text())).isEmpty();
+        if (!one && !tested && hits.stream().filter(hit -> hit.word.equals(first.word)).count() * 3 < hits.size() * 2) {
             return;
         }
         taken.page(first.layout);
@@ -113,6 +143,9 @@ final class Sayings {
         }
         if (start > 0 && said.at(start - 1).plain().equals("or")) {
             // "wood or steel framing" leaves it open
+            return true;
+        }
+        if (start > 0 && RIGHT_BEFORE.contains(said.at(start - 1).plain())) {
             return true;
         }
         for (int i = Math.max(0, start - NEAR); i < start; i++) {

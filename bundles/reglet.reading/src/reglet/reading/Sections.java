@@ -6,6 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import reglet.model.Component;
 import reglet.model.Pack;
@@ -19,6 +22,10 @@ final class Sections {
     private static final int MOST_WORDS = 6;
     /** What may stand beside the kind in a heading: a designation. */
     private static final String DESIGNATION = "(?:\\S*\\d\\S*|\\p{Lu}+|[-–—])";
+
+    /** "Companion part: Brackwell casing bead" heads what is said of another product than the sheet's own. */
+    private static final Pattern COMPANION = Pattern.compile("(?i)(?:companion|accessory|related|matching|optional)(?: (?:part|product|item"
+        + "|piece|trim))?s?\\s*[:–—-]\\s*(\\S.*)");
 
     private final Map<Layout, List<Heading>> headings = new HashMap<>();
 
@@ -39,8 +46,14 @@ final class Sections {
                 Set<String> components = line.cells().size() == 1 && lines.get(i + 1).cells().size() > 1 ? named(line.text(), pack,
                     vocabulary)
                     : Set.of();
+                Matcher companion = COMPANION.matcher(line.text().strip());
+                Set<String> other = line.cells().size() == 1 && companion.matches() ? last(companion.group(1), pack, vocabulary) : Set.of();
                 if (!components.isEmpty()) {
                     own.add(new Heading(line.y(), components));
+                } else if (!other.isEmpty()) {
+                    own.add(0, new Heading(Double.NEGATIVE_INFINITY, pack.components().stream().map(Component::id)
+                        .filter(id -> !other.contains(id)).collect(Collectors.toSet())));
+                    own.add(new Heading(line.y(), other));
                 }
             }
             if (own.stream().anyMatch(one -> own.stream().anyMatch(other -> other.components.stream()
@@ -49,6 +62,17 @@ final class Sections {
             }
         }
         return sections;
+    }
+
+    /** The components that the last words of a heading name. */
+    private static Set<String> last(String heading, Pack pack, Vocabulary vocabulary) {
+        String words = heading;
+        Set<String> components = named(words, pack, vocabulary);
+        while (components.isEmpty() && words.indexOf(' ') > 0) {
+            words = words.substring(words.indexOf(' ')).strip();
+            components = named(words, pack, vocabulary);
+        }
+        return components;
     }
 
     /** The components that a heading names with nothing but a designation beside them. */

@@ -34,6 +34,8 @@ final class Sentences {
         + "|averages)\\s(?=\\D{0,24}\\d)");
     private static final Pattern ARTICLE = Pattern.compile("(?i)^(?:its|the|their|this|all|and|with a|has a|a|an)\\s+");
     private static final Pattern AMOUNT_FIRST = Pattern.compile("(" + Numbers.pattern() + ")\\s*([\\p{L}\"%°][^\\s,]*)\\s+");
+    /** Two figures for what a property asks of both. */
+    private static final Pattern SIDES_AND_ENDS = Pattern.compile("(?is).*\\b(?:sides?|edges?)\\b.*\\d.*\\bends?\\b.*\\d.*");
     /** What may follow a value without changing it. */
     private static final Pattern SAFE = Pattern.compile("(?i)^\\s*(?:$|[,(]?\\s*(?:by|per|when|as|in accordance|according|to ASTM|ASTM|at|"
         + "after|tested|thick)\\b.*|\\).*)", Pattern.DOTALL);
@@ -43,6 +45,7 @@ final class Sentences {
     private final Taken taken;
     private final Limits limits;
     private final Mentions mentions;
+    private boolean report;
 
     Sentences(Labels labels, Citations citations, Taken taken, Limits limits, Mentions mentions) {
         this.mentions = mentions;
@@ -56,11 +59,17 @@ final class Sentences {
      * A sentence of running text.
      *
      * @param conditions whether it stands among what a report asks of those who use the product, which isn't what the product is
+     * @param before     what the same paragraph says before it
      */
-    record Sentence(Cell cell, Said said, boolean conditions) {
-        static Sentence of(Cell cell, boolean conditions) {
-            return new Sentence(cell, new Said(cell.text()), conditions);
+    record Sentence(Cell cell, Said said, boolean conditions, String before) {
+        static Sentence of(Cell cell, boolean conditions, String before) {
+            return new Sentence(cell, new Said(cell.text()), conditions, before);
         }
+    }
+
+    /** Whether the sheet is a report: only there "limitations" are conditions that others have to keep. */
+    void report(boolean is) {
+        report = is;
     }
 
     void read(Layout layout) {
@@ -77,12 +86,13 @@ final class Sentences {
             while (stop.find()) {
                 boolean starts = stop.end() >= paragraph.text().length() || Character.isUpperCase(paragraph.text().charAt(stop.end()));
                 if (starts || !ABBREVIATED.matcher(paragraph.text().substring(0, stop.start() + 1)).matches()) {
-                    all.add(Sentence.of(paragraph.part(from, stop.start()), conditions));
+                    all.add(Sentence.of(paragraph.part(from, stop.start()), conditions, paragraph.text().substring(0, from)));
                     from = stop.end();
                 }
             }
             if (from < paragraph.text().length()) {
-                all.add(Sentence.of(paragraph.part(from, paragraph.text().length()), conditions));
+                all.add(Sentence.of(paragraph.part(from, paragraph.text().length()), conditions, paragraph.text().substring(0,
+                    from)));
             }
         }
         return all;
@@ -127,7 +137,7 @@ final class Sentences {
 
     private void sentence(Sentence whole) {
         Cell sentence = whole.cell();
-        boolean conditions = whole.conditions();
+        boolean conditions = report && whole.conditions();
         String text = sentence.text();
         if (text.split("\\s+").length < 3) {
             return;
@@ -135,7 +145,9 @@ final class Sentences {
         taken.labelled(sentence);
         if (!conditions) {
             limits(sentence);
-            mentions.read(sentence, whole.said());
+            mentions.read(whole);
+        } else {
+            mentions.conditions(whole);
         }
         Matcher says = SAYS.matcher(text);
         while (says.find()) {
@@ -145,8 +157,9 @@ final class Sentences {
             }
         }
         Matcher first = AMOUNT_FIRST.matcher(text);
-        while (first.find()) {
-            if (text.substring(0, first.start()).matches("(?is).*\\bup to\\s+")) {
+        while (!Mentions.isPacked(text) && first.find()) {
+            if (text.substring(0, first.start()).matches("(?is).*(?:\\bup to\\s+|\\()") || mentions.isAnothersAt(whole.said(),
+                first.start())) {
                 continue;
             }
             String behind = text.substring(first.end()).replaceAll("[,(].*$", "").replaceAll("^(?:of|in)\\s+", "").strip();
@@ -165,7 +178,8 @@ final class Sentences {
             int from = text.indexOf(limit.written());
             Optional<Property> property = labels.component().properties().stream().filter(one -> limit.value().property()
                 .endsWith("." + one.name()) && !Labels.isOfTheWork(one)).findFirst();
-            if (from >= 0 && property.isPresent() && limit.letters() >= LETTERS) {
+            boolean parted = property.filter(one -> one.label().contains(" and ")).isPresent() && SIDES_AND_ENDS.matcher(text).matches();
+            if (from >= 0 && property.isPresent() && limit.letters() >= LETTERS && !parted) {
                 taken.quietly(new Label(List.of(property.get()), 1, "", Optional.empty(), List.of()), property.get().label(),
                     sentence.part(from, from + limit.written().length()), Around.of(List.of(), ASKED));
             }

@@ -1,10 +1,13 @@
 package reglet.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
+import reglet.model.Method;
 import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.Quantity;
@@ -12,47 +15,65 @@ import reglet.model.Range;
 import reglet.model.SheetReading.Found;
 import reglet.model.Value;
 
-/** Makes one value of several that a sheet states for the same property of the same model. */
+/**
+ * Of several values that a sheet states for the same property of the same model one is shown: the one by the method that the pack asks for.
+ * The others stand beside it, so that a person chooses. Among values that nothing tells apart none is shown as sure.
+ */
 final class Settling {
     private static final double SAME = 0.02;
+    /** The others are shown by other methods. */
+    private static final double BY_METHOD = 0.85;
+    private static final double CONTRADICTED = 0.6;
 
     private Settling() {
     }
 
     static List<Found> settle(List<Found> found, Pack pack) {
-        Map<String, Found> settled = new LinkedHashMap<>();
-        for (Found next : found) {
-            settled.merge(next.value().property() + "\n" + next.model(), next, (one, other) -> choose(one, other, pack));
-        }
-        List<Found> all = new ArrayList<>();
-        for (Found one : settled.values()) {
-            // what is said of all models is not said again beside what is said of each
-            boolean perModel = one.model().isEmpty() && settled.values().stream()
-                .anyMatch(other -> !other.model().isEmpty() && other.value().property().equals(one.value().property()));
-            if (!perModel) {
-                all.add(one);
-            }
-        }
-        return all;
+        Map<String, List<Found>> stated = new LinkedHashMap<>();
+        found.forEach(one -> stated.computeIfAbsent(one.value().property() + "\n" + one.model(), key -> new ArrayList<>()).add(one));
+        List<Found> settled = stated.values().stream().map(all -> settled(all, pack.property(all.get(0).value().property())
+            .map(Property::method).orElse(Method.NONE))).toList();
+        // what is said of all models is not said again beside what is said of each
+        return settled.stream().filter(one -> !one.model().isEmpty() || settled.stream()
+            .noneMatch(other -> !other.model().isEmpty() && other.value().property().equals(one.value().property()))).toList();
     }
 
-    private static Found choose(Found one, Found other, Pack pack) {
-        String asked = pack.property(one.value().property()).map(Property::method).map(method -> method.standard()).orElse("");
-        boolean first = one.value().method().startsWith(asked) && !one.value().method().isEmpty()
-            || !(other.value().method().startsWith(asked) && !other.value().method().isEmpty());
-        boolean equalMethod = one.value().method().equals(other.value().method());
-        Found kept = equalMethod || asked.isEmpty() ? one.confidence() >= other.confidence() ? one : other : first ? one : other;
-        Found left = kept == one ? other : one;
-        if (Math.min(kept.confidence(), left.confidence()) < SheetReader.LEAST_CONFIDENCE) {
-            // what would not be shown disturbs nothing
-            return kept.confidence() >= left.confidence() ? kept : left;
+    private static Found settled(List<Found> stated, Method asked) {
+        // what would not be shown disturbs nothing
+        List<Found> shown = stated.stream().filter(one -> one.confidence() >= SheetReader.LEAST_CONFIDENCE).toList();
+        List<Found> all = shown.isEmpty() ? stated : shown;
+        Found kept = all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparing(one -> -one.confidence())
+            .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow();
+        List<Found> others = new ArrayList<>();
+        for (Found one : shown) {
+            if (one != kept && isAnother(one, kept) && others.stream().allMatch(other -> isAnother(one, other))) {
+                others.add(one);
+            }
         }
-        if (same(one.value().value(), other.value().value())) {
-            return kept;
+        Optional<Found> against = others.stream().filter(one -> !same(one.value().value(), kept.value().value())).findFirst();
+        if (against.isEmpty()) {
+            return new Found(kept.value(), kept.label(), kept.model(), kept.confidence(), kept.doubt(), others);
         }
-        boolean others = !equalMethod && !asked.isEmpty() && kept.value().method().startsWith(asked);
-        return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), others ? 0.85 : 0.6),
-            "The sheet also states " + left.value().text() + " on page " + left.value().page() + ".");
+        boolean told = fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
+        Found left = against.get();
+        return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), told ? BY_METHOD : CONTRADICTED),
+            "The sheet also states " + left.value().text() + (left.value().method().isEmpty() || left.value().method()
+                .equals(kept.value().method()) ? "" : " by " + left.value().method()) + " on page " + left.value().page() + ".", others);
+    }
+
+    /** How well a value's method is the one asked for: its part too, the standard, or neither. */
+    private static int fit(Found one, Method asked) {
+        String method = one.value().method();
+        if (asked.isNone() || !method.startsWith(asked.standard())) {
+            return 0;
+        }
+        return asked.part().isEmpty() || method.endsWith(asked.part()) ? 3 : method.equals(asked.standard()) ? 2 : 1;
+    }
+
+    /** Whether a sheet says something else with one than with the other: another amount, or the same by another standard. */
+    private static boolean isAnother(Found one, Found other) {
+        return !same(one.value().value(), other.value().value()) || !one.value().method().isEmpty() && !other.value().method().isEmpty()
+            && !one.value().method().equals(other.value().method());
     }
 
     private static boolean same(Value one, Value other) {
@@ -64,5 +85,4 @@ final class Settling {
         }
         return one.text().equals(other.text());
     }
-
 }

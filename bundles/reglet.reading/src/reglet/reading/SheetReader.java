@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import reglet.model.Component;
 import reglet.model.Pack;
@@ -21,7 +23,7 @@ final class SheetReader {
     static final double LEAST_CONFIDENCE = 0.5;
     /** What running text says speaks less for a component than a table. */
     private static final double CLEAR = 0.85;
-    private static final int IN_NAME = 2;
+    private static final int IN_NAME = 4;
     private static final int IN_SUBJECT = 7;
     private static final int IN_TITLE = 1;
     private static final int IN_TEXT = 1;
@@ -53,13 +55,16 @@ final class SheetReader {
         Map<Component, ValueReader> readers = new LinkedHashMap<>();
         Map<Component, Integer> scores = new LinkedHashMap<>();
         Sections sections = Sections.of(layouts, pack, vocabulary);
+        Bounds bounds = new Bounds(pack);
+        Footnotes footnotes = new Footnotes(layouts, citations);
         String title = Labels.plain(Titles.head(layouts));
-        String name = Labels.plain(Titles.product(layouts));
-        String subject = Labels.plain(Titles.subject(layouts));
+        Naming naming = new Naming(pack, vocabulary);
+        Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
+        Map<Component, Integer> subject = naming.in(Titles.subject(layouts));
         String text = Labels.plain(text());
         for (Component component : pack.components()) {
             if (asked.isEmpty() || component.id().equals(asked)) {
-                ValueReader reader = new ValueReader(vocabulary, component, citations, sections);
+                ValueReader reader = new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, naming);
                 reader.read(layouts);
                 readers.put(component, reader);
                 int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
@@ -70,16 +75,19 @@ final class SheetReader {
                     .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
                         .isPresent())
                     .map(found -> found.value().property()).distinct().count();
-                scores.put(component, PER_VALUE * values + said + BY_METHOD * shown + named(component, subject) * IN_SUBJECT
-                    + named(component, name) * IN_NAME
+                scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
+                    + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
+                    + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME
                     + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
                         text) * IN_TEXT)));
             }
         }
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
-            .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue())).map(Map.Entry::getKey).toList();
-        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : likely;
+            .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue()).thenComparing(entry ->
+                // a component that asks for more than the sheet says fits it less
+                entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
+        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers);
         List<Found> found = components.isEmpty() ? List.of() : Fitting.fit(Settling.settle(alone(readers.get(components.get(0))
             .found(), title), pack), components.get(0));
         List<Unread> unread = new ArrayList<>(pictures());
@@ -94,12 +102,31 @@ final class SheetReader {
             ReportReader.read(layouts, new Asks(pack, vocabulary, components.isEmpty() ? "" : components.get(0).id())));
     }
 
-    /** The only model of a sheet, when it is what the sheet is about, is no model among others. */
+    /** The likely components; before the likeliest another, when the sheet says all of it that it says of the likeliest, and more. */
+    private static List<Component> fuller(List<Component> likely, Map<Component, ValueReader> readers) {
+        if (likely.isEmpty()) {
+            return likely;
+        }
+        Set<String> said = properties(readers.get(likely.get(0)));
+        Optional<Component> fuller = readers.keySet().stream().filter(one -> properties(readers.get(one)).size() > said.size()
+            && properties(readers.get(one)).containsAll(said)).findFirst();
+        return fuller.filter(one -> said.size() > 1).map(one -> Stream.concat(Stream.of(one), likely.stream()).distinct().toList())
+            .orElse(likely);
+    }
+
+    /** The names of the properties that a value would be shown of. */
+    private static Set<String> properties(ValueReader reader) {
+        return reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
+            .map(found -> found.value().property().substring(found.value().property().indexOf('.') + 1)).collect(Collectors.toSet());
+    }
+
+    /** The only model of a sheet, when it is what the sheet is about, is no model among others: "Oxbow 60 (each ply)" below "Oxbow 60". */
     private static List<Found> alone(List<Found> found, String title) {
         Set<String> models = new LinkedHashSet<>();
         found.stream().map(Found::model).filter(model -> !model.isEmpty()).forEach(models::add);
-        boolean only = models.size() == 1 && (" " + title + " ").contains(" " + Labels.plain(models.iterator().next()) + " ");
-        return !only ? found : found.stream().map(one -> new Found(one.value(), one.label(), "", one.confidence(), one.doubt())).toList();
+        boolean only = models.size() == 1 && (" " + title + " ").contains(" " + Labels.plain(models.iterator().next()
+            .replaceAll("\\s*\\([^()]*\\)$", "")) + " ");
+        return !only ? found : found.stream().map(one -> one.of("")).toList();
     }
 
     private String text() {
@@ -108,11 +135,18 @@ final class SheetReader {
         return text.toString();
     }
 
-    /** How many of a component's names a text holds. */
+    /** How many of a component's names a text holds; names within longer ones are not told again. */
     private int named(Component component, String plain) {
-        Set<String> names = new LinkedHashSet<>(List.of(component.title()));
-        names.addAll(vocabulary.names(component.id()));
-        return (int) names.stream().filter(name -> (" " + plain + " ").contains(" " + Labels.plain(name) + " ")).count();
+        String text = " " + plain + " ";
+        List<String> names = new ArrayList<>(new LinkedHashSet<>(Stream.concat(Stream.of(component.title()),
+            vocabulary.names(component.id()).stream()).map(name -> " " + Labels.plain(name) + " ").toList()));
+        names.sort(Comparator.comparingInt(String::length).reversed());
+        int named = 0;
+        for (String name : names) {
+            named += text.contains(name) ? 1 : 0;
+            text = text.replace(name, " | ");
+        }
+        return named;
     }
 
     private List<Unread> pictures() {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -20,20 +19,32 @@ import reglet.reading.Taken.Around;
 /** Reads the rows below a heading, in which either each row or each column is a property. */
 final class TableReader {
     private static final double SURE = 0.98;
+    private static final double ASKED = 0.75;
+    /** Rows by which it is judged what a column holds. */
+    private static final int JUDGED = 8;
     private static final int LONGEST_MODEL = 45;
-    /** "D6525" in a column of methods. */
-    private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?\\s*");
+    /** Of the size of the letters: how far lines of one label are apart at most. */
+    private static final double BEGUN = 1.8;
+    /** "DSF-175", "CB 78W". */
+    private static final Pattern DESIGNATION = Pattern.compile("\\p{Lu}[\\p{Lu}\\d]*[- ]?\\d[\\p{Lu}\\d./-]*");
+    private static final Pattern LENGTH = Pattern.compile("[\\d./ -]*\\d\\s*(?:in\\.?|inch(?:es)?|mm|\")\\s*"
+        + "(?:\\([\\d./ -]+\\s*(?:mm|in\\.?)\\))?");
+    private static final double THICK = 0.85;
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
     private final Labels labels;
     private final Citations citations;
     private final Taken taken;
+    private final Titled titled;
     private Layout layout;
     private Columns table;
     private double end;
     private List<Citation> group = List.of();
+    /** A label alone on the line above. */
+    private Cell begun;
 
-    TableReader(Labels labels, Citations citations, Taken taken) {
+    TableReader(Labels labels, Citations citations, Taken taken, Titled titled) {
+        this.titled = titled;
         this.labels = labels;
         this.citations = citations;
         this.taken = taken;
@@ -46,8 +57,10 @@ final class TableReader {
 
     private void close() {
         table = null;
+        begun = null;
         group = List.of();
         taken.title("");
+        titled.part(layout, Optional.empty());
     }
 
     /**
@@ -108,11 +121,34 @@ final class TableReader {
     }
 
     private void start(Columns columns, List<Line> rows, int index, double at) {
-        table = columns;
-        taken.title(index > 0 ? title(rows.get(index - 1), rows.get(index)) : "");
+        table = columns.byRows() && areNamed(columns, rows, at) ? columns.named() : columns.above(rows.stream().filter(row -> row.y() > at
+            + 1).limit(JUDGED).toList());
+        Optional<Cell> title = index > 0 ? title(rows.get(index - 1), rows.get(index)) : Optional.empty();
+        taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
+        titled.part(layout, title);
         end = at;
+        thicknesses();
         // "Requirement of ASTM C1670" is said of all rows
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
+    }
+
+    /** Columns headed "1 in.", "1-1/2 in." are of products that thick. */
+    private void thicknesses() {
+        List<Column> models = table.byRows() ? List.of() : table.of(Role.MODEL);
+        Optional<Label> thickness = labels.component().property("thickness").map(Sayings::label).filter(label -> models.size() > 1
+            && models.stream().allMatch(column -> LENGTH.matcher(column.head().text()).matches()));
+        thickness.ifPresent(label -> models.forEach(column -> taken.quietly(label, label.properties().get(0).label(), column.head(),
+            new Around("", List.of(), shortEnough(column.head().text()), Optional.empty(), THICK))));
+    }
+
+    /** Whether the first column holds names of models, though its heading could be that of a property: "Type" above "DSF-175". */
+    private boolean areNamed(Columns columns, List<Line> rows, double at) {
+        Column first = columns.all().get(0);
+        Optional<Line> data = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).findFirst();
+        return first.role() == Role.PROPERTY && columns.of(Role.MODEL).isEmpty() && columns.of(Role.PROPERTY).size() > 1
+            && data.map(row -> row.cells().get(0).text()).filter(name -> DESIGNATION.matcher(name).matches()).isPresent()
+            && labels.read(first.head().text()).orElseThrow().properties().stream().noneMatch(property ->
+                property.type().unit().isPresent());
     }
 
     /** Whether a row holds headings below some of those above it: words only, within their reach, and not below each of them. */
@@ -122,10 +158,10 @@ final class TableReader {
     }
 
     /** The title of the table whose heading a row is: a short line right above it. */
-    private static String title(Line above, Line heading) {
+    private static Optional<Cell> title(Line above, Line heading) {
         boolean near = heading.y() - above.y() < 4 * above.size();
         boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_MODEL && !above.text().matches("(?s).*[.:;,]\\s*");
-        return near && title ? above.text().replaceAll("\\s+", " ").strip() : "";
+        return near && title ? Optional.of(above.cells().get(0)) : Optional.empty();
     }
 
     /** A heading that names properties and methods and leaves the rest to the line below. */
@@ -161,6 +197,10 @@ final class TableReader {
         if (cells.isEmpty()) {
             return false;
         }
+        if (table.byRows() && row.cells().size() == 1 && table.all().size() > 2) {
+            // "Galvanized, G60" between the rows
+            titled.part(layout, Optional.of(row.cells().get(0)));
+        }
         boolean used = table.byRows() ? byRows(cells) : byColumns(row, cells);
         if (used) {
             end = row.y();
@@ -176,7 +216,7 @@ final class TableReader {
     private boolean byRows(Map<Column, Cell> cells) {
         String model = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
         boolean any = false;
-        for (Column column : table.of(Role.PROPERTY)) {
+        for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
             Optional<Label> label = labels.read(column.head().text());
             if (value != null && label.isPresent()) {
@@ -184,6 +224,9 @@ final class TableReader {
                 any |= taken.value(label.get(), column.head().text(), value, new Around("", methods.isEmpty() ? label.get().methods()
                     : methods, shortEnough(model), Optional.empty(), SURE));
             }
+        }
+        if (any) {
+            titled.model(shortEnough(model));
         }
         return any;
     }
@@ -208,7 +251,8 @@ final class TableReader {
             return true;
         }
         taken.labelled(labelCell);
-        Optional<Label> label = labels.read(labelCell.text());
+        Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())));
+        begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : null;
         if (label.isEmpty() && pairs(row, cells, labelCell)) {
             return true;
         }
@@ -227,26 +271,52 @@ final class TableReader {
         List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
         boolean any = false;
         List<Column> stated = valued.stream().filter(cells::containsKey).toList();
-        boolean shared = models.size() > 1 && stated.size() == 1 && spans(cells.get(stated.get(0)), models);
-        if (models.size() > 1 && stated.size() == 1 && !shared && models.size() - 1 > 0 && !ownsColumn(cells.get(stated.get(0)),
-            stated.get(0), models)) {
+        Across across = models.size() > 1 && stated.size() == 1 ? Across.of(cells.get(stated.get(0)), stated.get(0), models, layout)
+            : Across.ONE;
+        if (across == Across.UNKNOWN) {
             taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
             return true;
         }
         Meant meant = new Meant(table, cells);
+        if (stated.isEmpty() || stated.stream().allMatch(column -> Reading.isMissing(cells.get(column).text()))) {
+            if (stated.size() == 1 && taken.untested(label.get(), labelCell.text(), cells.get(stated.get(0)), methods().of(row, cells,
+                labelCell, cells.get(stated.get(0)), label.get()))) {
+                return true;
+            }
+            return asked(label.get(), cells, labelCell, meant) || !stated.isEmpty();
+        }
         for (Column column : stated) {
             Cell value = cells.get(column);
-            List<Citation> methods = methods(row, cells, labelCell, value, label.get());
-            String model = models.size() > 1 && !shared || models.size() == 1 ? column.head().text() : "";
+            List<Citation> methods = citations.narrowed(methods().of(row, cells, labelCell, value, label.get()), column.head().text());
+            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : "";
             boolean read = taken.value(label.get(), labelCell.text(), value, new Around(meant.unit(column), methods, shortEnough(model),
-                meant.sense(column), SURE));
+                meant.sense(column), SURE * across.share()));
             any |= read;
-            if (read && models.isEmpty()) {
+            if (read && models.isEmpty() && !stated.stream().allMatch(Columns::isOfCondition)) {
                 // further columns say the same in another system of units
                 break;
             }
         }
         return any || !stated.isEmpty();
+    }
+
+    /** "Weep holes at" above "head | no | yes": a label that began on a line of its own. */
+    private Optional<Label> begun(Cell label) {
+        boolean goesOn = begun != null && label.y() > begun.y() && label.y() - begun.y() < BEGUN * label.size() && label.text()
+            .matches("(?s)\\s*\\p{Ll}.*");
+        return goesOn ? labels.read(begun.text().strip() + " " + label.text().strip()) : Optional.empty();
+    }
+
+    /** What the maker asks for where nothing is tested, such as a film's thickness, may stand as a requirement alone. */
+    private boolean asked(Label label, Map<Column, Cell> cells, Cell labelCell, Meant meant) {
+        Optional<Column> asked = table.of(Role.REQUIRED).stream().filter(cells::containsKey).findFirst();
+        boolean tested = label.properties().stream().anyMatch(property -> !property.method().isNone());
+        return asked.isPresent() && !tested && taken.quietly(label, labelCell.text(), cells.get(asked.get()), new Around(meant.unit(asked
+            .get()), List.of(), "", meant.sense(asked.get()), ASKED));
+    }
+
+    private RowMethods methods() {
+        return new RowMethods(table, layout, citations, group);
     }
 
     /** "Type / Grade | S / NS": as many values as names. */
@@ -259,75 +329,9 @@ final class TableReader {
         }
         for (int i = 0; i < names.length; i++) {
             Label label = labels.read(names[i]).orElseThrow();
-            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods(row, cells, labelCell, value.get(), label),
+            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods().of(row, cells, labelCell, value.get(), label),
                 SURE));
         }
         return true;
-    }
-
-    private static boolean spans(Cell cell, List<Column> models) {
-        double left = models.get(0).head().left();
-        double right = models.get(models.size() - 1).head().right();
-        long over = models.stream().filter(column -> column.head().left() < cell.right() && column.head().right() > cell.left()).count();
-        return over > 1 || Math.abs(cell.middle() - (left + right) / 2) < 6 && over == 0;
-    }
-
-    private static boolean ownsColumn(Cell cell, Column column, List<Column> models) {
-        return Math.abs(cell.left() - column.head().left()) < 8 || Math.abs(cell.middle() - column.head().middle()) < 8
-            || Math.abs(cell.right() - column.head().right()) < 8;
-    }
-
-    /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
-    private List<Citation> methods(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {
-        String beside = row.text();
-        List<Citation> all = new ArrayList<>();
-        List<Column> columns = table.of(Role.METHOD);
-        for (Column column : columns) {
-            Cell cell = cells.get(column);
-            if (cell != null) {
-                all.addAll(citations.in(cell.text(), beside));
-                Matcher bare = BARE.matcher(cell.text());
-                if (all.isEmpty() && bare.matches()) {
-                    all.add(new Citation(0, cell.text().length(), "ASTM " + bare.group(1) + bare.group(2), ""));
-                }
-                if (all.isEmpty() && cell.text().matches(".*\\p{L}{2}.*") && !Reading.isMissing(cell.text())) {
-                    all.add(new Citation(0, 0, cell.text().strip(), ""));
-                }
-            } else {
-                all.addAll(spanning(column, row));
-            }
-        }
-        if (all.isEmpty()) {
-            // "REQUIREMENT (C920)" above the column of what is asked for
-            label.properties().forEach(property -> table.all().forEach(column -> all.addAll(Mentions.own(property,
-                citations.in(column.head()
-                .text())))));
-        }
-        all.addAll(citations.in(value.text(), beside));
-        if (all.isEmpty()) {
-            all.addAll(citations.in(labelCell.text(), beside));
-        }
-        return all.isEmpty() ? group : all;
-    }
-
-    /** A method whose cell is ruled round several rows, this one among them. */
-    private List<Citation> spanning(Column column, Line row) {
-        double[] box = layout.between(column.head().middle(), row.y());
-        if (box.length == 0 || box[1] - box[0] > 12 * row.size()) {
-            return List.of();
-        }
-        for (Line line : layout.lines()) {
-            for (Cell cell : line.cells()) {
-                if (cell.y() > box[0] && cell.y() < box[1] && cell.left() < column.head().right() + 20 && cell.right() > column.head()
-                    .left() - 20
-                    && Math.abs(line.y() - row.y()) > 0.5) {
-                    List<Citation> found = citations.in(cell.text());
-                    if (!found.isEmpty()) {
-                        return found;
-                    }
-                }
-            }
-        }
-        return List.of();
     }
 }

@@ -3,10 +3,13 @@ package reglet.reading;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import reglet.model.Compare;
 import reglet.model.Component;
@@ -14,6 +17,7 @@ import reglet.model.Dimension;
 import reglet.model.Grade;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
+import reglet.model.Quantity;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Unread;
 import reglet.model.SheetValue;
@@ -26,14 +30,27 @@ import reglet.reading.Reading.Read;
 
 /** Takes down the values of one component as they are come across, and what could not be understood. */
 final class Taken {
+    private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*(?:not|never|not yet) (?:been )?(?:tested|run|evaluated)\\b.*");
     private static final double HIDDEN = 0.6;
     private static final double ELSEWHERE = 0.45;
     private static final double REPEATED = 0.9;
+    /** Of an amount that no such product is known to have. */
+    private static final double OUTSIDE = 0.5;
+    /** What running text says is less sure: there an amount that can't be is none. */
+    private static final double RUNNING = 0.9;
+    private static final double WITHIN = 0.82;
+    private static final double BY_NOTE = 0.97;
+    private static final double ANOTHER = 0.88;
+    /** Answers whatever is asked. */
+    private static final Pattern ANSWER = Pattern.compile("(?i)(?:yes|no|none|pass(?:ed|es)?|fail(?:ed|s)?|n|y|included|required"
+        + "|provided|not .*)\\b.*");
 
     private final Component component;
     private final Citations citations;
     private final Reading reading;
     private final Sections sections;
+    private final Bounds bounds;
+    private final Footnotes footnotes;
     private final List<Found> found = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
     /** The title above the table that a value stands in. */
@@ -42,6 +59,7 @@ final class Taken {
     private String title = "";
     private final Topics topics = new Topics();
     private boolean elsewhere;
+    private Cell labelled;
 
     /**
      * What is known of a value beside its own words.
@@ -58,7 +76,9 @@ final class Taken {
         }
     }
 
-    Taken(Component component, Citations citations, Reading reading, Sections sections) {
+    Taken(Component component, Citations citations, Reading reading, Sections sections, Bounds bounds, Footnotes footnotes) {
+        this.bounds = bounds;
+        this.footnotes = footnotes;
         this.component = component;
         this.citations = citations;
         this.reading = reading;
@@ -85,10 +105,12 @@ final class Taken {
     void row(Line row) {
         topics.row(row);
         elsewhere = false;
+        labelled = null;
     }
 
     /** The label of the values that are taken down next. */
     void labelled(Cell label) {
+        labelled = label;
         elsewhere = topics.elsewhere(label);
     }
 
@@ -104,7 +126,7 @@ final class Taken {
             }
         }
         return found.stream().map(one -> several.contains(titles.getOrDefault(one, "")) && one.model().isEmpty()
-            ? new Found(one.value(), one.label(), titles.get(one), one.confidence(), one.doubt()) : one).toList();
+            ? one.of(titles.get(one)) : one).toList();
     }
 
     List<Unread> unread() {
@@ -118,15 +140,31 @@ final class Taken {
             .replaceAll("[\\s,;:–-]+$", "").replaceAll("\\s+", " ").strip();
     }
 
+    /** Whether a value of a property was taken down of one of several models. */
+    boolean hasOfModels(Property property) {
+        return found.stream().anyMatch(one -> one.value().property().equals(path(property)) && !one.model().isEmpty());
+    }
+
     /** Whether a value of a property was taken down that will be shown. */
     boolean has(Property property) {
-        String path = component.id() + "." + property.name();
+        String path = path(property);
         return found.stream().anyMatch(one -> one.value().property().equals(path) && one.confidence() >= SheetReader.LEAST_CONFIDENCE);
     }
 
-    /** How many models values were taken down of. */
-    int models() {
-        return (int) found.stream().map(Found::model).filter(model -> !model.isEmpty()).distinct().count();
+    /** Whether a value of the property with that name was taken down that will be shown. */
+    boolean has(String name) {
+        return component.property(name).filter(this::has).isPresent();
+    }
+
+    /** The models that values were taken down of. */
+    Set<String> models() {
+        return found.stream().map(Found::model).filter(model -> !model.isEmpty()).collect(Collectors.toSet());
+    }
+
+    /** The models of which a word was taken down that some words in one spelling, between blanks, hold. */
+    Set<String> modelsOf(String plain) {
+        return found.stream().filter(one -> !one.model().isEmpty() && one.value().value() instanceof Word && plain.contains(" " + Labels
+            .plain(one.value().value().text()) + " ")).map(Found::model).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Takes down a word that running text says in other words. */
@@ -143,20 +181,68 @@ final class Taken {
         if (text.isEmpty() || Reading.isMissing(text)) {
             return false;
         }
+        if (several(label, written, cell, around)) {
+            return true;
+        }
+        Property first = null;
         for (Property property : label.properties()) {
             Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit : label.unit());
-            if (read.isPresent()) {
+            if (read.isPresent() && bounds.holds(path(property), read.get().value())) {
                 add(property, label, written, cell, read.get(), around);
+                if (property.type().kind() == Kind.FLAG) {
+                    // "furring: V-grooves 3/8 in. deep" is an answer to "self-furring?" and an amount
+                    within(label, written, cell, text, around);
+                }
                 return true;
             }
+            first = first == null && read.isPresent() ? property : first;
+        }
+        if (first != null) {
+            Read read = reading.read(first, text, label.unit().isEmpty() ? around.unit : label.unit()).orElseThrow();
+            if (around.share >= RUNNING) {
+                add(first, label, written, cell, read.with(OUTSIDE, "No such product is known to have so much, or so little."), around);
+            }
+            return around.share >= RUNNING;
         }
         return !repeated(label, written, text).equals(text) && repeating(label, written, cell, around, repeated(label, written, text));
+    }
+
+    /** "Staining | Not tested" answers whether it was tested; false where nobody asks that. */
+    boolean untested(Label label, String written, Cell cell, List<Citation> methods) {
+        Property property = label.properties().get(0);
+        boolean asked = property.type().kind() == Kind.FLAG && (property.name().endsWith("tested") || property.label().endsWith("tested"));
+        if (!asked || !UNTESTED.matcher(cell.text()).matches()) {
+            return false;
+        }
+        add(property, label, written, cell, new Read(new Word("no"), Optional.empty(), WITHIN, ""), Around.of(methods, RUNNING));
+        return true;
+    }
+
+    /** Takes down each of several amounts in one cell, by the method that is named at its place or behind it. */
+    private boolean several(Label label, String written, Cell cell, Around around) {
+        Property property = label.properties().get(0);
+        List<Cell> parts = property.type().kind() == Kind.QUANTITY ? Paired.amounts(cell) : List.of();
+        List<Read> reads = parts.stream().map(part -> reading.read(property, bare(part, citations.in(part.text())), ""))
+            .flatMap(Optional::stream).filter(read -> read.value() instanceof Quantity && bounds.holds(path(property),
+                read.value())).toList();
+        if (parts.isEmpty() || reads.size() < parts.size()) {
+            return false;
+        }
+        List<Citation> paired = Paired.methods(around.methods, parts.size());
+        for (int i = 0; i < parts.size(); i++) {
+            List<Citation> own = citations.in(parts.get(i).text());
+            List<Citation> methods = !own.isEmpty() ? own : paired.isEmpty() ? citations.narrowed(around.methods, parts.get(i).text())
+                : List.of(paired.get(i));
+            add(property, label, written, parts.get(i), reads.get(i).with(REPEATED, ""), new Around(around.unit, methods, around.model,
+                around.sense, around.share));
+        }
+        return true;
     }
 
     private boolean repeating(Label label, String written, Cell cell, Around around, String text) {
         for (Property property : label.properties()) {
             Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit : label.unit());
-            if (property.type().unit().isPresent() && read.isPresent()) {
+            if (property.type().unit().isPresent() && read.isPresent() && bounds.holds(path(property), read.get().value())) {
                 add(property, label, written, cell, read.get().with(REPEATED, ""), around);
                 return true;
             }
@@ -164,7 +250,7 @@ final class Taken {
         return false;
     }
 
-    /** A text without the words at its end that say once more what the label says: "hem: 1/2 in hemmed edge". */
+    /** A text without words at its ends that say once more what the label says: "hem: 1/2 in hemmed edge", "fire: flame spread 25". */
     private static String repeated(Label label, String written, String text) {
         Set<String> said = new HashSet<>(List.of("edge", "thick", "total"));
         said.addAll(List.of(Labels.plain(written).split(" ")));
@@ -172,6 +258,9 @@ final class Taken {
         String rest = text;
         while (rest.matches("(?s).*\\d.*\\s\\p{L}{3,}\\.?") && said.contains(Labels.plain(rest.substring(rest.lastIndexOf(' '))))) {
             rest = rest.substring(0, rest.lastIndexOf(' ')).strip();
+        }
+        while (rest.matches("(?s)\\p{L}{3,}[:,]?\\s.*\\d.*") && said.contains(Labels.plain(rest.substring(0, rest.indexOf(' '))))) {
+            rest = rest.substring(rest.indexOf(' ')).strip();
         }
         return rest;
     }
@@ -183,6 +272,14 @@ final class Taken {
             return false;
         }
         if (quietly(label, written, cell, around)) {
+            for (int comma = text.equals(cell.text()) ? text.indexOf(", ") : -1; comma > 0; comma = text.indexOf(", ", comma + 1)) {
+                // "Diamond mesh, self-furring"
+                int end = text.indexOf(", ", comma + 1) < 0 ? text.length() : text.indexOf(", ", comma + 1);
+                another(label, written, cell.part(comma + 2, end), text.substring(comma + 2, end), around);
+            }
+            return true;
+        }
+        if (within(label, written, cell, text, around) || another(label, written, cell, text, around)) {
             return true;
         }
         unread.add(new Unread(layout.page(), Optional.of(layout.shown(cell)), written.strip() + ": " + cell.text(),
@@ -190,20 +287,69 @@ final class Taken {
         return false;
     }
 
+    /** Takes down the only amount among other words that may be one. */
+    private boolean within(Label label, String written, Cell cell, String text, Around around) {
+        for (Property property : around.model.isEmpty() ? label.properties() : List.<Property>of()) {
+            if (property.type().unit().filter(unit -> !unit.symbol().isEmpty()).isEmpty()) {
+                continue;
+            }
+            List<String> amounts = Amounts.in(text, property, reading).stream().filter(words -> reading.read(property, words, "")
+                .filter(read -> bounds.holds(path(property), read.value())).isPresent()).toList();
+            int from = amounts.size() == 1 ? cell.text().indexOf(amounts.get(0)) : -1;
+            // "2.5 or 3.4 lb"
+            boolean either = from > 0 && cell.text().substring(0, from).matches("(?s).*\\d\\S*\\s*(?:or|and|&|/|,|to|[-–—])\\s*");
+            if (from >= 0 && !either) {
+                Cell part = cell.part(from, from + amounts.get(0).length());
+                add(property, label, written, part, reading.read(property, amounts.get(0), "").orElseThrow().with(WITHIN,
+                    "Other words stand with it: " + cell.text() + "."), around);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Type: flat" tells of another property than which type it is: the only one that has such a word. */
+    private boolean another(Label label, String written, Cell cell, String text, Around around) {
+        if (label.properties().stream().anyMatch(property -> property.type().kind() != Kind.WORD) || ANSWER.matcher(text).matches()) {
+            return false;
+        }
+        List<Property> others = component.properties().stream().filter(property -> !label.properties().contains(property)
+            && (property.type().kind() == Kind.WORD || property.type().kind() == Kind.FLAG) && !property.type().words().equals(List.of())
+            == (property.type().kind() == Kind.WORD) && reading.read(property, text, "").isPresent()).toList();
+        if (others.size() == 1) {
+            add(others.get(0), label, written, cell, reading.read(others.get(0), text, "").orElseThrow().with(ANOTHER, ""), around);
+        }
+        return others.size() == 1;
+    }
+
+    /** Whether a cell stands under the heading of another product. */
+    boolean isOfAnother(Layout where, Cell cell) {
+        return sections.elsewhere(where, cell, component.id());
+    }
+
+    private String path(Property property) {
+        return component.id() + "." + property.name();
+    }
+
     private void add(Property property, Label label, String written, Cell cell, Read read, Around around) {
-        Optional<Citation> method = method(property, around.methods);
+        List<Citation> noted = around.methods.isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
+        Optional<Citation> method = method(property, noted.isEmpty() ? around.methods : noted);
         boolean amount = property.type().kind() == Kind.QUANTITY;
         Optional<Compare> compare = read.compare().or(() -> amount ? label.sense().or(around::sense) : Optional.empty());
         if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TIME && property.compare() == Compare.AT_LEAST) {
             // what may stand so long at most stands so long
             compare = compare.filter(one -> one != Compare.AT_MOST);
         }
-        SheetValue value = new SheetValue(component.id() + "." + property.name(), read.value(), compare,
+        if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TEMPERATURE) {
+            // "above 90 °F fog the coat" says where a limit lies, and not that it may lie higher
+            compare = compare.filter(one -> !property.label().contains(" above ") || one != Compare.AT_LEAST);
+        }
+        SheetValue value = new SheetValue(path(property), read.value(), compare,
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);
         boolean another = sections.elsewhere(layout, cell, component.id());
         double confidence = Math.round(100 * around.share * label.quality() * read.quality() * (cell.hidden() ? HIDDEN : 1)
-            * (elsewhere || another ? ELSEWHERE : 1)) / 100.0;
+            * (elsewhere || another ? ELSEWHERE : 1) * (noted.isEmpty() ? 1 : BY_NOTE)) / 100.0;
         Found one = new Found(value, written.replaceAll("\\s+", " ").strip(), around.model.replaceAll("\\s+", " ").strip(), confidence,
             another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
                 : read.doubt());
@@ -216,7 +362,8 @@ final class Taken {
     /** Of several standards the one that the pack asks for, else the first. */
     private static Optional<Citation> method(Property property, List<Citation> methods) {
         String asked = property.method().standard();
-        return methods.stream().filter(citation -> !asked.isEmpty() && citation.name().startsWith(asked)).findFirst()
+        return methods.stream().filter(citation -> !asked.isEmpty() && citation.name().equals(asked + " " + property.method().part()))
+            .findFirst().or(() -> methods.stream().filter(citation -> !asked.isEmpty() && citation.name().startsWith(asked)).findFirst())
             .or(() -> methods.stream().findFirst());
     }
 

@@ -1,5 +1,6 @@
 package reglet.reading;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +21,12 @@ final class Titles {
         + "|to be used|used"
         + "|on|in)\\s.*");
 
+    /** An item of a list: of uses, of what it goes with. */
+    private static final Pattern ITEM = Pattern.compile("\\s*[•·▪■●◦‣*+✓✔→»–-]\\s");
+
+    /** A line in the midst of running text, which says what goes with the product too. */
+    private static final Pattern CONTINUED = Pattern.compile("\\s*\\p{Ll}{2,}\\b.*[.,]");
+
     private Titles() {
     }
 
@@ -30,18 +37,19 @@ final class Titles {
         return head.toString();
     }
 
-    /** As {@link #head}, without what the product is for or goes with: "mortar for adhered veneer" is a mortar. */
-    static String subject(List<Layout> layouts) {
-        StringBuilder head = new StringBuilder(product(layouts));
-        first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(APART.matcher(line.text()).replaceFirst("")));
-        described(layouts).forEach(text -> head.append(' ').append(APART.matcher(text).replaceFirst("")));
-        return head.toString();
+    /** What the head says the product is, without what it is for or goes with: "mortar for adhered veneer" is a mortar. */
+    static List<String> subject(List<Layout> layouts) {
+        List<String> subject = new ArrayList<>(List.of(product(layouts)));
+        first(layouts).stream().limit(HEAD).flatMap(line -> line.cells().stream()).filter(cell -> !ITEM.matcher(cell.text()).lookingAt()
+            && !CONTINUED.matcher(cell.text()).lookingAt()).forEach(cell -> subject.add(APART.matcher(cell.text()).replaceFirst("")));
+        described(layouts).forEach(text -> subject.add(APART.matcher(text).replaceFirst("")));
+        return subject;
     }
 
     /** The first sentences of running text, which say what the product is. */
     private static List<String> described(List<Layout> layouts) {
         return layouts.stream().limit(1).flatMap(layout -> layout.sentences().stream()).map(sentence -> sentence.cell().text())
-            .filter(text -> text.split("\\s+").length >= DESCRIBING).limit(1).toList();
+            .filter(text -> text.split("\\s+").length >= DESCRIBING && !ITEM.matcher(text).lookingAt()).limit(1).toList();
     }
 
     private static List<Line> first(List<Layout> layouts) {

@@ -12,7 +12,8 @@ final class Topics {
     /** Points by which labels may be set in below their heading, or out. */
     private static final double SET_IN = 40;
     private static final double SET_OUT = 6;
-    private static final Pattern ELSEWHERE = Pattern.compile("(?:.* )?(?:packaging|packing|package|pallet|carton|shipping|delivery"
+    private static final Pattern ELSEWHERE = Pattern.compile("(?:(?:.* )?(?:on|to|for|over) )?(?:roof|roofing|floor|ceiling)|"
+        + "(?:.* )?(?:packaging|packing|package|pallet|carton|shipping|delivery"
         + "|storage|warranty|ordering|liner|fabric|geotextile|filter|bag|pail|cartridge|coverage|accessory|primer|safety|freight)"
         + "(?: (?:data|information|detail|dimension|size|property|only|and .*))?");
 
@@ -39,7 +40,8 @@ final class Topics {
     boolean elsewhere(Cell label) {
         Heading last = null;
         for (Heading heading : headings) {
-            boolean above = heading.left >= label.left() - SET_IN && heading.left <= label.left() + SET_OUT && heading.y < label.y() - 1;
+            boolean above = heading.left >= label.left() - SET_IN && heading.left <= label.left() + SET_OUT
+                && heading.y < Math.max(label.y(), label.low()) - 1;
             last = above ? heading : last;
         }
         return last != null && last.elsewhere;

@@ -62,7 +62,12 @@ record Turn(List<String> parts) {
         String wanted = parts.get(part);
         if (wanted.equals(AMOUNT)) {
             int end = word < said.size() ? amount.applyAsInt(word) : -1;
-            return end < 0 ? null : match(said, start, end, part + 1, word, end, amount);
+            Place place = null;
+            // the last words of "24 in. long", "20 °F and rising" may be those of the turn
+            for (int last = end; place == null && last > word && last >= end - 2; last--) {
+                place = match(said, start, last, part + 1, word, last, amount);
+            }
+            return place;
         }
         if (wanted.equals(SOME)) {
             for (int skipped = 0; skipped <= MOST && word + skipped <= said.size(); skipped++) {

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import reglet.model.Dimension;
 import reglet.model.Unit;
@@ -14,6 +16,9 @@ final class UnitSpelling {
     private static final Map<String, Unit> PLAIN = new HashMap<>();
     /** The same spellings are asked for by every component. */
     private static final Map<String, Optional<Unit>> SEEN = new ConcurrentHashMap<>();
+    /** Units that nothing in the pack is told in, such as kN/m. */
+    private static final Pattern SI = Pattern.compile("[kMmc]?(?:N|Pa|g|m|L)(?:[²³])?(?:\\s?[/·]\\s?[\\p{L}²³·()]{1,10})?");
+    private static final Pattern TWO = Pattern.compile("(\\S.*?)\\s*[(\\[](.+)[)\\]]");
     private static final int MOST_SEEN = 20_000;
 
     static {
@@ -42,6 +47,13 @@ final class UnitSpelling {
         return of(written, Dimension.COUNT).isPresent();
     }
 
+    /** The first of two units that amounts in two systems are meant in: "in. (mm)". */
+    static Optional<String> firstOf(String written) {
+        Matcher two = TWO.matcher(written.strip());
+        boolean both = two.matches() && isUnit(two.group(1)) && (isUnit(two.group(2)) || SI.matcher(two.group(2)).matches());
+        return both ? Optional.of(two.group(1)) : Optional.empty();
+    }
+
     /** In inch-pound sheets a pound is a force where a force is meant: "lb/ft²" of a load, "lb" of a pull. */
     private static Unit as(Unit unit, Dimension wanted) {
         if (wanted == Dimension.PRESSURE && unit == Unit.LB_FT2) {
@@ -57,7 +69,8 @@ final class UnitSpelling {
     private static String plain(String written) {
         String text = written.strip().toLowerCase(Locale.ROOT).replace("²", "2").replace("³", "3").replace("^", "").replace('·', ' ')
             .replace('*', ' ').replace('⋅', ' ').replace('•', ' ').replace("μ", "µ").replaceAll("[()\\[\\]]", " ").replace("deg.", "deg ")
-            .replaceAll("\\bu\\.?s\\.?\\s+(?=perm)", "");
+            .replaceAll("\\bu\\.?s\\.?\\s+(?=perm)", "").replace("#", "lb").replaceAll("\\bp\\.s\\.([if])\\b\\.?", "ps$1")
+            .replaceAll("\\s+(?:of\\s+)?width$", "");
         text = text.replaceAll("\\bper\\b", "/").replaceAll("\\bs\\.?f\\.?\\b", "sq ft ").replaceAll("\\bs\\.?y\\.?\\b", "sq yd ")
             .replaceAll("\\bsquare\\b|\\bsq\\b\\.?", " sq ").replaceAll("\\bcubic\\b|\\bcu\\b\\.?", " cu ")
             .replaceAll("\\b(?:pounds?|lbs?)\\b\\.?", "lb").replaceAll("\\b(?:ounces?|oz)\\b\\.?", "oz")
@@ -70,6 +83,7 @@ final class UnitSpelling {
         text = text.replaceAll("sq\\s+(in|ft|yd|m|mm)\\b", "$12").replaceAll("cu\\s+(in|ft|yd|m)\\b", "$13")
             .replaceAll("\\b(in|ft|yd|mm|m)\\s+2\\b", "$12").replaceAll("\\s*/\\s*", "/");
         text = text.replaceAll("\\.(?=\\s|$|/)", "").replaceAll("[\\s.]+", " ").strip();
+        text = text.replaceAll("^%,? (?:by )?(?:wt|weight|mass|vol|volume)$", "%");
         return text.replaceAll("(?<=[a-z])\\s+(?=[a-z])", ".").replace(" ", "");
     }
 }

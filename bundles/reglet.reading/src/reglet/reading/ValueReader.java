@@ -10,24 +10,28 @@ import reglet.reading.Layout.Line;
 /** Finds the values of one component's properties on the pages of a sheet: in tables, lists, designations and sentences. */
 final class ValueReader {
     private final Taken taken;
+    private final Titled titled;
     private final TableReader tables;
     private final ListReader lists;
     private final Designations designations;
     private final Sentences sentences;
+    private final Mentions mentions;
     private final Stacks stacks;
     private final Kinds kinds;
     private final Sayings sayings;
     private final Reported reported;
 
-    ValueReader(Vocabulary vocabulary, Component component, Citations citations, Sections sections) {
+    ValueReader(Vocabulary vocabulary, Component component, Citations citations, Sections sections, Bounds bounds,
+            Footnotes footnotes, Naming naming) {
         Labels labels = new Labels(vocabulary, component, citations);
         Reading reading = new Reading(vocabulary, component);
-        taken = new Taken(component, citations, reading, sections);
-        tables = new TableReader(labels, citations, taken);
+        taken = new Taken(component, citations, reading, sections, bounds, footnotes);
+        titled = new Titled(vocabulary, component);
+        tables = new TableReader(labels, citations, taken, titled);
         lists = new ListReader(labels, citations, reading, taken);
         designations = new Designations(component, citations, reading, taken);
-        sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading),
-            new Mentions(component, vocabulary, labels, reading, citations, taken));
+        mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
+        sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
         stacks = new Stacks(labels, citations, taken);
         kinds = new Kinds(vocabulary, component, taken);
         sayings = new Sayings(component, vocabulary, citations, taken);
@@ -44,7 +48,12 @@ final class ValueReader {
 
     /** Reads the pages, each of them first by its tables and lists, and all of them for what is said in words alone. */
     void read(List<Layout> layouts) {
+        boolean report = ReportReader.isReport(layouts);
+        mentions.report(report);
+        sentences.report(report);
+        sayings.report(report);
         layouts.forEach(this::read);
+        titled.take(taken);
         sayings.read(layouts);
         reported.read(layouts);
     }
@@ -53,6 +62,7 @@ final class ValueReader {
         taken.page(layout);
         tables.page(layout);
         lists.page();
+        designations.listed(layout);
         layout.sentences().forEach(sentence -> designations.read(sentence.cell()));
         List<Line> rows = Rows.of(layout);
         for (int i = 0; i < rows.size(); i++) {

@@ -6,10 +6,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
+import reglet.model.Compare;
 import reglet.model.Pack;
+import reglet.model.PropertyType;
 import reglet.model.Synonym;
+import reglet.reading.Reading.Read;
 
 /**
  * The pack's synonyms, by what they stand for: names, which label a value or are one, and turns of phrase, by which running text says
@@ -20,6 +25,8 @@ final class Vocabulary {
     private final Map<String, List<Turn>> turns = new HashMap<>();
 
     private final Set<String> words = new HashSet<>();
+    /** Amounts that were read: components are tried one after the other on the same words. */
+    private final Map<String, Optional<Read>> amounts = new HashMap<>();
 
     Vocabulary(Pack pack) {
         pack.components().forEach(one -> one.properties().forEach(property -> note(property.label())));
@@ -34,6 +41,18 @@ final class Vocabulary {
                 }
             }
         }
+    }
+
+    /** An amount as it was read before, or as it is read now. */
+    Optional<Read> amount(PropertyType type, Compare compare, String text, String unit, Supplier<Optional<Read>> fresh) {
+        String key = type.kind().ordinal() + "." + type.unit().orElseThrow().dimension().ordinal() + "." + compare + "\n" + unit + "\n"
+            + text;
+        Optional<Read> kept = amounts.get(key);
+        if (kept == null) {
+            kept = fresh.get();
+            amounts.put(key, kept);
+        }
+        return kept;
     }
 
     private void note(String label) {

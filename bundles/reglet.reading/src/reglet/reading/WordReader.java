@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 import reglet.model.Component;
+import reglet.model.Dates;
 import reglet.model.Grade;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
@@ -37,6 +38,7 @@ final class WordReader {
             case GRADE -> word(property, grade(text)).or(() -> word(property, text))
                 .map(read -> new Read(new Grade(read.value().text(), property.type().words()), read.compare(), read.quality(),
                     read.doubt()));
+            case DATE -> Dates.meant(text).map(day -> new Read(day, Optional.empty(), 0.95, ""));
             default -> property.type().words().isEmpty() ? Optional.of(new Read(new Word(text), Optional.empty(), 0.9, ""))
                 : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")));
         };
@@ -87,10 +89,10 @@ final class WordReader {
                 boolean within = property.type().kind() == Kind.FLAG ? plain.startsWith(wanted)
                     : wanted.length() < 5 ? plain.equals(wanted) : plain.contains(wanted);
                 if (within && wanted.length() > spelling.length()) {
-                    two = !best.isEmpty() && !best.equals(word) && !wanted.contains(spelling);
+                    two = !best.isEmpty() && !best.equals(word) && !wanted.contains(spelling) && !overlap(plain, spelling, wanted);
                     best = word;
                     spelling = wanted;
-                } else if (within && !word.equals(best) && !spelling.contains(wanted)) {
+                } else if (within && !word.equals(best) && !spelling.contains(wanted) && !overlap(plain, spelling, wanted)) {
                     two = true;
                 }
             }
@@ -100,6 +102,13 @@ final class WordReader {
             return Optional.empty();
         }
         return Optional.of(new Read(new Word(best), Optional.empty(), plain.equals(spelling) ? 1 : 0.93, ""));
+    }
+
+    /** "Painted aluminum 3003": two names that share a word are no two answers; both stand between blanks. */
+    private static boolean overlap(String plain, String one, String other) {
+        int a = plain.indexOf(one);
+        int b = plain.indexOf(other);
+        return a < b + other.length() - 1 && b < a + one.length() - 1;
     }
 
     private List<String> names(Property property, String word) {

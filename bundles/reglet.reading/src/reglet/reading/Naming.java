@@ -1,0 +1,83 @@
+package reglet.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import reglet.model.Component;
+import reglet.model.Pack;
+
+/**
+ * Tells which components some words name. Of names that lie in each other the longest counts, and before another name one only tells which
+ * kind is meant: "stone veneer mortar" is a mortar, "butyl flashing" a flashing.
+ */
+final class Naming {
+    private final Map<String, Set<Component>> names = new HashMap<>();
+    private int longest = 1;
+
+    /** A name from a word of the text to another. */
+    private record Hit(int from, int to, Set<Component> components) {
+    }
+
+    Naming(Pack pack, Vocabulary vocabulary) {
+        for (Component component : pack.components()) {
+            name(component.title(), component);
+            vocabulary.names(component.id()).forEach(name -> name(name, component));
+        }
+    }
+
+    private void name(String name, Component component) {
+        String plain = Labels.plain(name);
+        names.computeIfAbsent(plain, fresh -> new LinkedHashSet<>()).add(component);
+        longest = Math.max(longest, plain.split(" ").length);
+    }
+
+    /** How many names of each component some stretches of words hold. */
+    Map<Component, Integer> in(List<String> stretches) {
+        Map<Component, Integer> named = new HashMap<>();
+        for (String stretch : stretches) {
+            List<Hit> hits = hits(Labels.plain(stretch).split(" "));
+            for (int i = 0; i < hits.size(); i++) {
+                boolean tellsWhich = i + 1 < hits.size() && hits.get(i + 1).from == hits.get(i).to
+                    && hits.get(i + 1).components.stream().noneMatch(hits.get(i).components::contains);
+                if (!tellsWhich) {
+                    hits.get(i).components.forEach(component -> named.merge(component, 1, Integer::sum));
+                }
+            }
+        }
+        return named;
+    }
+
+    /** The components whose name the words before a place are; empty where these are no name. */
+    Optional<Set<Component>> before(Said said, int end) {
+        for (int from = Math.max(0, end - longest); from < end; from++) {
+            Set<Component> components = names.get(said.plain(from, end));
+            if (components != null) {
+                return Optional.of(components);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Hit> hits(String[] words) {
+        List<Hit> hits = new ArrayList<>();
+        for (int i = 0; i < words.length; i++) {
+            StringBuilder name = new StringBuilder();
+            Hit best = null;
+            for (int end = i; end < Math.min(words.length, i + longest); end++) {
+                name.append(end == i ? "" : " ").append(words[end]);
+                Set<Component> components = names.get(name.toString());
+                best = components == null ? best : new Hit(i, end + 1, components);
+            }
+            if (best != null) {
+                hits.add(best);
+                i = best.to - 1;
+            }
+        }
+        return hits;
+    }
+}
