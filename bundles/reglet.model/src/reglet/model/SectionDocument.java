@@ -122,12 +122,14 @@ public record SectionDocument(String number, String title, String job, String no
      * prints, such as a kind that the option's title says, of the first of Part 2 or 3 that names the option for this wall.
      */
     public Optional<String> pathOf(Requirement requirement) {
-        return first(paragraph -> true, slot -> slot.requirements().contains(requirement)).or(() -> pathOfOption(requirement));
+        return printing(slot -> slot.requirements().contains(requirement)).map(Paragraph::path).findFirst()
+            .or(() -> pathOfOption(printing(slot -> slot.ref().equals(requirement.component())).toList(), requirement));
     }
 
-    private Optional<String> pathOfOption(Requirement requirement) {
-        return first(paragraph -> !paragraph.path().startsWith("1.") && isFor(paragraph.id(), requirement),
-            slot -> slot.ref().equals(requirement.component()));
+    /** The first outside Part 1 of the paragraphs that name a component, in which its option is meant for the wall. */
+    private static Optional<String> pathOfOption(List<Paragraph> naming, Requirement requirement) {
+        return naming.stream().filter(paragraph -> !paragraph.path().startsWith("1.") && isFor(paragraph.id(), requirement))
+            .map(Paragraph::path).findFirst();
     }
 
     /**
@@ -135,23 +137,26 @@ public record SectionDocument(String number, String title, String job, String no
      */
     public Map<Requirement, String> pathsOf(String wall, Collection<Requirement> requirements) {
         Map<Requirement, String> printed = new HashMap<>();
+        Map<String, List<Paragraph>> naming = new HashMap<>();
         for (Paragraph paragraph : paragraphs()) {
             for (Span span : paragraph.text()) {
                 if (span instanceof Slot slot) {
+                    naming.computeIfAbsent(slot.ref(), ref -> new ArrayList<>()).add(paragraph);
                     slot.requirements().stream().filter(requirement -> requirement.wall().equals(wall))
                         .forEach(requirement -> printed.putIfAbsent(requirement, paragraph.path()));
                 }
             }
         }
         Map<Requirement, String> paths = new LinkedHashMap<>();
-        requirements.forEach(requirement -> Optional.ofNullable(printed.get(requirement)).or(() -> pathOfOption(requirement))
+        requirements.forEach(requirement -> Optional.ofNullable(printed.get(requirement))
+            .or(() -> pathOfOption(naming.getOrDefault(requirement.component(), List.of()), requirement))
             .ifPresent(path -> paths.put(requirement, path)));
         return paths;
     }
 
-    private Optional<String> first(Predicate<Paragraph> which, Predicate<Slot> prints) {
-        return paragraphs().stream().filter(which).filter(paragraph -> paragraph.text().stream()
-            .anyMatch(span -> span instanceof Slot slot && prints.test(slot))).map(Paragraph::path).findFirst();
+    private Stream<Paragraph> printing(Predicate<Slot> prints) {
+        return paragraphs().stream().filter(paragraph -> paragraph.text().stream()
+            .anyMatch(span -> span instanceof Slot slot && prints.test(slot)));
     }
 
     /** Ids name the walls, and the options that are alternatives, where a paragraph isn't for all: "lath.metal@W1,W2~metal-3.4". */

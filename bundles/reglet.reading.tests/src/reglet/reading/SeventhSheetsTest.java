@@ -4,14 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.Compare;
 import reglet.model.SheetReading;
@@ -25,24 +20,8 @@ import reglet.reading.SheetFixtures.Score;
  * well 71 % (66 of 93), 60 of 66 right, 4 sure and wrong. They are tuned on since, so that they are no estimate.
  */
 class SeventhSheetsTest {
-    /** Read once for all tests. */
-    private static final Map<String, SheetReading> READ = new HashMap<>();
-
-    @TempDir
-    Path folder;
-
-    private SheetReading read(Fixture fixture) throws Exception {
-        SheetReading read = READ.get(fixture.name() + fixture.asked());
-        if (read == null) {
-            Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
-            read = SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), fixture.asked());
-            READ.put(fixture.name() + fixture.asked(), read);
-        }
-        return read;
-    }
-
     private SheetReading read(String sheet) throws Exception {
-        return read(SheetFixtures.seventh().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
+        return SheetFixtures.read(SheetFixtures.seventh().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
     }
 
     private Found shown(String sheet, String property, String model) throws Exception {
@@ -52,12 +31,7 @@ class SeventhSheetsTest {
 
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.seventh()) {
-            total = total.plus(SheetFixtures.judge(fixture, read(fixture)));
-        }
-        System.out.printf("seventh sheets tuned on: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",
-            total.found(), total.truths(), total.right(), total.shown(), total.sure());
+        Score total = SheetFixtures.score("seventh sheets tuned on", SheetFixtures.seventh());
         assertTrue(total.share() >= 0.95, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));
@@ -86,6 +60,6 @@ class SeventhSheetsTest {
     @Test
     void whatIsOfferedBesideTheProductIsNoFlagOfIt() throws Exception {
         Fixture bead = SheetFixtures.seventh().stream().filter(one -> one.asked().equals("casing_bead")).findFirst().orElseThrow();
-        assertFalse(read(bead).values().stream().anyMatch(one -> one.value().property().equals("casing_bead.head_weeps")));
+        assertFalse(SheetFixtures.read(bead).values().stream().anyMatch(one -> one.value().property().equals("casing_bead.head_weeps")));
     }
 }

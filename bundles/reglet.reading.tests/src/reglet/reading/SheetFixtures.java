@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ import reglet.store.Packs;
 final class SheetFixtures {
     private static final Path ROOT = Path.of(System.getProperty("reglet.root", "../..")).toAbsolutePath().normalize();
     private static final Path SHEETS = ROOT.resolve("bundles/reglet.reading.tests/src/reglet/reading/sheets");
+    private static final Map<String, SheetReading> READ = new HashMap<>();
     private static Pack pack;
     private static List<Fixture> drawn;
     private static List<Fixture> second;
@@ -152,6 +154,34 @@ final class SheetFixtures {
         double[] box = Stream.of(truth.more("box").split(" ")).filter(part -> !part.isEmpty()).mapToDouble(Double::parseDouble).toArray();
         return new Truth(truth.property(), truth.value(), truth.more(), truth.more("page").isEmpty() ? 1 : Integer.parseInt(truth.more(
             "page")), box.length < 4 ? null : new Box(box[0], box[1], box[2], box[3]));
+    }
+
+    /** What the reader makes of a sheet; each sheet is read once for all tests. */
+    static synchronized SheetReading read(Fixture fixture) throws IOException, UnusableInput {
+        String key = fixture.name() + fixture.asked();
+        SheetReading read = READ.get(key);
+        if (read == null) {
+            Path sheet = Files.createTempFile("sheet", ".pdf");
+            try {
+                Files.write(sheet, fixture.pdf());
+                read = SheetReader.read(pages(sheet), pack(), fixture.asked());
+            } finally {
+                Files.delete(sheet);
+            }
+            READ.put(key, read);
+        }
+        return read;
+    }
+
+    /** Reads and judges all sheets of a set, and prints the totals. */
+    static Score score(String set, List<Fixture> sheets) throws IOException, UnusableInput {
+        Score total = new Score(0, 0, 0, 0, 0, List.of());
+        for (Fixture fixture : sheets) {
+            total = total.plus(judge(fixture, read(fixture)));
+        }
+        System.out.printf("%s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n", set, total.found(),
+            total.truths(), total.right(), total.shown(), total.sure());
+        return total;
     }
 
     /** What the process would hand over, taken off the pages here: starting a process for each of many sheets takes long. */

@@ -3,16 +3,11 @@ package reglet.reading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.reading.SheetFixtures.Fixture;
 import reglet.reading.SheetFixtures.Score;
@@ -23,37 +18,16 @@ import reglet.reading.SheetFixtures.Score;
  * since, so that they are no estimate.
  */
 class SixthSheetsTest {
-    /** Read once for all tests. */
-    private static final Map<String, SheetReading> READ = new HashMap<>();
-
-    @TempDir
-    Path folder;
-
-    private SheetReading read(Fixture fixture) throws Exception {
-        SheetReading read = READ.get(fixture.name() + fixture.asked());
-        if (read == null) {
-            Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
-            read = SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), fixture.asked());
-            READ.put(fixture.name() + fixture.asked(), read);
-        }
-        return read;
-    }
-
     private Found shown(String sheet, String property, String model) throws Exception {
         Fixture fixture = SheetFixtures.sixth().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow();
-        return read(fixture).values().stream().filter(one -> one.value().property().equals(property)
+        return SheetFixtures.read(fixture).values().stream().filter(one -> one.value().property().equals(property)
             && one.model().equals(model)).findFirst()
             .orElseThrow();
     }
 
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.sixth()) {
-            total = total.plus(SheetFixtures.judge(fixture, read(fixture)));
-        }
-        System.out.printf("sixth sheets tuned on: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",
-            total.found(), total.truths(), total.right(), total.shown(), total.sure());
+        Score total = SheetFixtures.score("sixth sheets tuned on", SheetFixtures.sixth());
         assertTrue(total.share() >= 0.93, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.97, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));
@@ -74,7 +48,7 @@ class SixthSheetsTest {
     void ofSeveralResultsThatNothingTellsApartNoneIsShownAsSure() throws Exception {
         List<Found> several = new ArrayList<>();
         for (Fixture fixture : SheetFixtures.sixth()) {
-            read(fixture).values().stream().filter(one -> one.also().stream().anyMatch(other -> other.value().method().equals(one.value()
+            SheetFixtures.read(fixture).values().stream().filter(one -> one.also().stream().anyMatch(other -> other.value().method().equals(one.value()
                 .method()) && !other.value().value().equals(one.value().value()))).forEach(several::add);
         }
         assertTrue(several.stream().allMatch(one -> one.confidence() <= 0.6 && !one.doubt().isEmpty()), several.toString());

@@ -2,13 +2,8 @@ package reglet.reading;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.List;
-
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-import reglet.reading.SheetFixtures.Fixture;
 import reglet.reading.SheetFixtures.Score;
 
 /**
@@ -19,33 +14,18 @@ import reglet.reading.SheetFixtures.Score;
  * standard that a sheet names for the product): 94 of 103, 2 sure. The reader was not changed for any of it.
  */
 class UnopenedSheetsTest {
-    @TempDir
-    Path folder;
-
     @Test
     void mostOfWhatIsShownOfSimpleSheetsThatTheReaderWasNotMadeForIsRight() throws Exception {
-        Score total = score("fifth");
+        Score total = SheetFixtures.score("unopened sheets, simple", SheetFixtures.unopened("fifth"));
         assertTrue(total.share() >= 0.9, total.found() + " of " + total.truths());
         assertTrue(total.correctness() >= 0.9, total.right() + " of " + total.shown());
     }
 
     @Test
     void mostOfWhatIsShownOfSheetsAsManufacturersWriteThemIsRight() throws Exception {
-        Score total = score("eighth");
+        Score total = SheetFixtures.score("unopened sheets, as makers write them", SheetFixtures.unopened("eighth"));
         assertTrue(total.share() >= 0.84, total.found() + " of " + total.truths());
         assertTrue(total.correctness() >= 0.9, total.right() + " of " + total.shown());
         assertTrue(total.sure() <= 2, total.sure() + " wrong ones are shown as sure");
-    }
-
-    private Score score(String set) throws Exception {
-        Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.unopened(set)) {
-            Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
-            total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(),
-                fixture.asked())));
-        }
-        System.out.printf("unopened sheets, %s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n", set,
-            total.found(), total.truths(), total.right(), total.shown(), total.sure());
-        return total;
     }
 }

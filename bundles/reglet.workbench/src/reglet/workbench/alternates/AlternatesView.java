@@ -4,18 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StackLayout;
@@ -42,6 +38,7 @@ import reglet.workbench.Refusal;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 import reglet.workbench.WhenSeen;
+import reglet.workbench.WordColumn;
 import reglet.workbench.alternates.AlternateHandler.Command;
 import reglet.workbench.section.Keys;
 
@@ -110,33 +107,16 @@ public final class AlternatesView extends Part {
         table.getTable().setHeaderVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
-        column(columns, "Alternate", 28, one -> "No. " + one.number() + ", " + one.title());
-        column(columns, "State", 13, one -> one.state().text());
-        column(columns, "Chooses otherwise", 33, this::chooses);
-        column(columns, "Brings", 26, this::brings);
+        WordColumn.<Alternate>add(table, columns, "Alternate", 28, 10, one -> "No. " + one.number() + ", " + one.title());
+        WordColumn.<Alternate>add(table, columns, "State", 13, 10, one -> one.state().text());
+        WordColumn.<Alternate>add(table, columns, "Chooses otherwise", 33, 10, this::chooses);
+        WordColumn.<Alternate>add(table, columns, "Brings", 26, 10, this::brings);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             chosen = ((Alternate) event.item.getData()).number();
             wrong.say("");
             follow();
         }));
         table.getTable().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> run(Command.SHOW)));
-    }
-
-    private void column(TableColumnLayout columns, String head, int weight, Function<Alternate, String> words) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
-        column.getColumn().setText(head);
-        column.setLabelProvider(new ColumnLabelProvider() {
-            @Override
-            public String getText(Object one) {
-                return words.apply((Alternate) one);
-            }
-
-            @Override
-            public String getToolTipText(Object one) {
-                return words.apply((Alternate) one);
-            }
-        });
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, Ui.characters(table.getTable(), 10)));
     }
 
     private void buttons(Composite page) {

@@ -1,13 +1,10 @@
 package reglet.workbench.alternates;
 
 import java.util.List;
-import java.util.function.Function;
 
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
@@ -24,6 +21,7 @@ import reglet.workbench.Marks;
 import reglet.workbench.Prose;
 import reglet.workbench.Session;
 import reglet.workbench.Ui;
+import reglet.workbench.WordColumn;
 
 /** An alternate beside the base bid, row by row; below the table stands all of the selected row, with what differs marked word by word. */
 final class BesideTable {
@@ -47,9 +45,9 @@ final class BesideTable {
         table.getTable().setHeaderVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
-        column(columns, "What differs", 24, BesideTable::what);
-        column(columns, "Base bid", 38, row -> row.base().isEmpty() ? NOT : row.base());
-        with = column(columns, "With the alternate", 38, row -> row.with().isEmpty() ? NOT : row.with());
+        WordColumn.<Row>add(table, columns, "What differs", 24, 14, BesideTable::what);
+        WordColumn.<Row>add(table, columns, "Base bid", 38, 14, row -> row.base().isEmpty() ? NOT : row.base());
+        with = WordColumn.<Row>add(table, columns, "With the alternate", 38, 14, row -> row.with().isEmpty() ? NOT : row.with());
         SashForm both = new SashForm(page, SWT.HORIZONTAL);
         left = new Prose(both, "As the base bid has it");
         right = new Prose(both, "As the alternate has it");
@@ -58,24 +56,6 @@ final class BesideTable {
             tell();
             look((Row) event.item.getData());
         }));
-    }
-
-    private TableViewerColumn column(TableColumnLayout columns, String head, int weight, Function<Row, String> words) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
-        column.getColumn().setText(head);
-        column.setLabelProvider(new ColumnLabelProvider() {
-            @Override
-            public String getText(Object row) {
-                return words.apply((Row) row);
-            }
-
-            @Override
-            public String getToolTipText(Object row) {
-                return words.apply((Row) row);
-            }
-        });
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, Ui.characters(table.getTable(), 14)));
-        return column;
     }
 
     /** "Lath, W1", "≠ lath.weight, W1", "Paragraph 2.3.B, 04 73 00", "Quantity: mat, W1". */

@@ -2,7 +2,6 @@ package reglet.workbench.walls;
 
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -10,11 +9,8 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.KeyListener;
@@ -40,6 +36,7 @@ import reglet.workbench.Refusal;
 import reglet.workbench.Snapshot;
 import reglet.workbench.Ui;
 import reglet.workbench.WhenSeen;
+import reglet.workbench.WordColumn;
 import reglet.workbench.settings.Units;
 import reglet.workbench.walls.FactsRows.Row;
 
@@ -97,10 +94,10 @@ public final class FactsView extends Part {
         table.getTable().setHeaderVisible(true);
         table.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(table);
-        column(columns, "Of", 17, 11, Row::name);
-        column(columns, "Kind", 27, 17, row -> row.subject().title());
-        column(columns, "State", 21, 13, Row::state);
-        column(columns, "Stated", 35, 22, Row::summary);
+        WordColumn.<Row>add(table, columns, "Of", 17, 11, Row::name);
+        WordColumn.<Row>add(table, columns, "Kind", 27, 17, row -> row.subject().title());
+        WordColumn.<Row>add(table, columns, "State", 21, 13, Row::state);
+        WordColumn.<Row>add(table, columns, "Stated", 35, 22, Row::summary);
         table.getTable().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look((Row) event.item.getData())));
         table.addOpenListener(event -> fields.setFocus());
         table.getTable().addKeyListener(KeyListener.keyPressedAdapter(event -> {
@@ -108,23 +105,6 @@ public final class FactsView extends Part {
                 takeAway();
             }
         }));
-    }
-
-    private void column(TableColumnLayout columns, String head, int weight, int characters, Function<Row, String> words) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
-        column.getColumn().setText(head);
-        column.setLabelProvider(new ColumnLabelProvider() {
-            @Override
-            public String getText(Object row) {
-                return words.apply((Row) row);
-            }
-
-            @Override
-            public String getToolTipText(Object row) {
-                return words.apply((Row) row);
-            }
-        });
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, Ui.characters(table.getTable(), characters)));
     }
 
     private void adding(Composite page) {
