@@ -5,12 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 import reglet.model.Alternate.State;
 import reglet.model.Nearest;
 import reglet.model.Assembly;
-import reglet.model.Assembly.ClauseUse;
 import reglet.model.Clause;
 import reglet.model.Layout;
 import reglet.model.Pack;
@@ -34,11 +32,14 @@ public final class Drafter {
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, List<Draft>> articles = new LinkedHashMap<>();
 
-    private Drafter(Assembly assembly, SectionPlan plan) {
+    /** @param version as {@link ClauseDrafts#all} takes it */
+    private Drafter(Assembly assembly, SectionPlan plan, String version) {
         this.assembly = assembly;
         this.plan = plan;
         this.slots = new Slots(assembly, plan.number());
         plan.articles().forEach(article -> articles.put(article.id(), List.of()));
+        new ClauseDrafts(assembly, plan, slots, problems).all(version, this::add);
+        submittals();
     }
 
     /**
@@ -51,11 +52,11 @@ public final class Drafter {
     public static SectionDocument draft(Assembly assembly, String section, String issue) throws UnusableInput {
         SectionPlan plan = plan(assembly, section);
         List<TextChange> asked = asked(assembly, section);
-        Drafter drafter = new Drafter(assembly, plan);
+        Drafter drafter = new Drafter(assembly, plan, "");
         List<TextChange> lost = drafter.place(asked, List.of());
         if (!lost.isEmpty()) {
             // What is kept may cite standards too, so that all is placed anew.
-            drafter = new Drafter(assembly, plan);
+            drafter = new Drafter(assembly, plan, "");
             drafter.place(asked, lost);
         }
         return drafter.document(issue);
@@ -63,7 +64,7 @@ public final class Drafter {
 
     /** The section as the library alone drafts it, without what a person changed in it. */
     static SectionDocument library(Assembly assembly, String section) throws UnusableInput {
-        Drafter drafter = new Drafter(assembly, plan(assembly, section));
+        Drafter drafter = new Drafter(assembly, plan(assembly, section), "");
         drafter.place(List.of(), List.of());
         return drafter.document("");
     }
@@ -89,7 +90,7 @@ public final class Drafter {
     /** What a person asks of a section and can't be done, as its paragraph isn't drafted. */
     static List<TextChange> lost(Assembly assembly, String section) {
         return assembly.pack().plan(section).map(assembly.job().layout()::ordered)
-            .map(plan -> new Drafter(assembly, plan).place(asked(assembly, section), List.of())).orElse(List.of());
+            .map(plan -> new Drafter(assembly, plan, "").place(asked(assembly, section), List.of())).orElse(List.of());
     }
 
     /**
@@ -100,21 +101,15 @@ public final class Drafter {
      * @return what has no place
      */
     private List<TextChange> place(List<TextChange> asked, List<TextChange> lost) {
-        clauses();
-        submittals();
         Alternates alternates = new Alternates(assembly, plan.number());
         for (int number : assembly.job().versions(State.OFFERED)) {
-            Drafter taken = new Drafter(assembly.alternates().get(number), plan);
-            taken.clauses();
-            taken.submittals();
+            Drafter taken = new Drafter(assembly.alternates().get(number), plan, " with " + number);
             problems.addAll(taken.problems);
             alternates.compare(number, articles, taken.articles);
         }
         assembly.without().forEach((numbers, other) -> {
             if (numbers.size() == 1) {
-                Drafter base = new Drafter(other, plan);
-                base.clauses();
-                base.submittals();
+                Drafter base = new Drafter(other, plan, " without " + numbers.get(0));
                 alternates.accepted(numbers.get(0), articles, base.articles);
             }
         });
@@ -165,49 +160,6 @@ public final class Drafter {
                 .findFirst().flatMap(entry -> article(entry.kind())))
             .or(() -> plan.articles().stream().map(SectionPlan.Article::id).filter(OwnText.head(id)::equals).findFirst())
             .orElseGet(() -> plan.articles().get(plan.articles().size() - 1).id());
-    }
-
-    private void clauses() {
-        Map<String, List<ClauseUse>> uses = new LinkedHashMap<>();
-        assembly.clauses().stream().filter(use -> use.clause().section().equals(plan.number()))
-            .forEach(use -> uses.computeIfAbsent(use.clause().id(), id -> new ArrayList<>()).add(use));
-        uses.values().forEach(same -> clause(same.get(0).clause(), same));
-    }
-
-    private void clause(Clause clause, List<ClauseUse> uses) {
-        String name = "clause '" + clause.id() + "'";
-        if (!articles.containsKey(clause.article())) {
-            problems.add(new Problem(clause.at(), name + " stands in article '" + clause.article() + "', which section "
-                + plan.number() + " doesn't have", Nearest.hint(clause.article(), articles.keySet())));
-            return;
-        }
-        Optional<Body> body = Body.check(assembly.pack(), plan.number(), clause.each(), clause.subject(), name, clause.body(), clause.at(),
-            problems);
-        if (body.isEmpty()) {
-            return;
-        }
-        try {
-            List<Merge.Use> filled = new ArrayList<>();
-            uses.stream().collect(Collectors.groupingBy(ClauseUse::wall, LinkedHashMap::new, Collectors.toList()))
-                .forEach((wall, same) -> filled.addAll(assembly.on(wall)
-                    .map(on -> Filled.of(on).get(clause.id(), unknown -> filled(body.get(), same))).orElseGet(() -> filled(body.get(),
-                        same))));
-            add(clause.article(), new Merge(assembly, slots, clause).paragraphs(filled));
-        } catch (IllegalArgumentException e) {
-            problems.add(new Problem(clause.at(), name + ": " + e.getMessage(), ""));
-        }
-    }
-
-    /** The texts of a clause on a wall type, or outside of all. */
-    private List<Merge.Use> filled(Body body, List<ClauseUse> uses) {
-        List<Merge.Use> filled = new ArrayList<>();
-        for (ClauseUse use : uses) {
-            List<Setting> settings = slots.settings(new Setting(use.wall(), use.meeting(), use.options()), body.slots());
-            // Outside a wall all settings make one text; on a wall each makes its own, to be merged.
-            List<List<Setting>> each = use.wall().isEmpty() ? List.of(settings) : settings.stream().map(List::of).toList();
-            each.forEach(some -> filled.add(Merge.Use.of(some.get(0), body.one(slots, some))));
-        }
-        return filled;
     }
 
     private void submittals() {
