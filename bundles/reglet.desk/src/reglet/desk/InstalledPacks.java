@@ -34,7 +34,8 @@ public final class InstalledPacks {
         BundleContext context = FrameworkUtil.getBundle(InstalledPacks.class).getBundleContext();
         List<ShelvedPack> packs = new ArrayList<>();
         for (Bundle bundle : context.getBundles()) {
-            String folder = bundle.getHeaders().get(HEADER);
+            // as written: no bundle is asked for its words in the person's language
+            String folder = bundle.getHeaders("").get(HEADER);
             if (folder != null) {
                 Path root = folder(bundle, folder);
                 Path built = root.resolveSibling(BUILT);

@@ -39,6 +39,8 @@ public abstract class Part extends ViewPart implements Session.Listener {
         emptyWords.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         page = new Composite(stack, SWT.NONE);
         fill(page);
+        OwnTurn.of(getSite().getWorkbenchWindow(), stack);
+        session.catchUp();
         session.listen(this);
         jobChanged();
         focusChanged();

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -15,6 +17,7 @@ import org.eclipse.core.commands.operations.IOperationHistory;
 import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 
 import reglet.desk.Bid;
 import reglet.desk.Caches;
@@ -45,6 +48,8 @@ public final class Session {
     private final ShownBid shown = new ShownBid();
     private final Choosing choosing = new Choosing(this);
     private final Typing typing;
+    /** What is to be done on the window's thread. */
+    private final Queue<Runnable> waiting = new ConcurrentLinkedQueue<>();
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private volatile Optional<Snapshot> snapshot = Optional.empty();
     private Focus focus = Focus.NOTHING;
@@ -350,7 +355,28 @@ public final class Session {
     /** Runs on the window's thread, unless the window is gone. */
     public void onWindow(Runnable work) {
         if (!display.isDisposed()) {
-            display.asyncExec(work);
+            waiting.add(work);
+            display.asyncExec(this::next);
+        }
+    }
+
+    private boolean next() {
+        Runnable work = waiting.poll();
+        if (work != null) {
+            work.run();
+        }
+        return work != null;
+    }
+
+    /**
+     * While the window starts, the platform lets everything wait that is to be done on its thread. A view that is being made then asks for
+     * it: a job that has been opened meanwhile is shown at once, and nothing is made for a window without one.
+     */
+    void catchUp() {
+        if (PlatformUI.getWorkbench().isStarting()) {
+            while (next()) {
+                // until nothing waits
+            }
         }
     }
 
