@@ -38,7 +38,9 @@ final class ComparisonTable {
 
     ComparisonTable(Composite parent, Runnable looked) {
         this.looked = looked;
-        viewer = new TableViewer(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL | SWT.BORDER | SWT.NO_SEARCH);
+        // a job of fifty wall types has a thousand lines: those that come in sight are filled
+        viewer = new TableViewer(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL | SWT.BORDER | SWT.NO_SEARCH
+            | SWT.VIRTUAL);
         Table table = Ui.named(viewer.getTable(), NAME);
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
