@@ -19,7 +19,8 @@ final class FindingAnswers {
     private final Session session;
     private final Composite stack;
     private final RemediesList remedies;
-    private final AcceptForm form;
+    /** Made when first asked for. */
+    private AcceptForm form;
     private final Composite accepted;
     private final Label reason;
     private Optional<Finding> shown = Optional.empty();
@@ -29,7 +30,6 @@ final class FindingAnswers {
         stack = new Composite(parent, SWT.NONE);
         stack.setLayout(new StackLayout());
         remedies = new RemediesList(stack, session, this::ask);
-        form = new AcceptForm(stack, session, () -> top(remedies.page()));
         accepted = new Composite(stack, SWT.NONE);
         GridLayoutFactory.swtDefaults().applyTo(accepted);
         reason = Ui.named(new Label(accepted, SWT.WRAP), "Why it is accepted");
@@ -60,6 +60,9 @@ final class FindingAnswers {
 
     private void ask() {
         session.focus().finding().ifPresent(finding -> {
+            if (form == null) {
+                form = new AcceptForm(stack, session, () -> top(remedies.page()));
+            }
             top(form.page());
             form.ask(finding);
         });
