@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -17,7 +15,6 @@ import org.eclipse.core.commands.operations.IOperationHistory;
 import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.PlatformUI;
 
 import reglet.desk.Bid;
 import reglet.desk.Caches;
@@ -39,7 +36,7 @@ import reglet.workbench.section.Kept;
 public final class Session {
     /** Kind of the texts typed into the fields of a wall type's values: "value W1.lath.weight". */
     static final String VALUE = "value";
-    private final Display display;
+    private final Turns turns;
     private final History history;
     private final Rereading rereading;
     private final Recent recent;
@@ -48,8 +45,6 @@ public final class Session {
     private final ShownBid shown = new ShownBid();
     private final Choosing choosing = new Choosing(this);
     private final Typing typing;
-    /** What is to be done on the window's thread. */
-    private final Queue<Runnable> waiting = new ConcurrentLinkedQueue<>();
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private volatile Optional<Snapshot> snapshot = Optional.empty();
     private Focus focus = Focus.NOTHING;
@@ -73,7 +68,7 @@ public final class Session {
     }
 
     Session(Display display, Supplier<IOperationHistory> history, Supplier<IUndoContext> undoContext, Recent recent, Drafts drafts) {
-        this.display = display;
+        this.turns = new Turns(display);
         this.history = new History(history, undoContext);
         this.rereading = new Rereading(this, this.history);
         this.recent = recent;
@@ -354,30 +349,12 @@ public final class Session {
 
     /** Runs on the window's thread, unless the window is gone. */
     public void onWindow(Runnable work) {
-        if (!display.isDisposed()) {
-            waiting.add(work);
-            display.asyncExec(this::next);
-        }
+        turns.take(work);
     }
 
-    private boolean next() {
-        Runnable work = waiting.poll();
-        if (work != null) {
-            work.run();
-        }
-        return work != null;
-    }
-
-    /**
-     * While the window starts, the platform lets everything wait that is to be done on its thread. A view that is being made then asks for
-     * it: a job that has been opened meanwhile is shown at once, and nothing is made for a window without one.
-     */
+    /** Shows what has come while the window starts; for a view that is being made. */
     void catchUp() {
-        if (PlatformUI.getWorkbench().isStarting()) {
-            while (next()) {
-                // until nothing waits
-            }
-        }
+        turns.catchUp();
     }
 
     /** All problems with their places, a line each. */
