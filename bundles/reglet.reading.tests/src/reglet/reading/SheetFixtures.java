@@ -43,6 +43,10 @@ final class SheetFixtures {
     private static List<Fixture> fourth;
     private static List<Fixture> sixth;
     private static List<Fixture> seventh;
+    private static List<Fixture> eighth;
+    private static List<Fixture> ninth;
+    private static List<Fixture> tenth;
+    private static List<Fixture> eleventh;
 
     private SheetFixtures() {
     }
@@ -106,6 +110,38 @@ final class SheetFixtures {
             seventh = draw(SHEETS.resolve("seventh"));
         }
         return seventh;
+    }
+
+    /** Twelve drawn by lot from the 36 of the sixth hand, kept unopened longer than the others. */
+    static synchronized List<Fixture> eighth() throws IOException {
+        if (eighth == null) {
+            eighth = draw(SHEETS.resolve("eighth"));
+        }
+        return eighth;
+    }
+
+    /** Sheets by a tenth hand: of one page, wordy, in running text and bullets, catalogues with part numbers. */
+    static synchronized List<Fixture> tenth() throws IOException {
+        if (tenth == null) {
+            tenth = draw(SHEETS.resolve("tenth"));
+        }
+        return tenth;
+    }
+
+    /** Twenty sheets by an eleventh and a twelfth hand: tables across two columns of text, set tight, catalogues, odd headings. */
+    static synchronized List<Fixture> eleventh() throws IOException {
+        if (eleventh == null) {
+            eleventh = draw(SHEETS.resolve("eleventh"));
+        }
+        return eleventh;
+    }
+
+    /** Thirty sheets by a ninth hand, who never saw the reader: much in running text, families of products, columns and odd rows. */
+    static synchronized List<Fixture> ninth() throws IOException {
+        if (ninth == null) {
+            ninth = draw(SHEETS.resolve("ninth"));
+        }
+        return ninth;
     }
 
     /** A set that nobody opens: what the reader does with its sheets is what it does with sheets that it wasn't made for. */

@@ -18,7 +18,7 @@ final class Amounts {
         List<String> amounts = new ArrayList<>();
         for (int i = 0; i < said.size(); i++) {
             int best = -1;
-            for (int end = i + 1; Mentions.isFigure(said.at(i).plain()) && end <= Math.min(said.size(), i + LONGEST); end++) {
+            for (int end = i + 1; Stretches.isFigure(said.at(i).plain()) && end <= Math.min(said.size(), i + LONGEST); end++) {
                 best = reading.read(property, said.between(i, end), "").isPresent() ? end : best;
             }
             if (best > 0) {

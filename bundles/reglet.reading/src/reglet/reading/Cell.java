@@ -19,12 +19,15 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
     private static final Pattern RAISED = Pattern.compile("(?i)(?<![a-z⁻⁰-⁹²³]|[^a-z](?:in|ft|yd|mm|cm|m|s))[¹²³⁴⁵⁶⁷⁸⁹]+(?![⁰-⁹²³/⁄])");
     private static final Pattern RAISED_AFTER_WORD = Pattern.compile("(?i)(?<=[a-z])(?<!(?:^|[^a-z])(?:in|ft|yd|mm|cm|m|s))[¹²³⁴⁵⁶⁷⁸⁹]+");
 
+    private static final Pattern KEPT = Pattern.compile("(?is).*(?:\\b(?:self"
+        + "|non|air|water|vapor|wet|dry|cold|hot|high|low|two|one|double|pre)|\\d)-");
+
     static Cell of(List<Piece> pieces, double y, double size) {
         StringBuilder text = new StringBuilder();
         List<Integer> starts = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
-            boolean raised = piece.size() < 0.8 * size && piece.y() < y - 0.05 * size;
+            boolean raised = piece.size() < 0.8 * size && piece.y() < y - 0.05 * size || isNumerator(pieces, i, size);
             if (i > 0 && !raised && Layout.blank(pieces.get(i - 1), piece)) {
                 text.append(' ');
             }
@@ -34,6 +37,12 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
         }
         // cleaning keeps the length, so that places still fit
         return new Cell(clean(text.toString()), List.copyOf(pieces), List.copyOf(starts), y, size, y);
+    }
+
+    /** Whether a figure stands higher than those before it and the stroke behind it: the upper one of a fraction. */
+    private static boolean isNumerator(List<Piece> pieces, int i, double size) {
+        return i > 0 && i + 1 < pieces.size() && pieces.get(i).text().matches("\\d{1,2}") && pieces.get(i + 1).text().matches("[/⁄].*")
+            && pieces.get(i).y() < pieces.get(i - 1).y() - 0.2 * size && pieces.get(i).y() < pieces.get(i + 1).y() - 0.2 * size;
     }
 
     private static String raised(String before, String text, String next) {
@@ -117,10 +126,21 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
                 at.add(Math.max(0, starts.get(i) - from));
             }
         }
+        leaveNextColumn(within, at);
         double tall = within.stream().mapToDouble(Piece::size).max().orElse(size);
         double first = within.stream().filter(piece -> piece.size() > 0.8 * tall).mapToDouble(Piece::y).min().orElse(y);
         double last = within.stream().filter(piece -> piece.size() > 0.8 * tall).mapToDouble(Piece::y).max().orElse(low);
         return within.isEmpty() ? this : new Cell(text.substring(from, to).strip(), within, at, first, size, last);
+    }
+
+    /** Words that go on at the head of the next column stand where they began. */
+    private void leaveNextColumn(List<Piece> within, List<Integer> at) {
+        for (int i = 1; i < within.size(); i++) {
+            if (within.get(i).y() < within.get(i - 1).y() - size) {
+                within.subList(i, within.size()).clear();
+                at.subList(i, at.size()).clear();
+            }
+        }
     }
 
     /** The same place with other words. */
@@ -133,8 +153,12 @@ record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, dou
         List<Piece> all = new ArrayList<>(pieces);
         all.addAll(below.pieces);
         List<Integer> at = new ArrayList<>(starts);
-        String joint = text.endsWith("-") && below.text.matches("(?s)\\p{Ll}.*") ? "" : " ";
-        String start = joint.isEmpty() ? text.substring(0, text.length() - 1) : text;
+        // "self-" above "furring" keeps its hyphen
+        boolean kept = KEPT.matcher(text).matches() && below.text.matches("(?s)\\p{Ll}.*");
+        boolean word = !kept && text.endsWith("-") && below.text.matches("(?s)\\p{Ll}.*");
+        // a designation keeps its hyphen: "SF-" above "340P"
+        String joint = word || kept || text.matches("(?s).*[\\p{L}\\d]-") && below.text.matches("(?s)\\d.*") ? "" : " ";
+        String start = word ? text.substring(0, text.length() - 1) : text;
         below.starts.forEach(place -> at.add(start.length() + joint.length() + place));
         return new Cell(start + joint + below.text, all, at, Math.min(y, below.y), size, Math.max(low, below.low));
     }

@@ -24,7 +24,7 @@ final class Citations {
     private static final Pattern ASTM = Pattern.compile("(?:\\bA[STM]{2,3}N?|\\bA\\.S\\.T\\.M\\.)\\s?[-:.]?\\s?([A-G])\\s?[-.]?\\s?("
         + "\\d{2,4})M?"
         + "(?:\\s?/\\s?(?:ASTM\\s?)?[A-G]\\s?-?\\s?\\d{2,4}M?)?" + EDITION, Pattern.CASE_INSENSITIVE);
-    private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|ICC-ES AC|AC)\\s?[-/]?"
+    private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|NCHRP|ICC-ES AC|AC)\\s?[-/]?"
         + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?)"
         + EDITION);
     private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);
@@ -32,6 +32,8 @@ final class Citations {
     private static final Pattern LETTER = Pattern.compile("\\s?[-/,]?\\s?\\(?([A-Z])\\)?(?![\\p{L}\\d])");
     private static final Pattern BARE = Pattern.compile("\\b([A-G])\\s?-?\\s?(\\d{2,4})M?(?=[A-D]?\\b)(?:\\s?/\\s?[A-G]\\s?\\d{2,4}M?)?"
         + EDITION);
+
+    private static final Pattern LIKE = Pattern.compile("(?i)\\s?-?\\s?like\\b");
 
     private final Set<String> known;
     private final List<Synonym> parts;
@@ -74,6 +76,13 @@ final class Citations {
             }
         }
         found.sort((a, b) -> Integer.compare(a.from, b.from));
+        for (int i = 0; i + 1 < found.size(); i++) {
+            if (LIKE.matcher(text).region(found.get(i).to, text.length()).lookingAt()) {
+                // "C666-like per C1670" is shown by the latter
+                Citation by = found.remove(i + 1);
+                found.set(i, new Citation(found.get(i).from, by.to, by.name, by.edition));
+            }
+        }
         return found.stream().map(citation -> {
             String whole = part(citation.name, beside);
             Matcher letter = LETTER.matcher(text).region(citation.to, text.length());

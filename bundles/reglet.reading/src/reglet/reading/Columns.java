@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import reglet.reading.Labels.Label;
@@ -12,65 +11,14 @@ import reglet.reading.Layout.Line;
 
 /** What the columns below a heading hold. */
 final class Columns {
-    private static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
-        + "product) )*"
-        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?"
-        + "|test and (?:method|standard)");
-    private static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
-        + "test description|description|title|item|typical property|performance|requirement name");
-    /** Names the rows where names of models stand beside it. */
-    private static final Pattern DIMENSION = Pattern.compile("(?:nominal )?(?:dimension|size|measure|measurement|data)(?: (?:and|or) "
-        + "(?:weight|size))?");
-    private static final Pattern METHOD = Pattern.compile("(?:(?:astm|test|testing|reference|ref) )*(?:method|standard|procedure|"
-        + "astm|specification|reference|norm|"
-        + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test");
-    private static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
-    private static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
-        + "actual|certified|published|"
-        + "product|property|mean|our|declared) )*(?:value|result|figure|performance|rating|reading|data|average|typical|typical value"
-        + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
-        + "tested|as measured|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
-        + "(?: (?:minimum|maximum|avg|average|typical))*");
-    private static final Pattern REQUIRED = Pattern.compile("(?:(?:astm|code|project|specified|minimum|maximum|standard|spec|"
-        + "acceptance|ac\\d*) )*"
-        + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req"
-        + "|pass criteria)(?: value)?|as specified|spec|"
-            + "minimum|maximum|"
-        + "required value|condition of acceptance|asked for");
-    /** "A118.15 spec" above a column of limits. */
-    private static final Pattern ASKED = Pattern.compile(".+ (?:spec|requirement|limit|minimum|maximum)");
-    /** Asks for something where another column names the methods. */
-    private static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: "
-        + "(?:limit|value))?");
-    private static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
-    private static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
-        + "customary|u s unit|inch pound|inch|customary|us customary)"
-        + "(?: (?:unit|value))?");
-    /** "Value, English" and "Value, Metric" are one value in two systems of units. */
-    private static final Pattern VALUE_IN = Pattern.compile("(.+?) (?:in )?(?:metric|si|english|imperial|us|u s|us customary|inch pound)"
-        + "(?: unit)?|(?:metric|si|english|imperial|us|u s|us customary|inch pound) (.+)");
-    private static final Pattern MODEL = Pattern.compile("model|item|item no|item number|part|part no|part number|product|product "
-        + "code|product no|code|"
-        + "catalog no|cat no|catalog number|catalogue no|designation|sku|series|style|name|product name|version|model no|model number|"
-        + "ref|type no");
-
-    /** "Requirement per ASTM C1670". */
-    private static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN"
-        + "|AC)\\s?-?[A-Z]?"
-        + "\\s?\\d[\\d.]*\\S*$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
-
-    private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
-
-    /** What tells results of one model apart; anything looser could be the name of a model. */
-    private static final Pattern CONDITION = Pattern.compile("(?:at |after )?\\d+ (?:day|hour|week|cycle)|(?:dry|wet) cup"
-        + "|(?:desiccant|water) method|(?:procedure|method|proc) [a-d]|initial|aged|unaged|as received|after (?:aging|weathering|exposure)");
-    /** A heading of one or two common words: no name, and no designation. */
-    private static final Pattern ORDINARY = Pattern.compile("\\p{L}\\p{Ll}{2,}(?: \\p{Ll}{2,})?|\\p{Lu}{4,}");
-
-    private static final Pattern LIMIT = Pattern.compile("(?is)(?:[≥≤<>±]=?|min(?:imum|\\.)?|max(?:imum|\\.)?|at (?:least|most))\\s*"
-        + "\\.?\\d.*|\\.?\\d.*(?:min|max)\\.?(?:imum)?");
-
     enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
+
+    /** Rows below names of models among which one has to be told by its label. */
+    private static final int UNNAMED = 4;
+    private static final int LONGEST = 45;
+    /** "CB 80-15": the designation of a model, and no standard or amount. */
+    private static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
+    private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
 
     /** A column: its heading, what it holds, and where it runs. */
     record Column(Cell head, Role role) {
@@ -107,21 +55,38 @@ final class Columns {
         // where headings stand above headings, the lower ones head the columns
         List<Cell> cells = line.cells().stream().filter(cell -> line.cells().stream().noneMatch(other -> other.y() > cell.low() + 1
             && Math.min(other.right(), cell.right()) > Math.max(other.left(), cell.left()))).toList();
-        if (cells.size() < 2) {
+        if (cells.size() < 2 || cells.size() == 2 && Topics.isElsewhere(cells.get(1).text())) {
+            // "Physical properties" beside "Packing" are headings of two things
             return Optional.empty();
         }
         List<Column> columns = new ArrayList<>();
-        boolean method = cells.stream().anyMatch(cell -> METHOD.matcher(plain(cell)).matches());
+        boolean method = cells.stream().anyMatch(cell -> HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches());
         // "Standard | Title | Criterion | Result"
-        boolean criterion = method && cells.stream().anyMatch(cell -> LABEL_BESIDE_METHOD.matcher(plain(cell)).matches());
-        boolean label = cells.stream().anyMatch(cell -> LABEL.matcher(plain(cell)).matches() && !(criterion && isCriterion(cell)));
-        boolean specified = cells.stream().filter(cell -> METHOD.matcher(plain(cell)).matches()).count() > 1;
+        boolean criterion = method && cells.stream().anyMatch(cell ->
+            HeadWords.LABEL_BESIDE_METHOD.matcher(HeadWords.plain(cell)).matches());
+        boolean label = cells.stream().anyMatch(cell -> HeadWords.LABEL.matcher(HeadWords.plain(cell)).matches() && !(criterion
+            && isCriterion(cell)));
+        boolean specified = cells.stream().filter(cell -> HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches()).count() > 1;
         for (Cell cell : cells) {
-            columns.add(new Column(cell, criterion && isCriterion(cell) ? Role.REQUIRED : role(plain(cell), label, method, specified)));
+            columns.add(new Column(cell, criterion && isCriterion(cell) ? Role.REQUIRED : HeadWords.role(HeadWords.plain(cell), label,
+                method, specified)));
         }
-        if (!label && cells.size() > 2 && DIMENSION.matcher(plain(cells.get(0))).matches() && columns.stream().skip(1)
+        List<Column> results = columns.stream().filter(column -> column.role == Role.OTHER
+            && HeadWords.RESULT.matcher(HeadWords.plain(column.head)).matches())
+            .toList();
+        if (results.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.VALUE)) {
+            // "Pass criterion | KT-20 result"
+            columns.replaceAll(column -> column == results.get(0) ? new Column(column.head, Role.VALUE) : column);
+        }
+        if (!label && cells.size() > 2 && HeadWords.DIMENSION.matcher(HeadWords.plain(cells.get(0))).matches() && columns.stream().skip(1)
             .allMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isEmpty())) {
             // "Dimension | Ashlar pattern | Ledge pattern"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            return Optional.of(new Columns(models(columns)));
+        }
+        if (!label && cells.size() > 2 && columns.get(0).role == Role.MODEL && columns.stream().skip(1).allMatch(column -> column.role
+            == Role.OTHER && MODEL_NO.matcher(column.head.text()).matches() && labels.read(column.head.text()).isEmpty())) {
+            // "Model no. | KX-10 | KX-20"
             columns.set(0, new Column(cells.get(0), Role.LABEL));
             return Optional.of(new Columns(models(columns)));
         }
@@ -130,9 +95,17 @@ final class Columns {
         if (!named && isOfLimits(columns)) {
             // "Requirement | Limit | Model A | Model B"
             columns.set(0, new Column(columns.get(0).head, Role.LABEL));
-            columns.replaceAll(column -> column.role == Role.OTHER && ASKED.matcher(plain(column.head)).matches() ? new Column(column.head,
+            columns.replaceAll(column -> column.role == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches()
+                ? new Column(column.head,
                 Role.REQUIRED) : column);
             return Optional.of(new Columns(models(columns)));
+        }
+        if (!named && cells.size() > 2 && HeadWords.TEST.matcher(HeadWords.plain(cells.get(0))).matches()
+            && columns.stream().anyMatch(column -> column.role
+            == Role.VALUE)) {
+            // "Test | Substrate | Result"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            named = true;
         }
         if (!named && roles >= 2 && columns.stream().anyMatch(column -> column.role == Role.VALUE)) {
             // "Typical data | Value | Method": what stands furthest left names the properties
@@ -149,72 +122,81 @@ final class Columns {
     }
 
     /** Columns of models above rows whose labels have no heading: "| RN-1 | RN-2" above "Length | 1 in | 2 in". */
-    static Optional<Columns> unnamed(Line line, Line next, Labels labels) {
-        List<Cell> cells = next.cells();
-        boolean heads = line.cells().size() >= 2 && cells.size() == line.cells().size() + 1 && cells.get(0).right() < line.left()
-            && next.y() - line.y() < 4 * line.size() && labels.read(cells.get(0).text()).isPresent()
+    static Optional<Columns> unnamed(List<Line> rows, int index, Labels labels) {
+        Line line = rows.get(index);
+        // what is the same for all models may stand once, across their columns
+        List<Line> next = rows.subList(index + 1, Math.min(rows.size(), index + 1 + UNNAMED)).stream().takeWhile(row -> row.cells()
+            .size() > 1 && row.cells().size() <= line.cells().size() + 1 && row.y() > line.y()).toList();
+        List<Line> below = next.stream().filter(row -> row.cells().size() == line.cells().size() + 1).toList();
+        if (below.isEmpty() || !below.contains(next.get(0)) && next.get(0).cells().size() > 2) {
+            return named(line, next, labels);
+        }
+        List<Cell> cells = below.get(0).cells();
+        boolean heads = line.cells().size() >= 2 && cells.get(0).right() < line.left() && next.get(0).y() - line.y() < 4 * line.size()
+            && below.stream().anyMatch(row -> labels.read(row.cells().get(0).text()).isPresent())
             && line.cells().stream().allMatch(cell -> cell.text().length() <= 45 && labels.read(cell.text()).isEmpty()
-                && !AMOUNT.matcher(cell.text()).matches());
+                && !HeadWords.AMOUNT.matcher(cell.text()).matches());
         if (!heads) {
-            return Optional.empty();
+            return named(line, next, labels);
         }
         List<Column> columns = new ArrayList<>(List.of(new Column(cells.get(0).named(""), Role.LABEL)));
         for (Cell cell : line.cells()) {
-            Role role = role(plain(cell), true, true, false);
+            Role role = HeadWords.role(HeadWords.plain(cell), true, true, false);
             columns.add(new Column(cell, role == Role.OTHER || role == Role.LABEL ? Role.MODEL : role));
         }
         return Optional.of(new Columns(models(columns)));
     }
 
+    /** Columns of models beside a word for the product: "Board | CB-15 | CB-20" above "Thickness | ASTM C167 | 1.5 | 2". */
+    private static Optional<Columns> named(Line line, List<Line> next, Labels labels) {
+        int size = line.cells().size();
+        boolean beside = !next.isEmpty() && next.get(0).cells().size() == size + 1;
+        List<Line> rows = next.stream().filter(row -> row.cells().size() == (beside ? size + 1 : size)).toList();
+        boolean models = size > 2 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST && labels.read(cell
+            .text()).isEmpty()) && line.cells().stream().skip(1).allMatch(cell -> MODEL_NO.matcher(cell.text()).matches());
+        boolean labelled = models && rows.size() > 1 && next.get(0).y() - line.y() < 4 * line.size()
+            && rows.stream().allMatch(row -> row.cells().get(0).left() < line.cells().get(1).left() && row.cells().get(0).text().matches("(?s)\\p{Lu}.*"))
+            && rows.stream().filter(row -> labels.read(row.cells().get(0).text()).isPresent()).count() > 1;
+        boolean cited = !beside || rows.stream().allMatch(row -> STANDARD.matcher(row.cells().get(1).text()).find());
+        if (!labelled || !cited) {
+            return Optional.empty();
+        }
+        List<Column> columns = new ArrayList<>(List.of(new Column(line.cells().get(0), Role.LABEL)));
+        if (beside) {
+            columns.add(new Column(rows.get(0).cells().get(1).named(""), Role.METHOD));
+        }
+        line.cells().stream().skip(1).forEach(cell -> columns.add(new Column(cell, Role.MODEL)));
+        return Optional.of(new Columns(columns));
+    }
+
     /** Whether the headings are of what is asked for, the limits to it, and what models or a product reach. */
     private static boolean isOfLimits(List<Column> columns) {
-        String first = plain(columns.get(0).head);
-        boolean asked = columns.get(0).role == Role.REQUIRED || LABEL_BESIDE_METHOD.matcher(first).matches();
+        String first = HeadWords.plain(columns.get(0).head);
+        boolean asked = columns.get(0).role == Role.REQUIRED || HeadWords.LABEL_BESIDE_METHOD.matcher(first).matches();
         return asked && columns.size() > 2 && columns.stream().skip(1).anyMatch(column -> column.role == Role.REQUIRED || column.role
-            == Role.OTHER && ASKED.matcher(plain(column.head)).matches())
-            && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER && !ASKED.matcher(plain(column.head)).matches());
+            == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches())
+            && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER
+                && !HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches());
     }
 
     private static boolean isCriterion(Cell cell) {
-        return plain(cell).equals("criterion");
-    }
-
-    private static Role role(String plain, boolean label, boolean method, boolean specified) {
-        if (specified && SPECIFIED.matcher(plain).matches()) {
-            return Role.REQUIRED;
-        }
-        if (LABEL.matcher(plain).matches() || method && !label && LABEL_BESIDE_METHOD.matcher(plain).matches()) {
-            return Role.LABEL;
-        }
-        if (METHOD.matcher(plain).matches() || label && METHOD_BESIDE_LABEL.matcher(plain).matches()) {
-            return Role.METHOD;
-        }
-        if (REQUIRED.matcher(plain).matches()) {
-            return Role.REQUIRED;
-        }
-        if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches() || isValueIn(plain)) {
-            return Role.VALUE;
-        }
-        if (UNIT.matcher(plain).matches()) {
-            return Role.UNIT;
-        }
-        return MODEL.matcher(plain).matches() ? Role.MODEL : Role.OTHER;
-    }
-
-    private static boolean isValueIn(String plain) {
-        Matcher system = VALUE_IN.matcher(plain);
-        return system.matches() && VALUE.matcher(system.group(1) == null ? system.group(2) : system.group(1)).matches();
-    }
-
-    private static String plain(Cell cell) {
-        // of a heading in two languages the first counts
-        return Labels.plain(CITED.matcher(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(" / .*", "")).replaceFirst(""));
+        return HeadWords.plain(cell).equals("criterion");
     }
 
     /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */
     private static List<Column> models(List<Column> columns) {
-        boolean valued = columns.stream().anyMatch(column -> column.role == Role.VALUE);
-        long conditions = columns.stream().filter(column -> column.role == Role.OTHER && CONDITION.matcher(plain(
+        if (columns.stream().anyMatch(column -> column.role == Role.VALUE
+            && HeadWords.REACHED.matcher(HeadWords.plain(column.head)).matches())) {
+            // "Minimum value | Typical value": what a roll must have, and what it has
+            return models(columns.stream().map(column -> column.role == Role.VALUE
+                && HeadWords.BOUND.matcher(HeadWords.plain(column.head)).matches()
+                ? new Column(column.head, Role.REQUIRED) : column).toList(), true);
+        }
+        return models(columns, columns.stream().anyMatch(column -> column.role == Role.VALUE));
+    }
+
+    private static List<Column> models(List<Column> columns, boolean valued) {
+        long conditions = columns.stream().filter(column -> column.role == Role.OTHER && HeadWords.CONDITION.matcher(HeadWords.plain(
             column.head)).matches()).count();
         if (!valued && conditions > 1 && columns.stream().filter(column -> column.role == Role.OTHER).count() == conditions) {
             return columns.stream().map(column -> column.role == Role.OTHER ? new Column(column.head, Role.VALUE) : column).toList();
@@ -222,7 +204,8 @@ final class Columns {
         List<Column> others = columns.stream().filter(column -> column.role == Role.OTHER).toList();
         // the only column beside labels and methods holds the values, whatever it is called, unless a designation stands above it
         boolean only = others.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.MODEL)
-            && columns.stream().anyMatch(column -> column.role == Role.METHOD) && ORDINARY.matcher(others.get(0).head.text()).matches();
+            && columns.stream().anyMatch(column -> column.role == Role.METHOD)
+                && HeadWords.ORDINARY.matcher(others.get(0).head.text()).matches();
         List<Column> all = new ArrayList<>();
         for (Column column : columns) {
             all.add(!valued && column.role == Role.OTHER ? new Column(column.head, only ? Role.VALUE : Role.MODEL) : column);
@@ -239,7 +222,8 @@ final class Columns {
             all.add(property ? new Column(column.head, Role.PROPERTY) : column.role == Role.MODEL ? column : new Column(column.head,
                 Role.OTHER));
         }
-        boolean model = all.get(0).role == Role.MODEL;
+        // the numbers to order by may stand last
+        boolean model = all.stream().anyMatch(column -> column.role == Role.MODEL);
         Column first = all.get(0);
         if (!model && first.role == Role.OTHER) {
             all.set(0, new Column(first.head, Role.MODEL));
@@ -250,7 +234,8 @@ final class Columns {
     /** The same columns above some rows: what is called a specification and holds amounts is what is asked for, and no method. */
     Columns above(List<Line> rows) {
         return new Columns(columns.stream().map(column -> column.role == Role.METHOD && rows.stream().flatMap(row -> row.cells().stream())
-            .filter(cell -> of(cell).filter(own -> own == column).isPresent()).filter(cell -> LIMIT.matcher(cell.text()).matches())
+            .filter(cell -> of(cell).filter(own -> own == column).isPresent()).filter(cell ->
+                HeadWords.LIMIT.matcher(cell.text()).matches())
             .count() > 1 ? new Column(column.head, Role.REQUIRED) : column).toList());
     }
 
@@ -262,14 +247,14 @@ final class Columns {
     }
 
     private static int named(Column column, Labels labels) {
-        String plain = " " + plain(column.head) + " ";
+        String plain = " " + HeadWords.plain(column.head) + " ";
         return labels.read(column.head.text()).map(label -> label.properties().get(0)).filter(property -> plain.contains(" "
             + Labels.plain(property.label()) + " ") || plain.contains(" " + Labels.plain(property.name()) + " ")).isPresent() ? 1 : 0;
     }
 
     /** Whether a column's heading says at what condition or by which part of a method its values were found: "wet cup", "28 days". */
     static boolean isOfCondition(Column column) {
-        return column.role == Role.VALUE && CONDITION.matcher(plain(column.head)).matches();
+        return column.role == Role.VALUE && HeadWords.CONDITION.matcher(HeadWords.plain(column.head)).matches();
     }
 
     /** The same columns, the first of them of names of models: "Type" above "DSF-175", "DSF-250". */
@@ -277,6 +262,11 @@ final class Columns {
         List<Column> all = new ArrayList<>(columns);
         all.set(0, new Column(all.get(0).head, Role.MODEL));
         return new Columns(all);
+    }
+
+    /** Columns in place of these. */
+    Columns as(List<Column> others) {
+        return new Columns(others);
     }
 
     /** The same columns with others beside them, such as the models on a second line of headings. */

@@ -23,6 +23,8 @@ import reglet.reading.Taken.Around;
 final class Designations {
     private static final double SURE = 0.95;
     private static final int LONGEST = 200;
+    /** Traffic in editions of ASTM C920 before it was parted in two. */
+    private static final String OLDER = "|T";
     private static final Pattern ALONE = Pattern.compile("\\s*[,:;(–-]?\\s*((?:Type|Grade|Class|Level|Style)\\s+[\\w./-]+)");
 
     private final Component component;
@@ -84,7 +86,7 @@ final class Designations {
             }
         }
         if (starts.isEmpty()) {
-            return alone(cell);
+            return alone(cell, "");
         }
         List<Integer> order = List.copyOf(starts.keySet());
         for (int i = 0; order.size() > 1 && i < order.size(); i++) {
@@ -92,16 +94,17 @@ final class Designations {
             String words = cell.text().substring(ends.get(order.get(i)), to);
             boolean cut = i + 1 == order.size() && words.strip().endsWith(",");
             Property property = starts.get(order.get(i));
-            int end = ends.get(order.get(i)) + words.replaceAll("[\\s,;.]+$", "").length();
+            int end = ends.get(order.get(i)) + words.replaceAll("[\\s,;.·•|/–—-]+$", "").length();
             String own = cell.text().substring(ends.get(order.get(i)), end).replaceAll("(?:,|;|\\band\\b)\\s*$", "");
             if (property.type().kind() == Kind.SET) {
                 // "Use NT, M and O, on substrates …"
                 Matcher listed = Pattern.compile("^\\s*:?\\s*((?:(?:" + String.join("|", property.type().words())
-                    + ")\\b(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
+                    + OLDER + ")\\b[*†‡]*(?:\\s*,\\s*|\\s*&\\s*|\\s+and\\s+|\\s+|$)?)+)")
                     .matcher(own);
                 if (listed.find()) {
-                    own = listed.group(1).replaceAll("(?:[,&\\s]|\\band)+$", "");
+                    own = listed.group(1).replaceAll("(?:[,&\\s*†‡]|\\band)+$", "");
                     end = ends.get(order.get(i)) + listed.start(1) + own.length();
+                    own = own.replaceAll("[*†‡]", "").replaceAll("\\b(?:X" + OLDER + ")\\b\\s*,?", "");
                 }
             }
             if (!cut && reading.read(property, own, "").isPresent()) {
@@ -114,7 +117,7 @@ final class Designations {
     }
 
     /** "ASTM E2556, Type II": a word behind the only standard by which the component has just one such property. */
-    private boolean alone(Cell cell) {
+    boolean alone(Cell cell, String model) {
         for (Citation citation : citations.in(cell.text())) {
             List<Property> properties = component.properties().stream().filter(property -> isListed(property) && citation.name()
                 .equals(property.method().standard())).toList();
@@ -122,7 +125,7 @@ final class Designations {
             Matcher behind = ALONE.matcher(cell.text()).region(Math.min(citation.to(), cell.text().length()), cell.text().length());
             if (properties.size() == 1 && behind.lookingAt() && reading.read(properties.get(0), behind.group(1), "").isPresent()) {
                 return taken.value(Sayings.label(properties.get(0)), properties.get(0).label(), cell.part(behind.start(1), behind.end(1)),
-                    Around.of(List.of(citation), SURE));
+                    new Around("", List.of(citation), model, Optional.empty(), SURE));
             }
         }
         return false;

@@ -39,11 +39,23 @@ final class Figures {
     }
 
     static boolean isNumber(String plain) {
-        return WORDS.containsKey(plain.toLowerCase(Locale.ROOT));
+        String word = plain.toLowerCase(Locale.ROOT);
+        return WORDS.containsKey(word) || LOWER.containsKey(word) || word.equals(MINUS_SAID);
     }
 
+    /** "One quarter of an inch", "half an inch", "a quarter inch". */
+    private static final Pattern PARTS = Pattern.compile("(?i)\\b(?:(an?|one|three)[\\s-]+)?(half|quarters?|eighths?)[\\s-]+(?:of[\\s-]+)?"
+        + "(?:an?[\\s-]+)?(?=inch\\b|in\\b)");
+    /** "Between minus 20 °F and 120 °F". */
+    private static final Pattern BELOW_ZERO = Pattern.compile("(?i)\\bminus\\s+(?=\\d)");
+    /** "Minus" in one spelling, in which it looks like several. */
+    static final String MINUS_SAID = Plain.of("minus");
+    private static final Map<String, String> LOWER = Map.of("half", "2", "quarter", "4", "eighth", "8");
+
     /** A text with its numbers as figures. */
-    static String of(String written) {
+    static String of(String said) {
+        String written = PARTS.matcher(BELOW_ZERO.matcher(said).replaceAll("-")).replaceAll(part -> ("three".equalsIgnoreCase(part.group(1)) ? "3/" : "1/")
+            + LOWER.get(part.group(2).toLowerCase(Locale.ROOT).replaceFirst("s$", "")) + " ");
         String text = MINUS.matcher(LEADING.matcher(written).replaceAll(match -> Integer.toString(WORDS.get(match.group(1)
             .toLowerCase(Locale.ROOT))))).replaceAll("-");
         // "two (2) weeks", "60-day", "4-inch"

@@ -16,6 +16,12 @@ final class Gutter {
     private static final int STRONG = 6;
     private static final double NEAR = 2.5;
     private static final double ALIGNED = 0.8;
+    private static final double SET_IN = 25;
+    private static final int LEAST_WIDE = 2;
+    /** Rows that stand across both columns, from which on they are a table of their own. */
+    private static final int LEAST_ACROSS = 4;
+    private static final double GOES_ON = 1.9;
+    private static final int LONGEST_HEADING = 45;
 
     private Gutter() {
     }
@@ -49,6 +55,28 @@ final class Gutter {
         return line.cells().stream().anyMatch(cell -> cell.left() < x - NEAR && cell.right() > x - NEAR);
     }
 
+    /** Whether two columns end at a line: it crosses what parts them, or it is a row of a table that stands across both. */
+    private static boolean isEnd(List<Line> lines, int index, double x) {
+        if (crosses(lines.get(index), x)) {
+            return true;
+        }
+        int from = index;
+        int to = index;
+        while (isAcross(lines.get(index), x) && from > 0 && to - from < LEAST_ACROSS && isAcross(lines.get(from - 1), x)) {
+            from--;
+        }
+        while (isAcross(lines.get(index), x) && to + 1 < lines.size() && to - from < LEAST_ACROSS && isAcross(lines.get(to + 1), x)) {
+            to++;
+        }
+        return to - from + 1 >= LEAST_ACROSS;
+    }
+
+    /** Whether a line has several cells on either side, and none where the right column begins. */
+    private static boolean isAcross(Line line, double x) {
+        long left = line.cells().stream().filter(cell -> cell.left() < x - NEAR).count();
+        return left > 1 && line.cells().size() - left > 1 && !startsAt(line, x);
+    }
+
     private static boolean isBesideProse(List<Line> lines, double x) {
         int first = first(lines, x);
         int last = last(lines, x);
@@ -72,7 +100,7 @@ final class Gutter {
     /** The lines round those that start at a place which no line crosses. */
     private static int first(List<Line> lines, double x) {
         int first = start(lines, x);
-        while (first > 0 && !crosses(lines.get(first - 1), x)) {
+        while (first > 0 && !isEnd(lines, first - 1, x)) {
             first--;
         }
         return first;
@@ -80,7 +108,7 @@ final class Gutter {
 
     private static int last(List<Line> lines, double x) {
         int last = start(lines, x);
-        while (last + 1 < lines.size() && !crosses(lines.get(last + 1), x)) {
+        while (last + 1 < lines.size() && !isEnd(lines, last + 1, x)) {
             last++;
         }
         return last;
@@ -91,7 +119,7 @@ final class Gutter {
         int most = -1;
         for (int i = 0; i < lines.size(); i++) {
             int run = 0;
-            for (int j = i; j < lines.size() && !crosses(lines.get(j), x); j++) {
+            for (int j = i; j < lines.size() && !isEnd(lines, j, x); j++) {
                 run += startsAt(lines.get(j), x) ? 1 : 0;
             }
             if (run > most) {
@@ -105,17 +133,64 @@ final class Gutter {
     private static List<Line> split(List<Line> lines, double x) {
         int first = first(lines, x);
         int last = last(lines, x);
-        List<Line> left = new ArrayList<>();
+        last = aboveWide(lines, first, last, x);
+        int foot = last;
+        while (last > first && isLeft(lines.get(last), x)) {
+            // what stands below the foot of the column beside it comes after both
+            last--;
+        }
+        Line left = lines.get(last);
+        boolean table = !isAlone(left, x);
+        while (last < foot && table && lines.get(last + 1).y() - left.y() < GOES_ON * left.size()) {
+            // but for a table's rows that go on there
+            left = lines.get(++last);
+        }
+        while (first < last && isWide(lines.get(first), x)) {
+            first++;
+        }
+        List<Line> lefts = new ArrayList<>();
         List<Line> right = new ArrayList<>();
         for (Line line : lines.subList(first, last + 1)) {
-            part(line, line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), left);
+            part(line, line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), lefts);
             part(line, line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList(), right);
         }
         List<Line> all = new ArrayList<>(lines.subList(0, first));
-        all.addAll(left);
+        all.addAll(lefts);
         all.addAll(right);
         all.addAll(lines.subList(last + 1, lines.size()));
         return all;
+    }
+
+    /** The last line above the rows of a table as wide as both columns, and above its heading. */
+    private static int aboveWide(List<Line> lines, int first, int last, double x) {
+        int at = last;
+        int wide = 0;
+        boolean heading = false;
+        while (at > first && (isWide(lines.get(at), x) || !heading && isHeading(lines.get(at), x))) {
+            heading = !isWide(lines.get(at), x);
+            wide += heading ? 0 : 1;
+            at--;
+        }
+        return wide < LEAST_WIDE ? last : at;
+    }
+
+    /** Whether a line has words on both sides and none where the right column begins, or a little in. */
+    private static boolean isWide(Line line, double x) {
+        return line.left() < x && line.right() > x && line.cells().stream().noneMatch(cell -> cell.left() >= x - NEAR && cell.left() < x
+            + SET_IN);
+    }
+
+    private static boolean isLeft(Line line, double x) {
+        return line.cells().stream().allMatch(cell -> cell.left() < x - NEAR);
+    }
+
+    /** Whether not more than one cell of a line stands left of a place: no row of a table. */
+    private static boolean isAlone(Line line, double x) {
+        return line.cells().stream().filter(cell -> cell.left() < x - NEAR).count() < 2;
+    }
+
+    private static boolean isHeading(Line line, double x) {
+        return line.cells().size() == 1 && line.right() < x && line.text().length() <= LONGEST_HEADING;
     }
 
     private static void part(Line line, List<Cell> cells, List<Line> to) {

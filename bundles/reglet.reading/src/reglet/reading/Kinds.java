@@ -1,5 +1,6 @@
 package reglet.reading;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,16 @@ final class Kinds {
     /** Paragraphs in which what the title names need not be named again. */
     private static final int FIRST = 3;
     private static final int SHORTEST = 5;
+    private static final int TITLE = 4;
+    /** A shorter word may say anything. */
+    private static final int LONG = 10;
 
     private final Component component;
     private final Taken taken;
     private final List<String> names;
     private final Map<String, String> words = new LinkedHashMap<>();
+    /** Of the other properties that are told in words, what titles may say, and which word it is. */
+    private final Map<Property, Map<String, String>> titles = new LinkedHashMap<>();
 
     Kinds(Vocabulary vocabulary, Component component, Taken taken) {
         this.component = component;
@@ -42,6 +48,17 @@ final class Kinds {
             }
             words.keySet().removeIf(word -> word.length() < SHORTEST);
         });
+        component.properties().stream().filter(property -> property.type().kind() == Kind.WORD && !first().equals(Optional.of(property)))
+            .forEach(property -> {
+                Map<String, String> own = new LinkedHashMap<>();
+                for (String word : property.type().words()) {
+                    own.put(Labels.plain(word), word);
+                    vocabulary.names(component.id() + "." + property.name() + "." + word).forEach(name -> own.put(Labels.plain(name),
+                        word));
+                }
+                own.keySet().removeIf(name -> name.length() < LONG);
+                titles.put(property, own);
+            });
     }
 
     /** The property that tells what a product is: a component's first, where that is one of several words. */
@@ -52,6 +69,7 @@ final class Kinds {
     void read(Layout layout) {
         if (layout.page() == 1) {
             named(layout);
+            titled(layout);
         }
         if (layout.page() != 1 || first().isEmpty()) {
             return;
@@ -61,7 +79,11 @@ final class Kinds {
         String written = "";
         int count = 0;
         boolean titled = named(" " + Labels.plain(Titles.product(List.of(layout))) + " ");
-        for (Cell paragraph : Sentences.paragraphs(layout.lines().stream().limit(HEAD).collect(Collectors.toList()))) {
+        double largest = layout.lines().stream().limit(HEAD).mapToDouble(Layout.Line::size).max().orElse(0);
+        // the title before what stands beside it, such as the maker's division for nails and screws
+        List<Cell> paragraphs = Sentences.paragraphs(layout.lines().stream().limit(HEAD).collect(Collectors.toList())).stream()
+            .sorted(Comparator.comparing(cell -> cell.size() < largest - 0.1)).toList();
+        for (Cell paragraph : paragraphs) {
             boolean first = count++ < FIRST;
             for (String sentence : paragraph.text().split("(?<=[.;])\\s+")) {
                 String plain = " " + Labels.plain(sentence) + " ";
@@ -104,6 +126,26 @@ final class Kinds {
                 }
             }
         }
+    }
+
+    /** What the title or the line below it says the product is: "Preblended scratch coat", "Ready-mixed mortar for joints". */
+    private void titled(Layout layout) {
+        List<Cell> cells = layout.lines().stream().limit(TITLE).flatMap(line -> line.cells().stream()).toList();
+        titles.forEach((property, names) -> {
+            Map<String, Cell> said = new LinkedHashMap<>();
+            Map<String, String> written = new LinkedHashMap<>();
+            cells.forEach(cell -> names.forEach((name, word) -> {
+                if ((" " + Labels.plain(Titles.ofItself(cell.text())) + " ").contains(" " + name + " ") && said.putIfAbsent(word,
+                    cell) == null) {
+                    written.put(word, name);
+                }
+            }));
+            if (said.size() == 1) {
+                String word = said.keySet().iterator().next();
+                taken.quietly(Sayings.label(property), property.label(), part(said.get(word), written.get(word)).named(word), Around.of(List
+                    .of(), SURE));
+            }
+        });
     }
 
     private boolean named(String plain) {

@@ -27,7 +27,7 @@ final class Labels {
         "approx",
         "test", "tested", "result", "value", "property", "product", "material", "of", "the", "a", "and", "per", "method", "minimum", "min",
         "maximum", "max", "in", "by", "to", "standard", "recommended", "suggested", "required", "rated", "our", "its", "stated",
-            "declared", "published", "certified", "this");
+            "declared", "published", "certified", "this", "like");
     /** Words of the conditions under which something was measured. */
     private static final Pattern CONDITION = Pattern.compile("\\d+(?:\\.\\d+)?%?|%|day|d|h|hr|hour|hrs|at|after|when|average|avg|of|"
         + "five|three|ten|unit|specimen|"
@@ -36,11 +36,16 @@ final class Labels {
         + "stone|veneer|"
         + "msv|unit|quarry|tile|ceramic|porcelain|metal|anodized|mill|finish|painted|glass|gypsum|sheathing|block|prism|cube|mortar|cycle|"
         + "vertical|\\d+[fc]|modified|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the|a|b|c|"
-        + "scratch|coat|coated|without|liner|immersion|water|wet|aged|aging|heat|uv|as|received|original|unaged|md|cd|individual|unprimed"
+        + "scratch|coat|coated|without|liner|immersion|water|wet|aged|aging|heat|uv|squeeze|film|release|carrier|facing|as|received|original|unaged|md|cd|individual|unprimed"
         + "|primed|hg|wc|"
-        + "mil|inch|in|mm|dft|measured|under|kpa|pass|number|no|year|month|week|cement|specimens|lab|laboratory|faced|foam|core|dynamic");
+        + "mil|inch|in|mm|dft|measured|under|installed|density|pcf|kpa|pass|number|no|year|month|week|cement|specimens|lab|laboratory|faced|foam"
+        + "|core|dynamic|less|excluding|excl|including|incl|release|liners|backing");
     private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
-    private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b");
+    /** "24 h cold soak, …", "72-h immersion, …", "after 7 days, …": names a test before what it tells. */
+    private static final Pattern TESTED = Pattern.compile("(?is).*\\b(?:soak|immersion|exposure|boil|ag(?:e)?ing|weathering|test|cure|cycles?|hours?|days?"
+        + "|\\d+ ?-?(?:h|hr|d))\\b.*,.*");
+    private static final double LAST = 0.9;
+    private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b|\\bwithout\\b|\\bexcluding\\b|\\bless\\b");
     /** "Weight lb/yd²": a unit at the end that can be nothing else. */
     private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
         + "|inches|in\\.?|ft\\.?))\\s*");
@@ -57,6 +62,11 @@ final class Labels {
     private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
 
+    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
+    private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
+        + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
+    private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
+        + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final int LONGEST_MISSPELT = 50;
     private static final double MISSPELT = 0.8;
     private static final double BY_METHOD = 0.82;
@@ -127,7 +137,8 @@ final class Labels {
 
     /** What a label says; empty when it names no property of the component. */
     Optional<Label> read(String written) {
-        return seen.computeIfAbsent(written, one -> find(one).or(() -> misspelt(one)));
+        return seen.computeIfAbsent(written, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> sided(one)).or(() ->
+            misspelt(one)));
     }
 
     /**
@@ -168,6 +179,27 @@ final class Labels {
         return property.type().unit().filter(unit -> !unit.symbol().isEmpty()).isPresent();
     }
 
+    /** "Ground B", "Length L, in.": the letter of a drawing behind the name of what it shows. */
+    private Optional<Label> lettered(String written) {
+        Matcher letter = LETTERED.matcher(written);
+        return letter.matches() ? find(letter.group(1) + (letter.group(2) == null ? "" : letter.group(2))) : Optional.empty();
+    }
+
+    /** "Flame spread2", "drainage efficiency3 (% drained)": the mark of a note as large as the letters. */
+    private Optional<Label> noted(String written) {
+        Matcher mark = NOTED.matcher(written);
+        return mark.find() ? find(mark.replaceFirst("")) : Optional.empty();
+    }
+
+    /** "Height × length, in." above "4–12 × 6–20": that side which is asked for. */
+    private Optional<Label> sided(String written) {
+        Matcher sides = SIDED.matcher(written);
+        return !sides.matches() ? Optional.empty() : Stream.of(sides.group(2), sides.group(1)).map(side -> find(side + (sides
+            .group(3) == null ? "" : sides.group(3)))).flatMap(Optional::stream).filter(label -> label.properties.stream().allMatch(
+                Reading::isLongerSide)).map(label -> new Label(label.properties, label.quality * LAST, label.unit, label.sense,
+                    label.methods)).findFirst();
+    }
+
     /** A label with slips of the pen: only of amounts, whose units have to fit too. */
     private Optional<Label> misspelt(String written) {
         if (written.length() > LONGEST_MISSPELT || written.matches(".*\\d.*")) {
@@ -187,7 +219,8 @@ final class Labels {
         }
         List<Citation> methods = citations.in(written);
         String cleaned = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
-            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-z0-9]\\))\\s+", "").replaceAll("[:=\\s]+$", "");
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll}))\\s+", "").replaceAll("[:=\\s]+$", "")
+            .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
         // "Weight, lb/yd² (kg/m²)"
         String unit = Meant.two(cleaned).orElse("");
         String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–-]+$", "");
@@ -297,7 +330,8 @@ final class Labels {
                 return one;
             }
             boolean foreign = !other.isEmpty() && List.of(other.split(" ")).stream().noneMatch(words::contains);
-            return foreign ? named(text.substring(0, stroke), quality * 0.95) : Optional.empty();
+            // "Peel, glass / mortar": on what it was found
+            return foreign ? named(text.substring(0, stroke), quality * 0.95) : measured(text, CONDITIONS, quality);
         }
         if (text.contains(":") && !text.strip().endsWith(":")) {
             // "surface burning: flame spread index"
@@ -308,7 +342,8 @@ final class Labels {
             return whole;
         }
         // "compressive strength, average of five units", "permeance after 7 days"
-        return measured(text, CONDITIONS, quality).or(() -> measured(text, FACES, quality));
+        return measured(text, CONDITIONS, quality).or(() -> measured(text, FACES, quality))
+            .or(() -> TESTED.matcher(text).matches() ? soaked(text, quality) : Optional.empty());
     }
 
     /** A name with the conditions or faces that it was measured at. */
@@ -327,6 +362,13 @@ final class Labels {
             }
         }
         return Optional.empty();
+    }
+
+    /** "24 h cold soak, reduction of absorption": how it was tested, and what. */
+    private Optional<Label> soaked(String text, double quality) {
+        int comma = text.lastIndexOf(',');
+        String first = comma < 0 ? "" : plain(text.substring(0, comma));
+        return comma < 0 || exact(first, 1).isPresent() ? Optional.empty() : exact(plain(text.substring(comma + 1)), quality * LAST);
     }
 
     /** "Total thickness (36 mil compound, 4 mil film)": figures that make up the value, or say how it was measured. */

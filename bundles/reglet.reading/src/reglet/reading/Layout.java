@@ -26,6 +26,7 @@ final class Layout {
     private static final double KERNED = 0.06;
     /** Points within which raised letters stand beside those that they belong to. */
     private static final double BAND = 24;
+    private static final double BESIDE = 0.6;
 
     private final SheetPage page;
     private final int turn;
@@ -183,7 +184,7 @@ final class Layout {
             line.sort(Comparator.comparingDouble(Piece::x));
             lines.add(line(line));
         }
-        List<Line> apart = Gutter.apart(List.copyOf(lines));
+        List<Line> apart = Gutter.apart(Aligned.apart(List.copyOf(lines)));
         lines.clear();
         lines.addAll(apart);
     }
@@ -192,6 +193,9 @@ final class Layout {
     private static Piece host(Piece piece, List<Piece> pieces) {
         Piece best = null;
         for (Piece other : pieces) {
+            if (isLowered(piece, other) || isNumerator(piece, other, pieces)) {
+                return other;
+            }
             double rise = (other.y() - piece.y()) / other.size();
             if (other.size() * SMALL > piece.size() && rise > -0.35 && rise < 0.7 && Math.abs(rise) > 0.05
                 && piece.x() > other.end() - 0.3 * other.size() && piece.x() < other.end() + 0.6 * other.size()
@@ -199,7 +203,30 @@ final class Layout {
                 best = other;
             }
         }
-        return best;
+        return best == null || isOfALine(piece, pieces) ? null : best;
+    }
+
+    /** Whether a word stands beside others as small on a line of their own: right above a large title they are no raised letters. */
+    private static boolean isOfALine(Piece piece, List<Piece> pieces) {
+        return piece.text().matches("[\\p{L}-]{4,}") && pieces.stream().anyMatch(other -> other != piece && Math.abs(other.y() - piece.y())
+            < 0.1 && Math.abs(other.size() - piece.size()) < 0.1 && other.text().matches("[\\p{L}-]{4,}")
+            && (Math.abs(other.end() - piece.x()) < BESIDE * piece.size() || Math.abs(piece.end() - other.x()) < BESIDE * piece.size()));
+    }
+
+    /** "T₁" with a figure hardly smaller than the letter that it is set against. */
+    private static boolean isLowered(Piece piece, Piece other) {
+        double drop = (piece.y() - other.y()) / other.size();
+        return piece.text().matches("\\d") && other.text().matches(".*\\p{L}|.*[/⁄]") && piece.size() <= other.size() && drop > 0.1
+            && drop < 0.5
+            && Math.abs(piece.x() - other.end()) < 0.12 * other.size();
+    }
+
+    /** The raised figure of a fraction behind a whole number, hardly smaller than that: "2⁵/₈". */
+    private static boolean isNumerator(Piece piece, Piece other, List<Piece> pieces) {
+        double rise = (other.y() - piece.y()) / other.size();
+        return piece.text().matches("\\d{1,2}") && other.text().matches(".*\\d") && piece.size() <= other.size() && rise > 0.2 && rise < 0.5
+            && Math.abs(piece.x() - other.end()) < 0.12 * other.size() && pieces.stream().anyMatch(stroke -> stroke.text().matches("[/⁄].*")
+                && Math.abs(stroke.x() - piece.end()) < 0.12 * other.size() && Math.abs(stroke.y() - other.y()) < 0.1 * other.size());
     }
 
     private Line line(List<Piece> pieces) {

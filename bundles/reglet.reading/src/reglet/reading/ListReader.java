@@ -190,10 +190,14 @@ final class ListReader {
                     break;
                 }
                 methods.addAll(cited);
-                Optional<Read> read = label.properties().stream().map(property -> reading.read(property, Taken.bare(cell, cited),
+                Optional<Read> read = label.properties().stream().map(property -> reading.read(property, Bare.of(cell, cited),
                     unit)).flatMap(Optional::stream).findFirst();
                 if (read.isPresent()) {
                     next(cell, read.get());
+                } else if (value == null && cited.isEmpty() && Paired.amounts(cell).size() > 1) {
+                    // "Peel, glass / mortar | 29 / 21 lb/in"
+                    value = cell;
+                    break;
                 } else if (value == null && cited.isEmpty() && !(Reading.isMissing(cell.text()) && i + 1 < cells.size())) {
                     why = Reading.isMissing(cell.text()) ? "" : "it is no value that can be understood";
                     at = cell;

@@ -31,7 +31,8 @@ final class Meant {
     /** The unit that the row, the heading of a column or the row's limit states for a bare figure in that column; "" for none. */
     String unit(Column column) {
         String own = table.of(Role.UNIT).stream().map(cells::get).filter(cell -> cell != null)
-            .map(cell -> AT.matcher(cell.text()).replaceFirst("")).findFirst().orElse("");
+            .map(cell -> UnitSpelling.firstOf(cell.text()).isPresent() ? cell.text()
+                : AT.matcher(cell.text()).replaceFirst("")).findFirst().orElse("");
         String head = own.isEmpty() ? headUnit(column.head().text()) : own;
         return head.isEmpty() ? limitUnit() : head;
     }
@@ -78,6 +79,10 @@ final class Meant {
             return two.get();
         }
         Matcher inside = INSIDE.matcher(head);
-        return inside.find() && UnitSpelling.isUnit(inside.group(1)) ? inside.group(1) : "";
+        if (inside.find() && UnitSpelling.isUnit(inside.group(1))) {
+            return inside.group(1);
+        }
+        String last = head.substring(head.lastIndexOf(',') + 1).strip();
+        return last.length() < head.length() && UnitSpelling.isUnit(last) ? last : "";
     }
 }

@@ -28,63 +28,42 @@ final class Mentions {
     private static final double TURN = 0.82;
     private static final double BEHIND = 0.78;
     private static final double BEFORE = 0.74;
+    /** Of a turn of two words beside the amount. */
+    private static final int SAYS_MUCH = 30;
     private static final int LONGEST_NAME = 6;
-    private static final int LONGEST_AMOUNT = 10;
-    private static final int MOST_BETWEEN = 7;
     private static final int FAR_BETWEEN = 2;
-    /** Words that may stand between a name and its amount, or before a number. */
-    private static final Set<String> LINKS = Set.of("of", "is", "are", "was", "were", "be", "been", "a", "an", "the", "to", "at", "about",
-        "by",
-        "only", "just", "must", "shall", "should", "will", "may", "can", "has", "have", "with", "measure", "measured", "average",
-            "averaged",
-        "equal", "typically", "nominally", "nominal", "approximately", "approx", "around", "roughly", "overall", "total", "tested", "test",
-        "result", "value", "rated", "least", "minimum", "most", "maximum", "less", "more", "not", "no", "than", "exceed", "exceeding",
-        "greater", "over", "above", "up", "within", "run", "typical", "come", "reach", "from", "between");
-    private static final Set<String> SENSES = Set.of("at", "least", "minimum", "maximum", "most", "not", "no", "less", "more", "than",
-        "exceed",
-        "exceeding", "up", "over", "above", "within", "greater");
-    private static final Set<String> COMPARATIVES = Set.of("thicker", "thinner", "wider", "longer", "shorter", "heavier", "higher", "lower",
-        "fewer", "later", "deeper", "farther", "further", "closer", "nearer", "narrower", "smaller", "larger");
     private static final Set<String> BEFORE_NAME = Set.of("the", "a", "an", "its", "their", "this", "nominal", "average", "minimum",
         "maximum",
         "total", "overall", "typical", "with", "and", "of", "has", "actual", "mean", "all", "is", "by", "in", "at", "for", "approximate");
-    /** "Not less than 3 inches, vertical laps 6 inches": the sense goes on. */
-    private static final Pattern LEAST = Pattern.compile("(?i)\\b(?:not less than|at least|a minimum of)\\b.*\\d.*(?:,|\\band\\b)");
-    /** "2 inches, and vertical laps are 6 inches as a minimum": the sense behind holds for both. */
-    private static final Pattern BEHIND_ALL = Pattern.compile("(?is)^[^.;]{0,70}?\\b(?:as a minimum|at the least|minimum)\\b.*");
-    /** "6 in. on center or closer", "3/4 in. thick, at least, between …": the sense right behind an amount. */
-    private static final Pattern SENSE_BEHIND = Pattern.compile("(?is)^[\"\\s.]*(?:\\([^)]*\\)\\s*)?(?:on cent(?:er|re)s?|o\\.?\\s?c\\.?"
-        + "|thick|wide|apart)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer)|max(?:imum|\\.)|at (?:the )?most)|(or more"
-        + "|at (?:the )?least(?=\\s*[,.]|$)))(?!\\w).*");
     private static final Pattern COMPLIES = Pattern.compile("(?is).*\\b(?:compl(?:y|ies)|conforms?|meets?|tested|determined"
-        + "|measured)\\b.*");
+        + "|measured|tests? (?:per|to|by))\\b.*");
     /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
     private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
-        + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b");
+        + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
+        + "|\\b(?:yields?|gives|covers) (?:about )?[\\d.]+ ?(?:cu|sq|ft|m)\\b");
     /** A data sheet that tells what the product's report covers. */
     private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:conditions|limits|terms) of (?:the|its) report\\b"
         + "|\\bevaluation report\\b");
-    private static final Pattern NEGATED = Pattern.compile("(?i).*\\b(?:not|no|never|nor)\\b.*");
-    private static final Pattern FIGURE = Pattern.compile("[-+−±–]?[.\\d].*");
+    /** "130 psi at 7 days and 210 psi at 28 days": the later one is meant. */
+    private static final Pattern AGED = Pattern.compile("(?i)\\W*(?:(?:at|after|in)\\s+)?\\d{1,2}[- ]?d(?:ays?)?\\)?\\s*(?:,|;|and|/)+\\s*"
+        + "(?:and\\s+)?([\\d.,]+\\s?\\p{L}+)\\s*\\(?(?:at|after|in)?\\s*28[- ]?d(?:ays?)?\\b");
 
     private final Component component;
     private final Labels labels;
-    private final Reading reading;
     private final Citations citations;
     private final Taken taken;
-    private final Naming naming;
+    private final Others others;
     private boolean report;
+    private String model = "";
     private final Map<Property, List<Turn>> turns = new HashMap<>();
     private final Set<String> own = new HashSet<>();
-    /** Where amounts of a property end that start at the words of the sentence at hand. */
-    private final Map<Property, int[]> ends = new HashMap<>();
+    private final Stretches stretches;
 
     Mentions(Component component, Vocabulary vocabulary, Labels labels, Reading reading, Citations citations, Taken taken,
             Naming naming) {
-        this.naming = naming;
+        this.others = new Others(component, naming);
         this.component = component;
         this.labels = labels;
-        this.reading = reading;
         this.citations = citations;
         this.taken = taken;
         for (Property property : component.properties()) {
@@ -93,6 +72,7 @@ final class Mentions {
                 turns.put(property, said);
             }
         }
+        stretches = new Stretches(reading, turns);
         own.addAll(List.of(Labels.plain(component.title()).split(" ")));
         vocabulary.names(component.id()).forEach(name -> own.addAll(List.of(Labels.plain(name).split(" "))));
     }
@@ -114,15 +94,32 @@ final class Mentions {
         read(whole, property -> true);
     }
 
+    /** Reads what is said of one model. */
+    void of(String one, Sentence whole) {
+        model = one;
+        read(whole);
+        model = "";
+    }
+
+    /** The index behind the amount of a property that starts at a word; -1 where none does. */
+    int end(Property property, Said said, int from) {
+        return stretches.end(property, said, from);
+    }
+
+    /** Takes down an amount that the words round it tell to be one of a property. */
+    boolean lean(Property property, Sentence whole, int from, int end, double share) {
+        return take(new Candidate(property, property.label(), Stretches.start(whole.said(), from, end), end, share, 0), whole.said(),
+            whole);
+    }
+
     private void read(Sentence whole, Predicate<Property> asked) {
         Cell sentence = whole.cell();
         Said said = whole.said();
-        ends.clear();
         boolean figures = false;
         for (int i = 0; i < said.size(); i++) {
-            figures |= isFigure(said.at(i).plain());
+            figures |= Stretches.isFigure(said.at(i).plain());
         }
-        if (said.size() < 2 || !figures || isPacked(said.text())) {
+        if (said.size() < 2 || !figures) {
             return;
         }
         List<Candidate> candidates = new ArrayList<>();
@@ -130,6 +127,10 @@ final class Mentions {
         turns(said, covers, candidates);
         names(said, candidates);
         candidates.removeIf(one -> !asked.test(one.property));
+        if (isPacked(said.text())) {
+            // "60 ft² per bag, which dries to 12 mils": a turn that says much, in a clause of its own
+            candidates.removeIf(one -> one.strength < SAYS_MUCH || isPacked(clause(said, one)));
+        }
         candidates.sort(Comparator.comparing((Candidate one) -> -one.strength).thenComparing(one -> -one.share));
         Set<Property> done = parted(candidates, said);
         candidates.stream().map(Candidate::property).distinct().filter(property -> divided(property, said, sentence)).forEach(done::add);
@@ -148,6 +149,19 @@ final class Mentions {
         }
     }
 
+    /** The words between commas that an amount stands among. */
+    private static String clause(Said said, Candidate one) {
+        int from = one.from;
+        int end = one.end;
+        while (from > 0 && !said.at(from - 1).stop()) {
+            from--;
+        }
+        while (end < said.size() && !said.at(end - 1).stop()) {
+            end++;
+        }
+        return said.text().substring(said.at(from).from(), said.at(end - 1).to());
+    }
+
     /** "Lap sides 1/2 in. and ends 1 in." has no one answer to the lap of sides and ends. */
     private static Set<Property> parted(List<Candidate> candidates, Said said) {
         Set<Property> parted = new HashSet<>();
@@ -164,7 +178,7 @@ final class Mentions {
     private boolean divided(Property property, Said said, Cell sentence) {
         List<int[]> amounts = new ArrayList<>();
         for (int i = 0; i < said.size(); i++) {
-            int end = taken.models().size() > 1 && isFigure(said.at(i).plain()) ? end(property, said, i) : -1;
+            int end = taken.models().size() > 1 && Stretches.isFigure(said.at(i).plain()) ? stretches.end(property, said, i) : -1;
             if (end > 0) {
                 amounts.add(new int[] {i, end});
                 i = end - 1;
@@ -184,44 +198,83 @@ final class Mentions {
         return any;
     }
 
-    private boolean take(Candidate one, Said said, Sentence whole) {
+    /** "Every 100 ft up to 1,000 ft": how often, without how far. */
+    private static Candidate often(Candidate one, Said said) {
+        boolean each = one.from > 0 && Set.of("every", "each").contains(said.at(one.from - 1).plain());
+        for (int i = one.from + 1; each && i + 1 < one.end; i++) {
+            if (said.plain(i, i + 2).equals("up to")) {
+                return new Candidate(one.property, one.written, one.from, i, one.share, one.strength);
+            }
+        }
+        return one;
+    }
+
+    private boolean take(Candidate told, Said said, Sentence whole) {
+        Candidate one = often(told, said);
         Cell sentence = whole.cell();
         List<Citation> cited = citations.in(sentence.text());
-        List<Citation> methods = own(one.property, cited);
+        // what the words round an amount tell of is shown by the only standard there, whichever the pack asks for
+        List<Citation> methods = one.strength == 0 && cited.size() == 1 ? cited : own(one.property, cited);
         if (cited.isEmpty() && COMPLIES.matcher(whole.before()).matches()) {
             // "The units comply with ASTM C1670. Their compressive strength is 2,100 psi."
             List<Citation> before = citations.in(whole.before());
             methods = one.property.method().isNone() && before.size() == 1 ? before : own(one.property, before);
         }
-        Cell place = sentence.part(said.at(one.from).from(), said.to(one.from, one.end));
+        if (cited.isEmpty() && methods.isEmpty()) {
+            // a cell of a row that begins with the standard
+            methods = own(one.property, taken.layout().lines().stream().filter(line -> line.cells().size() > 1 && line.cells().indexOf(sentence)
+                > 0).findFirst().map(line -> citations.in(line.cells().get(0).text())).orElse(List.of()));
+        }
+        Matcher aged = AGED.matcher(said.text()).region(said.to(one.from, one.end), said.text().length());
+        boolean later = one.property.type().unit().orElseThrow().dimension() == Dimension.PRESSURE && aged.lookingAt();
+        Cell place = later ? sentence.part(aged.start(1), aged.end(1)) : sentence.part(said.at(one.from).from(), said.to(one.from,
+            one.end));
         String asked = one.property.method().standard();
         String part = asked.isEmpty() ? "" : citations.part(asked, said.text());
         if (!part.equals(asked) && !one.property.method().part().isEmpty() && !part.endsWith(one.property.method().part())) {
             // "11 perms by the wet cup method" is no answer where the other cup is asked for
             return false;
         }
-        boolean least = one.property.compare() == Compare.AT_LEAST && one.property.type().unit().orElseThrow()
-            .dimension() == Dimension.LENGTH
-            && LEAST.matcher(said.text().substring(0, said.at(one.from).from())).find();
-        boolean behind = one.property.compare() == Compare.AT_LEAST && one.property.type().unit().orElseThrow()
-            .dimension() == Dimension.LENGTH && BEHIND_ALL.matcher(said.text().substring(said.to(one.from, one.end))).matches();
-        // "must not be over 15 psf"
-        String words = said.between(one.from, one.end).replaceFirst("(?i)^not be (?=over|above|more|greater|less|under)", "not ");
-        if (one.property.type().unit().orElseThrow().dimension() == Dimension.TIME && NEGATED.matcher(said.text().substring(0, said.at(
-            one.from).from())).matches()) {
-            // "don't leave it uncovered for more than 120 days"
-            words = words.replaceFirst("(?i)^(?:more|longer|greater) than\\s+|^(?:over|above|beyond)\\s+", "");
+        String start = said.text().substring(0, said.at(one.from).from());
+        String behind = said.text().substring(said.to(one.from, one.end));
+        if (one.property.type().unit().orElseThrow().dimension() == Dimension.TEMPERATURE && Senses.isOfStorage(start, behind)) {
+            return false;
         }
-        Optional<Compare> sense = least || behind ? Optional.of(Compare.AT_LEAST) : senseBehind(one.property, said.text().substring(said.to(
-            one.from, one.end)));
-        return taken.quietly(new Label(List.of(one.property), 1, "", sense, List.of()), one.written, place.named(words), Around.of(methods,
-            one.share));
+        String whose = model.isEmpty() && one.strength == 0 && !taken.hasOfModels(one.property) ? named(said.text()) : model;
+        if (one.property.type().unit().orElseThrow().dimension() == Dimension.LENGTH && Prose.isOfPlaces(behind)) {
+            return false;
+        }
+        if (isOneOfSeveral(one, said)) {
+            return false;
+        }
+        String words = Senses.said(one.property, start, later ? aged.group(1) : said.between(one.from, one.end));
+        Optional<Compare> sense = Senses.beside(one.property, start, behind);
+        return taken.quietly(new Label(List.of(one.property), 1, "", sense, List.of()), one.written, place.named(words), new Around("",
+            methods, whose, Optional.empty(), one.share));
     }
 
-    private static Optional<Compare> senseBehind(Property property, String behind) {
-        Matcher sense = SENSE_BEHIND.matcher(behind);
-        Compare said = !sense.matches() ? null : sense.group(1) == null ? Compare.AT_LEAST : Compare.AT_MOST;
-        return Optional.ofNullable(said).filter(one -> one == property.compare());
+    /** "Legs are 1 in., 1-1/4 in. or 1-1/2 in. long": the last of what can be chosen is not what the product is. */
+    private boolean isOneOfSeveral(Candidate one, Said said) {
+        int next = one.end < said.size() && said.at(one.end).plain().equals("or") ? one.end + 1 : one.end;
+        int after = next < said.size() && Stretches.isFigure(said.at(next).plain()) ? stretches.end(one.property, said, next) : -1;
+        boolean choice = after > 0 && (next > one.end || after < said.size() && said.at(after).plain().equals("or"));
+        if (choice && taken.differ(one.property, said.between(one.from, one.end), said.between(next, after))) {
+            return true;
+        }
+        boolean or = one.from > 1 && said.at(one.from - 1).plain().equals("or");
+        for (int i = 0; or && i < one.from - 1; i++) {
+            if (Stretches.isFigure(said.at(i).plain()) && stretches.end(one.property, said, i) == one.from - 1) {
+                return taken.differ(one.property, said.between(i, one.from - 1), said.between(one.from, one.end));
+            }
+        }
+        return false;
+    }
+
+    /** The only one of several models that a sentence names; "" for none. */
+    private String named(String text) {
+        Told told = new Told(taken.models());
+        Set<String> named = told.isOfSeveral() ? told.named(text) : Set.of();
+        return named.size() == 1 && taken.models().containsAll(named) ? named.iterator().next() : "";
     }
 
     /** A sentence cites standards for several things: of those the one that the pack asks for shows the amount. */
@@ -234,10 +287,11 @@ final class Mentions {
         turns.forEach((property, list) -> {
             for (Turn turn : !covers && property.name().startsWith("report_") ? List.<Turn>of() : list) {
                 for (int i = 0; i < said.size(); i++) {
-                    Place place = turn.at(said, i, at -> end(property, said, at));
-                    if (place != null && !(place.from() == place.amount() && isAnothers(said, place.from()))) {
-                        int end = Math.max(place.amountEnd(), end(property, said, place.amount()));
-                        candidates.add(new Candidate(property, property.label(), start(said, place.amount(), end), end, TURN,
+                    Place place = turn.at(said, i, at -> stretches.end(property, said, at));
+                    if (place != null && !(place.from() == place.amount() && others.isAnothers(said, place.from()))
+                        && !Others.isOtherUnit(said, place.amount()) && !Others.isPassed(said, place)) {
+                        int end = Math.max(place.amountEnd(), stretches.end(property, said, place.amount()));
+                        candidates.add(new Candidate(property, property.label(), Stretches.start(said, place.amount(), end), end, TURN,
                             10 + 10 * turn.fixed()));
                         break;
                     }
@@ -251,14 +305,9 @@ final class Mentions {
         return PACKED.matcher(sentence).find();
     }
 
-    /** As {@link #isAnothers(Said, int)}, of an amount at a place of the text. */
+    /** Whether the words right before a place of the text name another component. */
     boolean isAnothersAt(Said said, int place) {
-        for (int i = 0; i < said.size(); i++) {
-            if (said.at(i).from() >= place) {
-                return isAnothers(said, i);
-            }
-        }
-        return false;
+        return others.isAnothersAt(said, place);
     }
 
     /** Whether the sheet is a report, which says of products what it covers: only there limits of the report are looked for. */
@@ -266,21 +315,12 @@ final class Mentions {
         report = is;
     }
 
-    /** "A scratch coat 1/2 inch thick" says nothing of the units on it: the name of another component right before an amount. */
-    private boolean isAnothers(Said said, int amount) {
-        int end = amount;
-        while (end > 0 && !said.at(end - 1).stop() && LINKS.contains(said.at(end - 1).plain())) {
-            end--;
-        }
-        return end > 0 && !said.at(end - 1).stop() && naming.before(said, end).filter(named -> !named.contains(component)).isPresent();
-    }
-
     private void names(Said said, List<Candidate> candidates) {
         for (int i = 0; i < said.size(); i++) {
             for (int end = Math.min(said.size(), i + LONGEST_NAME); end > i; end--) {
                 String name = said.plain(i, end);
                 List<Property> properties = labels.named(name).stream().filter(Mentions::isAmount).toList();
-                if (properties.isEmpty() || end == i + 1 && !isFree(said, i)) {
+                if (properties.isEmpty() || end == i + 1 && !isFree(said, i) || others.isOfAnother(said, i)) {
                     continue;
                 }
                 for (Property property : properties) {
@@ -301,144 +341,39 @@ final class Mentions {
     /** Whether a name of one word is no part of another name: "width" in "joint width". */
     private boolean isFree(Said said, int index) {
         String word = index == 0 ? "" : said.at(index - 1).plain();
-        return index == 0 || said.at(index - 1).stop() || BEFORE_NAME.contains(word) || own.contains(word) || isFigure(word)
+        return index == 0 || said.at(index - 1).stop() || BEFORE_NAME.contains(word) || own.contains(word) || Stretches.isFigure(word)
             || index > 1 && UnitSpelling.isUnit(said.text().substring(said.at(index - 1).from(), said.at(index - 1).to()));
     }
 
     private void behind(Property property, Said said, int from, int nameEnd, List<Candidate> candidates) {
         int word = nameEnd;
         int cited = 0;
-        while (word < said.size() && word - nameEnd < MOST_BETWEEN && !isFigure(said.at(word).plain()) && LINKS.contains(said.at(word)
+        while (word < said.size() && word - nameEnd < Stretches.MOST_BETWEEN && !Stretches.isFigure(said.at(word).plain()) && Stretches.LINKS.contains(said.at(word)
             .plain())) {
             word++;
         }
-        if (word >= said.size() || !isFigure(said.at(word).plain()) || cited > FAR_BETWEEN) {
+        if (word >= said.size() || !Stretches.isFigure(said.at(word).plain()) || cited > FAR_BETWEEN) {
             return;
         }
-        int end = end(property, said, word);
+        int end = stretches.end(property, said, word);
         if (end > 0) {
-            candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, word, end), end, BEHIND, 10 * (nameEnd - from)
+            candidates.add(new Candidate(property, said.between(from, nameEnd), Stretches.start(said, word, end), end, BEHIND, 10 * (nameEnd - from)
                 + 5));
         }
     }
 
     /** "98 % drainage efficiency", "2 in. side laps". */
     private void before(Property property, Said said, int from, int nameEnd, List<Candidate> candidates) {
-        for (int i = Math.max(0, from - LONGEST_AMOUNT); i < from; i++) {
-            if (isFigure(said.at(i).plain()) && (i == 0 || !isFigure(said.at(i - 1).plain()))) {
-                int end = end(property, said, i);
+        for (int i = Math.max(0, from - Stretches.LONGEST_AMOUNT); i < from; i++) {
+            if (Stretches.isFigure(said.at(i).plain()) && (i == 0 || !Stretches.isFigure(said.at(i - 1).plain()))) {
+                int end = stretches.end(property, said, i);
                 boolean unit = property.type().unit().filter(one -> !one.symbol().isEmpty()).isPresent();
                 if (end == from && !said.at(end - 1).stop() && unit) {
-                    candidates.add(new Candidate(property, said.between(from, nameEnd), start(said, i, end), end, BEFORE,
+                    candidates.add(new Candidate(property, said.between(from, nameEnd), Stretches.start(said, i, end), end, BEFORE,
                         10 * (nameEnd - from)));
                     return;
                 }
             }
         }
-    }
-
-    static boolean isFigure(String plain) {
-        return FIGURE.matcher(plain).matches() || Figures.isNumber(plain);
-    }
-
-    /** The first of the words before a number that say its sense. */
-    private static int start(Said said, int from, int end) {
-        int start = from;
-        while (start < end && !isFigure(said.at(start).plain())) {
-            start++;
-        }
-        int sense = start;
-        while (start > 0 && !said.at(start - 1).stop() && LINKS.contains(said.at(start - 1).plain())) {
-            start--;
-            // "turned up 4 in." is no limit, as "up to 4 in." is
-            boolean one = SENSES.contains(said.at(start).plain()) && !Set.of("at", "up").contains(said.at(start).plain());
-            sense = one || said.plain(start, start + 2).equals("up to") || said.plain(start, start + 2)
-                .equals("at least")
-                || said.plain(start, start + 2).equals("at most") ? start : sense;
-        }
-        return said.at(sense).plain().equals("than") ? comparative(said, sense) : sense;
-    }
-
-    /** "No thicker than 1/2 in.": where the words before "than" begin; behind it where they say no limit. */
-    private static int comparative(Said said, int than) {
-        // "no farther apart than 6 in."
-        int word = than > 2 && said.at(than - 1).plain().equals("apart") ? than - 2 : than - 1;
-        boolean denied = word > 0 && COMPARATIVES.contains(said.at(word).plain()) && Set.of("no", "not").contains(said.at(word - 1)
-            .plain());
-        return denied ? word - 1 : than + 1;
-    }
-
-    /** The index behind the amount of a property that starts at a word, or after a few words that change nothing; -1 for none. */
-    private int end(Property property, Said said, int from) {
-        int[] known = ends.computeIfAbsent(property, fresh -> new int[said.size()]);
-        if (known[from] == 0) {
-            known[from] = found(property, said, from);
-        }
-        return known[from];
-    }
-
-    private int found(Property property, Said said, int from) {
-        int number = from;
-        while (number < said.size() && number - from < MOST_BETWEEN && LINKS.contains(said.at(number).plain()) && !isFigure(said.at(number)
-            .plain())) {
-            number++;
-        }
-        if (number >= said.size() || !isFigure(said.at(number).plain())) {
-            return -1;
-        }
-        int found = -1;
-        boolean range = property.type().kind() == Kind.RANGE;
-        for (int end = number + 1; end <= said.size() && end <= number + LONGEST_AMOUNT; end++) {
-            if (found > 0 && Set.of("at", "after", "when").contains(said.at(end - 1).plain())) {
-                // "3 in. at sides and 6 in. at ends"
-                break;
-            }
-            boolean read = reading.read(property, said.between(number, end), "").filter(value -> !range || !isSingle(value)).isPresent();
-            if (!read && found > 0 && end - found > 3) {
-                break;
-            }
-            boolean to = found > 0 && Set.of("to", "up", "–", "—", "through").contains(said.at(found).plain());
-            if (read && (found < 0 || end == found + 1 || to)) {
-                found = end;
-            } else if (found > 0 && !to) {
-                break;
-            }
-            if (said.at(end - 1).stop() && !said.at(end - 1).plain().isEmpty() && said.text().charAt(said.at(end - 1).to() - 1) != ')'
-                && !said.text().startsWith("–", said.at(end - 1).to()) && found > 0) {
-                break;
-            }
-        }
-        if (found > 0 && found < said.size() && Set.of("per", "x", "×").contains(said.at(found).plain()) && !isOfAFoot(property, said,
-            found)) {
-            return -1;
-        }
-        if (found > 0 && found < said.size() && said.text().charAt(Math.max(0, said.at(found).from() - 1)) == '(') {
-            // "1/2 in. (13 mm) thick"
-            for (int end = found + 1; end <= Math.min(said.size(), found + LONGEST_AMOUNT); end++) {
-                boolean closes = said.to(end) < said.text().length() && said.text().charAt(said.to(end)) == ')';
-                if (closes) {
-                    String whole = said.text().substring(said.at(number).from(), said.to(end) + 1);
-                    found = reading.read(property, whole, "").isPresent() ? end : found;
-                    break;
-                }
-            }
-        }
-        for (int end = found + 2; found > 0 && end <= Math.min(said.size(), found + 3); end++) {
-            // "3/4 in. or more"
-            if (reading.read(property, said.between(number, end), "").filter(read -> read.compare().isPresent()).isPresent()) {
-                return end;
-            }
-        }
-        return found;
-    }
-
-    /** "1/4 in. per foot" of a property that is told so. */
-    private boolean isOfAFoot(Property property, Said said, int per) {
-        return per + 1 < said.size() && Set.of("foot", "ft").contains(said.at(per + 1).plain())
-            && turns.getOrDefault(property, List.of()).stream().anyMatch(turn -> turn.parts().contains("per"));
-    }
-
-    private static boolean isSingle(Reading.Read read) {
-        return read.value() instanceof reglet.model.Range range && range.low().equals(range.high());
     }
 }

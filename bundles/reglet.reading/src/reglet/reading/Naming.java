@@ -52,6 +52,11 @@ final class Naming {
         return named;
     }
 
+    /** The components that some words in one spelling are a name of. */
+    Set<Component> named(String plain) {
+        return names.getOrDefault(plain, Set.of());
+    }
+
     /** The components whose name the words before a place are; empty where these are no name. */
     Optional<Set<Component>> before(Said said, int end) {
         for (int from = Math.max(0, end - longest); from < end; from++) {
@@ -66,12 +71,12 @@ final class Naming {
     private List<Hit> hits(String[] words) {
         List<Hit> hits = new ArrayList<>();
         for (int i = 0; i < words.length; i++) {
-            StringBuilder name = new StringBuilder();
-            Hit best = null;
-            for (int end = i; end < Math.min(words.length, i + longest); end++) {
-                name.append(end == i ? "" : " ").append(words[end]);
-                Set<Component> components = names.get(name.toString());
-                best = components == null ? best : new Hit(i, end + 1, components);
+            Hit best = longest(words, i);
+            for (int within = i + 1; best != null && within < best.to; within++) {
+                // "rubberized asphalt flashing" goes on in "flashing membrane", a name of the same
+                Hit on = longest(words, within);
+                best = on != null && on.to > best.to && on.components.stream().anyMatch(best.components::contains)
+                    ? new Hit(i, on.to, on.components) : best;
             }
             if (best != null) {
                 hits.add(best);
@@ -79,5 +84,17 @@ final class Naming {
             }
         }
         return hits;
+    }
+
+    /** The longest name that starts at a word; null for none. */
+    private Hit longest(String[] words, int from) {
+        StringBuilder name = new StringBuilder();
+        Hit best = null;
+        for (int end = from; end < Math.min(words.length, from + longest); end++) {
+            name.append(end == from ? "" : " ").append(words[end]);
+            Set<Component> components = names.get(name.toString());
+            best = components == null ? best : new Hit(from, end + 1, components);
+        }
+        return best;
     }
 }

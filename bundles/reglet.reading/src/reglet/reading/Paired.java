@@ -17,6 +17,9 @@ final class Paired {
     /** A unit and no more, besides what tells the value from the others, in brackets or behind it. */
     private static final Pattern UNIT = Pattern.compile("(?s)([^\\s\\d(,]+)(.*)");
 
+    /** "24 pli / 21 pli, 0 % adhesion loss": what else was seen. */
+    private static final Pattern ASIDE = Pattern.compile("(?s)[<≤]?\\s*\\d+\\s?%\\s+\\p{L}{4}.*");
+
     private Paired() {
     }
 
@@ -36,6 +39,9 @@ final class Paired {
             }
         }
         parts.add(cell.part(from, cell.text().length()));
+        if (parts.size() > 2 && ASIDE.matcher(parts.get(parts.size() - 1).text()).matches() && !parts.get(0).text().contains("%")) {
+            parts.remove(parts.size() - 1);
+        }
         List<Cell> named = parts.size() < 2 ? named(cell) : List.of();
         return !named.isEmpty() ? named : parts.size() < 2 ? List.of() : united(parts);
     }

@@ -2,6 +2,7 @@ package reglet.reading;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -11,7 +12,9 @@ final class Plain {
     private static final Map<String, String> SHORT = Map.ofEntries(
         Map.entry("max", "maximum"), Map.entry("min", "minimum"), Map.entry("comp", "compressive"), Map.entry("temp", "temperature"),
         Map.entry("grey", "gray"), Map.entry("dia", "diameter"), Map.entry("wt", "weight"), Map.entry("thk", "thickness"),
-        Map.entry("galv", "galvanized"), Map.entry("ht", "height"));
+        Map.entry("galv", "galvanized"), Map.entry("ht", "height"), Map.entry("dim", "dimension"),
+        Map.entry("dims", "dimension"), Map.entry("nom", "nominal"), Map.entry("matl", "material"), Map.entry("elong", "elongation"));
+    private static final Set<String> SINGULAR = Set.of("series", "species");
     /** Components are tried one after the other on the same words. */
     private static final Map<String, String> SPELT = new ConcurrentHashMap<>();
     private static final int MOST_SPELT = 20_000;
@@ -41,6 +44,10 @@ final class Plain {
     }
 
     private static String singular(String word) {
+        if (word.length() > 4 && word.endsWith("ies")) {
+            // "properties", but "series" and "species" are no plurals
+            return SINGULAR.contains(word) ? word : word.substring(0, word.length() - 3) + "y";
+        }
         boolean plural = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
             && Character.isLetter(word.charAt(word.length() - 2));
         return plural ? word.substring(0, word.length() - 1) : word;

@@ -1,10 +1,13 @@
 package reglet.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Compare;
 import reglet.model.Component;
@@ -39,10 +42,12 @@ final class Reading {
         + "above|and up|and over|or above|or over|and rising|or higher|and higher|and warmer|or warmer|as a minimum|at (?:the )?least)|"
         + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below|or under|or lower|or fewer|as a maximum|at (?:the )?most)|"
         + "(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
-            + "long|high|deep|dia\\.?|diameter|dry|cured|clear|by (?:mass|weight)))"
+            + "long|high|deep|dia\\.?|diameter|dry|cured|clear|throughout|all|by (?:mass|weight)))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
     /** "1/4 in x 1/4 in" is as long as it is wide. */
-    private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)\\s*(?:x|×|by)\\s*\\1\\s*");
+    private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)[\\s-]*(?:x|×|\\bby\\b)[\\s-]*\\1[\\s-]*(\\p{L}+\\.?|\")?\\s*");
+    /** "(38 mm x 38 mm)" behind a square in other units. */
+    private static final Pattern OTHER_SQUARE = Pattern.compile("(?i)(?<=\\S)\\s*\\([\\d.]+[^()]*?\\s(?:x|×|by)\\s[\\d.]+[^()]*\\)\\s*$");
     private static final Pattern TO = Pattern.compile("^\\s*(?:(?:and )?up to|to|through|[-–—−])\\s*(?=[-+−–]?[\\d.])",
         Pattern.CASE_INSENSITIVE);
     private static final Pattern ONE = Pattern.compile("^(" + NUMBER + ")");
@@ -68,9 +73,18 @@ final class Reading {
         Pattern.CASE_INSENSITIVE);
     /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
     private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
+    /** "8 x 1-1/4 in." of a screw's length. */
+    private static final Pattern SCREW = Pattern.compile("(?i)^(?:(?:no\\.?|#)\\s*\\d+|(?:[4-9]"
+        + "|1[0-4]))(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
     /** "+5 °C min. / +40 °C max." */
     private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*\\bmin(?:imum|\\.)?\\s*[/,;]\\s*(.*\\d.*?)\\s*\\bmax(?:imum"
         + "|\\.)?\\s*");
+    /** An amount with its unit, and behind a comma something else that was seen in the same test. */
+    private static final Pattern ASIDE = Pattern.compile("(?s)([^,]*\\d[^,]*?[\\p{L}%²\"°][^,\\d]*),\\s+((?:\\d+(?:\\.\\d+)?\\s?%"
+        + "|no|with|\\p{L}+)\\s.*"
+        + "|\\p{L}+)");
+    private static final Set<String> SIDES = Set.of("longest", "opening");
+    private static final double TWO_SIDES = 0.95;
     private static final double FIRST = 0.93;
     private static final double MEAN = 0.9;
     private static final double TOLERATED = 0.85;
@@ -85,7 +99,15 @@ final class Reading {
     private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + NUMBER + ").*)$");
     private static final Pattern LATER = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:(?:\\band )?\\bup to\\b|\\bto\\b"
         + "|[-–—])\\s*(?=[-+−–]?\\d)");
-    private static final Pattern LATER_OR_AND = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\bto\\b|\\band\\b|[-–—])\\s*(?=[-+−–]?\\d)");
+    private static final Pattern LATER_OR_AND = Pattern.compile("^\\s*([^\\d]{1,8}?)\\s*(?:\\b(?:up )?to\\b|\\band\\b(?:\\s+(?:below|under|up to"
+        + "|(?:not|no) (?:above|over|more than|higher than)))?|[-–—])\\s*(?=[-+−–]?\\d)");
+    /** "40 °F to 100 °F. Install at mid-range of the movement". */
+    private static final Pattern SENTENCE = Pattern.compile("(?<=[\\p{L}\\d%°\")])\\.\\s+(?=\\p{Lu}\\p{Ll}+ \\p{Ll})");
+    private static final Pattern BETWEEN = Pattern.compile("(?i)between\\s+");
+    /** "Above 40 °F (4 °C) and below 100 °F (38 °C)". */
+    private static final Pattern ABOVE_BELOW = Pattern.compile("(?is)(?:above|over|at least|not below|not under|no lower than)\\s+(.*\\d.*)"
+        + "\\s+(?:and|but|,)\\s+(?:below|under|not above|not over|at most|no (?:higher|more) than)\\s+(.*\\d.*)");
+    private static final Pattern OTHER_UNIT = Pattern.compile("\\s*\\([^()]*\\d[^()]*\\)(?=\\s*(?:to|and|[-–—])\\s[^()]*\\d)");
     private static final Pattern WITH_CONDITION = Pattern.compile("^(.*?)(\\s*(?:@|\\bat\\b|\\bafter\\b|\\bwhen\\b|,|;|\\().*)$",
         Pattern.DOTALL);
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
@@ -126,7 +148,49 @@ final class Reading {
         if (kind != Kind.QUANTITY && kind != Kind.RANGE) {
             return fresh(property, written, unit);
         }
-        return vocabulary.amount(property.type(), property.compare(), written, unit, () -> fresh(property, written, unit));
+        // what is kept of texts read before is kept for all properties of a type
+        String text = property.name().equals("length") ? SCREW.matcher(written.strip()).replaceFirst("") : written;
+        return vocabulary.amount(property.type(), property.compare(), text, unit, () -> fresh(property, text, unit))
+            .map(read -> end(property, read));
+    }
+
+    /** "0 °F to 120 °F" of a property that asks for the lowest temperature alone. */
+    private static Read end(Property property, Read read) {
+        boolean low = property.name().endsWith("_low");
+        boolean one = low || property.name().endsWith("_high");
+        if (property.name().equals("longest") && read.value() instanceof Range lengths) {
+            // "6 to 20 in." of lengths: the longest is asked for
+            return new Read(lengths.high(), read.compare(), read.quality(), read.doubt());
+        }
+        if (property.type().kind() == Kind.QUANTITY && read.value() instanceof Range && read.compare().isPresent()) {
+            // "1/4 in. up to 1/2 in. maximum": the end of a range is its limit
+            return new Read(read.value(), Optional.empty(), read.quality(), read.doubt());
+        }
+        return one && property.type().kind() == Kind.QUANTITY && read.value() instanceof Range range && property.type().unit().orElseThrow()
+            .dimension() == Dimension.TEMPERATURE ? new Read(low ? range.low() : range.high(), Optional.empty(), read.quality(),
+                read.doubt()) : read;
+    }
+
+    /** "1 in. × 1-1/2 in." of a mesh, "1-1/2–6 × 5–22" of stones: the longer side. */
+    private Optional<Read> longer(Property property, String text, String unit) {
+        String[] sides = isLongerSide(property) ? text.split("\\s+(?:x|×|by)\\s+") : new String[0];
+        if (sides.length != 2) {
+            return Optional.empty();
+        }
+        Optional<Read> second = fresh(property, sides[1], unit);
+        Optional<Read> first = fresh(property, sides[0], unit).or(() -> second.isEmpty() ? Optional.empty() : fresh(property, sides[0]
+            + sides[1].replaceFirst("^.*\\d", ""), unit));
+        return first.isEmpty() || second.isEmpty() ? Optional.empty() : Stream.of(first.get(), second.get()).map(read -> end(property,
+            read)).max(Comparator.comparingDouble(read -> high(read.value()))).map(read -> read.with(TWO_SIDES, ""));
+    }
+
+    /** Whether of two sides the longer one is such a property's. */
+    static boolean isLongerSide(Property property) {
+        return SIDES.contains(property.name());
+    }
+
+    private static double high(Value value) {
+        return value instanceof Range range ? range.high().si() : ((Quantity) value).si();
     }
 
     private Optional<Read> fresh(Property property, String written, String unit) {
@@ -139,17 +203,28 @@ final class Reading {
             // "0.0625 (1.59)" in "in. (mm)"
             return fresh(property, BARE_IN_BRACKETS.matcher(text).replaceFirst(""), first.get());
         }
-        Matcher square = SQUARE.matcher(text);
+        Matcher square = SQUARE.matcher(OTHER_SQUARE.matcher(text).replaceFirst(""));
         if (square.matches()) {
-            text = square.group(1);
+            text = square.group(1) + (square.group(2) == null ? "" : " " + square.group(2));
         }
         if (property.type().kind() != Kind.QUANTITY && property.type().kind() != Kind.RANGE) {
             return words.read(property, text);
         }
+        Optional<Read> longer = longer(property, text, unit);
+        if (longer.isPresent()) {
+            return longer;
+        }
         Optional<Read> whole = amount(property, text, unit);
-        int more = text.indexOf("; ");
+        Matcher sentence = SENTENCE.matcher(text);
+        int more = sentence.find() ? sentence.start() : text.indexOf("; ");
         // "25 or less; smoke developed 65"
-        return whole.isPresent() || more <= 0 ? whole : amount(property, text.substring(0, more), unit).map(read -> read.with(FIRST, ""));
+        if (whole.isPresent() || more > 0) {
+            return whole.isPresent() ? whole : amount(property, text.substring(0, more), unit).map(read -> read.with(FIRST, ""));
+        }
+        Matcher aside = ASIDE.matcher(text);
+        // "24 lb/in, 0 % adhesion loss"
+        return aside.matches() && Amounts.in(aside.group(2), property, this).isEmpty() ? amount(property, aside.group(1), unit)
+            .map(read -> read.with(MEAN, "")) : whole;
     }
 
     private Optional<Read> amount(Property property, String text, String unit) {
@@ -171,7 +246,23 @@ final class Reading {
                 + "with it."));
         }
         text = REMARK.matcher(text).replaceFirst("");
+        boolean between = BETWEEN.matcher(text).lookingAt();
+        if (ABOVE_BELOW.matcher(text).matches()) {
+            text = ABOVE_BELOW.matcher(text).replaceFirst("$1 to $2");
+        }
+        if (between || property.type().kind() == Kind.RANGE) {
+            // "between 40 °F (4 °C) and 100 °F (38 °C)"
+            text = OTHER_UNIT.matcher(BETWEEN.matcher(text).replaceFirst("")).replaceFirst("");
+        }
         Matcher mean = MEAN_LAST.matcher(text);
+        if (mean.matches()) {
+            // "1-1/8 in. to 2-1/4 in., average 1-3/4 in."
+            Optional<Read> whole = amount(property, text.substring(0, mean.start(1)).replaceFirst("[;,]\\s*\\p{L}+\\.?\\s*(?:of\\s*)?$",
+                ""), unit);
+            if (whole.filter(read -> read.value() instanceof Range range && !range.low().equals(range.high())).isPresent()) {
+                return whole;
+            }
+        }
         if (mean.matches()) {
             return amount(property, mean.group(1), unit).map(read -> read.with(MEAN, "The sheet states an average of several results."));
         }
@@ -190,7 +281,8 @@ final class Reading {
         Optional<Compare> stated = !both ? Optional.empty() : after.group(1) != null ? Optional.of(Compare.AT_LEAST)
             : after.group(2) != null ? Optional.of(Compare.AT_MOST) : Optional.empty();
         for (String part : parts(both ? text.substring(0, after.start()).strip() : text)) {
-            Optional<Read> read = single(part, dimension, unit, property.type().kind() == Kind.RANGE);
+            Optional<Read> read = single(part, dimension, unit, between || property.type().kind() == Kind.RANGE)
+                .filter(one -> !between || one.value() instanceof Range);
             if (read.isEmpty() && all.isEmpty() && !isOther(part, dimension)) {
                 return Optional.empty();
             }
@@ -243,7 +335,7 @@ final class Reading {
 
     /** The same thing in a way that isn't compared: a gauge, or an amount of another kind beside the one asked for. */
     private static boolean isOther(String part, Dimension dimension) {
-        if (part.matches("(?i)(?:no\\.?\\s*)?\\d+\\s*-?\\s*(?:ga\\.?|gauge)")) {
+        if (part.matches("(?i)(?:no\\.?\\s*)?\\d+\\s*-?\\s*(?:ga\\.?|gauge|(?:oz|ounces?)\\.?(?: copper)?)")) {
             return true;
         }
         Matcher one = ONE.matcher(BEFORE.matcher(part).replaceFirst(""));

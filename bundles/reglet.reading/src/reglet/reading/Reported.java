@@ -17,7 +17,7 @@ import reglet.reading.Taken.Around;
  */
 final class Reported {
     private static final double SURE = 0.82;
-    private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:evaluation|code|research|listing)\\s+report(?:s)?(?:\\s*(?:no\\.?"
+    private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:evaluation|code|research|listing)\\s+(?:report|listing)(?:s)?(?:\\s*(?:no\\.?"
         + "|number|#))?"
         + "\\s*:?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
@@ -26,12 +26,14 @@ final class Reported {
     private static final Pattern CODES = Pattern.compile("\\b(?:IBC|IRC)\\s+(20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*20\\d\\d)*)");
     private static final String MONTH = "(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*\\.?";
     private static final Pattern ENDS = Pattern.compile("(?i)(?:expires?|expiration|runs? (?:to|until|through)"
-        + "|valid (?:until|through|to)|renewal|in force (?:until"
+        + "|valid (?:until|through|to)|renewal|subject to renewal|in force (?:until"
         + "|to))\\b[^.]{0,24}?(20\\d\\d-\\d\\d?-\\d\\d?|\\d{1,2}/\\d{1,2}/20\\d\\d|(?:\\d{1,2}(?:st|nd|rd|th)?\\s+)?\\b" + MONTH
         + "\\s+(?:\\d{1,2}(?:st|nd|rd|th)?,?\\s+)?20\\d\\d|20\\d\\d)");
     /** "The report runs to October 1, 2027" in a sentence of its own. */
     private static final Pattern OF_REPORT = Pattern.compile("(?i)\\breport\\b");
     private static final int HEAD = 12;
+    /** Parts of a sentence behind the one that names the report. */
+    private static final int NEXT = 2;
 
     private final Component component;
     private final Taken taken;
@@ -58,8 +60,12 @@ final class Reported {
                 if (!(isReport && sentence.conditions()) && report.find()) {
                     taken.page(layout);
                     read(sentence.cell(), report);
+                    int next = layout.sentences().indexOf(sentence) + 1;
                     layout.sentences().stream().map(Sentence::cell).filter(cell -> cell.y() > sentence.cell().y() - 1
                         && OF_REPORT.matcher(cell.text()).find()).forEach(this::until);
+                    // "…; in force until March 31, 2027"
+                    layout.sentences().stream().skip(next).limit(NEXT).map(Sentence::cell).filter(cell -> ENDS.matcher(cell.text())
+                        .lookingAt()).forEach(this::until);
                     return;
                 }
             }

@@ -19,7 +19,7 @@ import reglet.reading.Layout.Line;
  */
 record RowMethods(Columns table, Layout layout, Citations citations, List<Citation> group) {
     /** "D6525" in a column of methods. */
-    private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?\\s*");
+    private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?(?:-\\d{2}\\w?)?(?:\\s+[A-D])?(?:\\s*[,(].*)?\\s*");
 
     /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
     List<Citation> of(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {

@@ -15,11 +15,15 @@ final class Rows {
     /** Of the size of the letters: lines nearer than this may be one row. */
     private static final double TIGHT = 1.42;
     private static final int MOST_LINES = 5;
+    private static final double WOVEN = 0.75;
     /** Of the gaps within a stretch of lines: a gap that sets it apart from others. */
     private static final double APART = 1.3;
     private static final double ALIKE = 0.7;
     /** A bold title above the headings of columns needs to be larger but a little. */
     private static final double TITLED = 0.9;
+    private static final int SPANNED = 3;
+    private static final double TITLE = 13;
+    private static final Pattern NAME = Pattern.compile("(?s)\\p{L}.*\\p{L}{4}.*");
 
     private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
 
@@ -55,16 +59,20 @@ final class Rows {
         Line label = lines.get(first + 1);
         double size = label.size();
         boolean near = gap(first + 1) < 0.8 * size && gap(first + 2) < 0.8 * size;
-        boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> isWhole(line) && line.left() > label.right());
-        return near && rows && label.cells().size() == 1 ? first + 2 : first;
+        boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> isWhole(line) && line.left() > label.cells()
+            .get(0).right());
+        // a unit may stand beside the label, where neither row has anything
+        boolean beside = label.cells().stream().skip(1).allMatch(cell -> !cell.text().matches(".*\\d.*") && under(lines.get(first), cell)
+            == null && under(lines.get(first + 2), cell) == null);
+        return near && rows && beside ? first + 2 : first;
     }
 
     private List<Line> labelled(int first, int last) {
-        Cell label = lines.get(first + 1).cells().get(0);
         List<Line> all = new ArrayList<>();
         for (int i = first; i <= last; i += 2) {
-            List<Cell> cells = new ArrayList<>(List.of(label));
+            List<Cell> cells = new ArrayList<>(lines.get(first + 1).cells());
             cells.addAll(lines.get(i).cells());
+            cells.sort(Comparator.comparingDouble(Cell::left));
             all.add(new Line(List.copyOf(cells), lines.get(i).y(), lines.get(i).size()));
         }
         return all;
@@ -72,7 +80,7 @@ final class Rows {
 
     private Line from(int first) {
         Line row = lines.get(first);
-        int end = block(first);
+        int end = Math.max(block(first), woven(first));
         if (end > first) {
             for (int i = first + 1; i <= end; i++) {
                 used.add(i);
@@ -124,6 +132,24 @@ final class Rows {
         return one && !ruled && !taken && labelled.cells().get(0).text().matches("(?s).*\\p{L}.*") ? last : first;
     }
 
+    /**
+     * The last of three lines of one row whose cells are centred upright: those of two lines stand above and below those of one. The line
+     * itself when it is none.
+     */
+    private int woven(int first) {
+        if (first + 2 >= lines.size() || used.contains(first + 1) || used.contains(first + 2)) {
+            return first;
+        }
+        Line row = lines.get(first);
+        Line middle = lines.get(first + 1);
+        Line below = lines.get(first + 2);
+        double size = row.size();
+        boolean near = gap(first + 1) < WOVEN * size && gap(first + 2) < WOVEN * size && Math.abs(below.size() - size) < 1;
+        boolean own = near && !(isWhole(row) && isWhole(below)) && middle.cells().stream().allMatch(cell -> under(row, cell) == null
+            && under(below, cell) == null) && below.cells().stream().allMatch(cell -> under(row, cell) != null);
+        return own ? first + 2 : first;
+    }
+
     /** How far a line is below the one above it. */
     private double gap(int index) {
         return index <= 0 || index >= lines.size() ? Double.POSITIVE_INFINITY
@@ -146,7 +172,7 @@ final class Rows {
             }
         }
         if (boxed(row, next)) {
-            return !(isWhole(row) && isWhole(next)) && !areApart(row, next);
+            return !(isWhole(row) && isWhole(next)) && !areApart(row, next) && !isSpanning(row, next) && !isSpanning(next, row);
         }
         return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
@@ -154,7 +180,12 @@ final class Rows {
 
     /** Whether a line may be of one row with the one below it: a title in larger letters is no part of what stands below. */
     private static boolean alike(Line line, Line below) {
-        return line.cells().size() > 1 || below.size() > (below.cells().size() > 1 && line.text().matches("[^\\d:]{3,40}")
+        if (line.cells().size() > 1) {
+            // letters of a figure may stand beside a title
+            return below.size() > ALIKE * line.cells().get(0).size() || line.cells().get(0).size() < TITLE
+                || !NAME.matcher(line.cells().get(0).text()).matches();
+        }
+        return below.size() > (below.cells().size() > 1 && line.text().matches("[^\\d:]{3,40}")
             && line.cells().get(0).bold() ? TITLED : ALIKE) * line.size();
     }
 
@@ -182,6 +213,12 @@ final class Rows {
         return row.cells().size() > 2 && next.cells().size() == row.cells().size() && Character.isUpperCase(next.text().charAt(0))
             && next.cells().stream().filter(cell -> STANDARD.matcher(cell.text()).lookingAt()).map(cell -> under(row, cell))
                 .anyMatch(above -> above != null && STANDARD.matcher(above.text()).lookingAt());
+    }
+
+    /** Whether a cell of one line runs across many of another: running text or a title above the headings of columns. */
+    private static boolean isSpanning(Line one, Line other) {
+        return one.cells().stream().anyMatch(cell -> other.cells().stream().filter(below -> below.left() < cell.right() && below.right()
+            > cell.left()).count() >= SPANNED);
     }
 
     /** Whether each cell of two lines is a label, a colon and a value. */

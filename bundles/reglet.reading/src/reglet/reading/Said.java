@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** A sentence as words in one spelling, each with its place in the text. */
 final class Said {
     /** Numbers such as "1-1/2" stay whole; hyphens and strokes between letters part words. */
-    private static final Pattern WORD = Pattern.compile("(?:(?<=\\s)–(?=\\d)|[-+−±]?)[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+)?(?:\"|'|%"
+    private static final Pattern WORD = Pattern.compile("(?:(?<=\\s)–(?=\\d)|[-+−±]?)(?:[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+|"
+        + "\\s?[½¼¾⅛⅜⅝⅞⅓⅔])?|[½¼¾⅛⅜⅝⅞⅓⅔])(?:\"|'|%"
         + "|°\\s?[CF]?)?|[^\\s/–—()\\[\\]-]+|[–—]");
     private static final Pattern STOP = Pattern.compile(".*[,;:)]|[–—]");
 
@@ -29,7 +30,7 @@ final class Said {
         Matcher matcher = WORD.matcher(text);
         while (matcher.find()) {
             String written = matcher.group();
-            boolean figure = written.matches("[-+−±–]?[.\\d].*");
+            boolean figure = written.matches("[-+−±–]?[.\\d½¼¾⅛⅜⅝⅞⅓⅔].*");
             String plain = figure ? written.replaceAll("[,;]$", "") : Labels.plain(written);
             boolean stop = STOP.matcher(written).matches();
             if (!plain.isEmpty()) {

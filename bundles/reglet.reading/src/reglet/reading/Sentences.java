@@ -25,11 +25,16 @@ final class Sentences {
     /** "Thickness: 3/8 in" begins anew. */
     private static final Pattern LABELLED = Pattern.compile("\\p{Lu}[^:.]{2,40}:\\s+\\S");
     private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
+    /** A heading in capitals ends where words in small letters begin. */
+    private static final Pattern CAPITALS = Pattern.compile("(?=.*\\p{Lu}{4})[^\\p{Ll}]{4,60}");
     private static final Pattern SENTENCE = Pattern.compile("[.;]\\s+|[.;]$");
     /** A stop that ends no sentence: "1/4 in. ground", "No. 15". */
-    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:\\d\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr|deg)|\\b(?:no"
-        + "|approx|nom|dia|min|max|incl"
-        + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv))\\.");
+    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:[\\d½¼¾⅛⅜⅝⅞⅓⅔]\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr"
+        + "|deg)|\\b(?:no"
+        + "|approx|nom|thk|avg|temp|wt|dia|min|max|incl"
+        + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv|proc|cat|(?:sq|cu|lin)\\.? ?(?:ft|in|yd)))\\.");
+    /** "ASTM E96 Proc. A" goes on, though with a capital. */
+    private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:proc|no|cat|fig)\\.");
     private static final Pattern SAYS = Pattern.compile("(?i)\\s(?:is|are|was|were|of|measures?|exceeds?|equals"
         + "|averages)\\s(?=\\D{0,24}\\d)");
     private static final Pattern ARTICLE = Pattern.compile("(?i)^(?:its|the|their|this|all|and|with a|has a|a|an)\\s+");
@@ -85,7 +90,10 @@ final class Sentences {
             int from = 0;
             while (stop.find()) {
                 boolean starts = stop.end() >= paragraph.text().length() || Character.isUpperCase(paragraph.text().charAt(stop.end()));
-                if (starts || !ABBREVIATED.matcher(paragraph.text().substring(0, stop.start() + 1)).matches()) {
+                String said = paragraph.text().substring(0, stop.start() + 1);
+                boolean named = NAMED.matcher(said).matches() && paragraph.text().substring(stop.end())
+                    .matches("(?s)(?:\\p{Lu}\\b|\\p{Lu}*-?\\d).*");
+                if (!named && (starts || !ABBREVIATED.matcher(said).matches())) {
                     all.add(Sentence.of(paragraph.part(from, stop.start()), conditions, paragraph.text().substring(0, from)));
                     from = stop.end();
                 }
@@ -102,13 +110,17 @@ final class Sentences {
     static List<Cell> paragraphs(List<Line> lines) {
         List<Cell> all = new ArrayList<>();
         List<Cell> last = new ArrayList<>();
+        Broken broken = new Broken();
         for (Line line : lines) {
+            broken.line(line, last);
             for (Cell cell : line.cells()) {
                 boolean alone = line.cells().size() == 1;
                 int above = -1;
                 for (int i = Math.max(0, all.size() - NEAREST); i < all.size(); i++) {
-                    above = follows(last.get(i), cell) ? i : above;
+                    boolean first = all.get(i) == last.get(i);
+                    above = follows(last.get(i), cell) || first && isSetIn(last.get(i), cell) ? i : above;
                 }
+                above = above < 0 ? broken.goesOn(cell) : above;
                 if (above >= 0 && (alone || isRunning(cell) || isRunning(last.get(above)))) {
                     all.set(above, all.get(above).with(cell));
                     last.set(above, cell);
@@ -132,7 +144,16 @@ final class Sentences {
         return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0
             && in < 3 * cell.size())
             && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
-            && !LABELLED.matcher(cell.text()).lookingAt();
+            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(cell.text()) && !(CAPITALS.matcher(last.text()).matches()
+                && !CAPITALS.matcher(cell.text()).matches());
+    }
+
+    /** Whether a line is the first of a paragraph, set in or as a hanging title is, and the one below it goes on with it. */
+    private static boolean isSetIn(Cell first, Cell cell) {
+        double in = first.left() - cell.left();
+        return in >= 3 && in < 4 * cell.size() && first.right() > cell.right() - 4 * cell.size() && isRunning(first)
+            && cell.y() > first.y() && cell.y() - first.y() < 1.6 * cell.size() && Math.abs(cell.size() - first.size()) < 0.5
+            && !first.text().matches("(?s).*[.:]\\s*") && Character.isLowerCase(cell.text().codePointAt(0));
     }
 
     private void sentence(Sentence whole) {
@@ -142,7 +163,7 @@ final class Sentences {
         if (text.split("\\s+").length < 3) {
             return;
         }
-        taken.labelled(sentence);
+        taken.running(sentence);
         if (!conditions) {
             limits(sentence);
             mentions.read(whole);
@@ -179,16 +200,26 @@ final class Sentences {
             Optional<Property> property = labels.component().properties().stream().filter(one -> limit.value().property()
                 .endsWith("." + one.name()) && !Labels.isOfTheWork(one)).findFirst();
             boolean parted = property.filter(one -> one.label().contains(" and ")).isPresent() && SIDES_AND_ENDS.matcher(text).matches();
-            if (from >= 0 && property.isPresent() && limit.letters() >= LETTERS && !parted) {
+            boolean place = from >= 0 && Prose.isOfPlaces(text.substring(from + limit.written().length()));
+            if (from >= 0 && !place && property.isPresent() && limit.letters() >= LETTERS && !parted) {
                 taken.quietly(new Label(List.of(property.get()), 1, "", Optional.empty(), List.of()), property.get().label(),
-                    sentence.part(from, from + limit.written().length()), Around.of(List.of(), ASKED));
+                    sentence.part(from + amount(limit.written()), from + limit.written().length()).named(limit.written()), Around.of(
+                        List.of(), ASKED));
             }
         }
     }
 
+    /** Where the figures of a limit begin. */
+    private static int amount(String limit) {
+        Matcher figure = Pattern.compile("[.\\d½¼¾⅛⅜⅝⅞⅓⅔]").matcher(limit);
+        return figure.find() ? figure.start() : 0;
+    }
+
     private Optional<Label> subject(String words) {
         String clause = words.replaceAll("^.*(?:,| and | that | has | with | at )\\s*", "");
-        for (String written : List.of(words, clause)) {
+        // "efficiency, as measured by ASTM E2273, was"
+        String plain = words.replaceFirst("(?is),\\s*(?:as|when|tested|measured|determined|by|per|according)\\b.*$", "");
+        for (String written : List.of(words, clause, plain)) {
             String bare = written.strip();
             while (ARTICLE.matcher(bare).find()) {
                 bare = ARTICLE.matcher(bare).replaceFirst("");

@@ -24,6 +24,7 @@ final class Settling {
     /** The others are shown by other methods. */
     private static final double BY_METHOD = 0.85;
     private static final double CONTRADICTED = 0.6;
+    private static final double NEAR = 0.15;
 
     private Settling() {
     }
@@ -34,16 +35,23 @@ final class Settling {
         List<Found> settled = stated.values().stream().map(all -> settled(all, pack.property(all.get(0).value().property())
             .map(Property::method).orElse(Method.NONE))).toList();
         // what is said of all models is not said again beside what is said of each
-        return settled.stream().filter(one -> !one.model().isEmpty() || settled.stream()
-            .noneMatch(other -> !other.model().isEmpty() && other.value().property().equals(one.value().property()))).toList();
+        return settled.stream().filter(one -> !one.model().isEmpty() || settled.stream().noneMatch(other -> !other.model().isEmpty()
+            && other.value().property().equals(one.value().property()) && other.confidence() >= SheetReader.LEAST_CONFIDENCE
+            && !isLimit(one, other))).toList();
+    }
+
+    /** "No unit is thicker than 2-5/8 in." beside what each is: a limit to all models says something else. */
+    private static boolean isLimit(Found all, Found model) {
+        return all.value().compare().isPresent() && model.value().compare().isEmpty() && !same(all.value().value(), model.value().value());
     }
 
     private static Found settled(List<Found> stated, Method asked) {
         // what would not be shown disturbs nothing
         List<Found> shown = stated.stream().filter(one -> one.confidence() >= SheetReader.LEAST_CONFIDENCE).toList();
         List<Found> all = shown.isEmpty() ? stated : shown;
-        Found kept = all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparing(one -> -one.confidence())
-            .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow();
+        Found kept = fuller(all, all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparingInt(one ->
+            -Age.of(one.label())).thenComparing(one -> -one.confidence())
+            .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow());
         List<Found> others = new ArrayList<>();
         for (Found one : shown) {
             if (one != kept && isAnother(one, kept) && others.stream().allMatch(other -> isAnother(one, other))) {
@@ -54,11 +62,20 @@ final class Settling {
         if (against.isEmpty()) {
             return new Found(kept.value(), kept.label(), kept.model(), kept.confidence(), kept.doubt(), others);
         }
-        boolean told = fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
+        boolean older = others.stream().allMatch(one -> Age.of(one.label()) < Age.of(kept.label()) && fit(one, asked) <= fit(kept,
+            asked));
+        boolean told = older || fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
         Found left = against.get();
         return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), told ? BY_METHOD : CONTRADICTED),
             "The sheet also states " + left.value().text() + (left.value().method().isEmpty() || left.value().method()
                 .equals(kept.value().method()) ? "" : " by " + left.value().method()) + " on page " + left.value().page() + ".", others);
+    }
+
+    /** "Dry film 10 mils" beside "at least 10 mils": the same, said more fully. */
+    private static Found fuller(List<Found> all, Found first) {
+        return first.value().compare().isPresent() ? first : all.stream().filter(one -> one.value().compare().isPresent()
+            && one.value().value().equals(first.value().value()) && one.value().method().equals(first.value().method())
+            && first.confidence() - one.confidence() < NEAR).findFirst().orElse(first);
     }
 
     /** How well a value's method is the one asked for: its part too, the standard, or neither. */

@@ -31,6 +31,9 @@ final class SheetReader {
     private static final int PER_VALUE = 3;
     private static final int BY_METHOD = 2;
     private static final int MOST_UNREAD = 60;
+    /** Properties told of no model, from which on a sheet is about one product. */
+    private static final int BESIDE_MODELS = 3;
+    private static final double ANOTHERS = 0.45;
 
     private final List<SheetPage> pages;
     private final Pack pack;
@@ -56,6 +59,7 @@ final class SheetReader {
         Map<Component, Integer> scores = new LinkedHashMap<>();
         Sections sections = Sections.of(layouts, pack, vocabulary);
         Bounds bounds = new Bounds(pack);
+        Cues cues = new Cues(pack, vocabulary, bounds);
         Footnotes footnotes = new Footnotes(layouts, citations);
         String title = Labels.plain(Titles.head(layouts));
         Naming naming = new Naming(pack, vocabulary);
@@ -64,7 +68,7 @@ final class SheetReader {
         String text = Labels.plain(text());
         for (Component component : pack.components()) {
             if (asked.isEmpty() || component.id().equals(asked)) {
-                ValueReader reader = new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, naming);
+                ValueReader reader = new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, naming, cues);
                 reader.read(layouts);
                 readers.put(component, reader);
                 int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
@@ -89,7 +93,8 @@ final class SheetReader {
                 entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
         List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers);
         List<Found> found = components.isEmpty() ? List.of() : Fitting.fit(Settling.settle(alone(readers.get(components.get(0))
-            .found(), title), pack), components.get(0));
+            .further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),
+            readers.get(components.get(0)).headed()), pack), components.get(0));
         List<Unread> unread = new ArrayList<>(pictures());
         if (!components.isEmpty()) {
             unread.addAll(readers.get(components.get(0)).unread());
@@ -108,10 +113,16 @@ final class SheetReader {
             return likely;
         }
         Set<String> said = properties(readers.get(likely.get(0)));
-        Optional<Component> fuller = readers.keySet().stream().filter(one -> properties(readers.get(one)).size() > said.size()
-            && properties(readers.get(one)).containsAll(said)).findFirst();
+        Optional<Component> fuller = readers.keySet().stream().filter(one -> isFuller(properties(readers.get(one)), said)).findFirst();
         return fuller.filter(one -> said.size() > 1).map(one -> Stream.concat(Stream.of(one), likely.stream()).distinct().toList())
             .orElse(likely);
+    }
+
+    /** Whether more is said: all the same and further things, or twice as much with all but one of the same. */
+    private static boolean isFuller(Set<String> more, Set<String> said) {
+        long same = said.stream().filter(more::contains).count();
+        return more.size() > said.size() && same == said.size()
+            || more.size() >= 2 * said.size() - 1 && same + 1 >= said.size() && said.size() > 2;
     }
 
     /** The names of the properties that a value would be shown of. */
@@ -120,13 +131,38 @@ final class SheetReader {
             .map(found -> found.value().property().substring(found.value().property().indexOf('.') + 1)).collect(Collectors.toSet());
     }
 
-    /** The only model of a sheet, when it is what the sheet is about, is no model among others: "Oxbow 60 (each ply)" below "Oxbow 60". */
-    private static List<Found> alone(List<Found> found, String title) {
+    /**
+     * The only model of a sheet, when it is what the sheet is about, is no model among others: "Oxbow 60 (each ply)" below "Oxbow 60".
+     * Of several models the one that the sheet's title names is its own, the others are told of beside it.
+     */
+    private static List<Found> alone(List<Found> found, String product, String title, Set<String> headed) {
         Set<String> models = new LinkedHashSet<>();
-        found.stream().map(Found::model).filter(model -> !model.isEmpty()).forEach(models::add);
-        boolean only = models.size() == 1 && (" " + title + " ").contains(" " + Labels.plain(models.iterator().next()
-            .replaceAll("\\s*\\([^()]*\\)$", "")) + " ");
-        return !only ? found : found.stream().map(one -> one.of("")).toList();
+        // what stands under "Other boards" doesn't tell which is the sheet's own
+        found.stream().filter(one -> one.confidence() >= LEAST_CONFIDENCE).map(Found::model).filter(model -> !model.isEmpty())
+            .forEach(models::add);
+        if (!models.isEmpty()) {
+            // the sheet's own product may head a column beside others that says nothing new of it: "see front"
+            headed.stream().filter(model -> names(product, model)).forEach(models::add);
+        }
+        List<String> own = models.stream().filter(model -> names(models.size() == 1 ? title : product, model)).toList();
+        boolean told = found.stream().filter(one -> one.model().isEmpty() && one.confidence() >= LEAST_CONFIDENCE)
+            .map(one -> one.value().property()).distinct().count() >= BESIDE_MODELS;
+        // a sheet that bears the very name of one of them is its own
+        boolean named = own.size() == 1 && names(own.get(0).replaceAll("\\s*\\([^()]*\\)$", ""), product);
+        if (own.size() != 1 || models.size() > 1 && !told && !named) {
+            return found;
+        }
+        return found.stream().map(one -> one.model().isEmpty() ? one : one.model().equals(own.get(0)) ? one.of("")
+            : one.with(Math.min(one.confidence(), ANOTHERS), "It is of another product than the sheet's own.")).toList();
+    }
+
+    private static boolean names(String title, String model) {
+        return (" " + unmarked(title) + " ").contains(" " + unmarked(model.replaceAll("\\s*\\([^()]*\\)$", "")) + " ");
+    }
+
+    /** A name without the marks of a trade name, which may be set as letters at its end. */
+    private static String unmarked(String name) {
+        return Labels.plain(name.replaceAll("[™®©℠]", " ").replaceAll("(?<=\\p{L})(?:TM|SM)\\b|\\((?:TM|R|SM)\\)", " "));
     }
 
     private String text() {

@@ -36,14 +36,18 @@ final class TableReader {
     private final Citations citations;
     private final Taken taken;
     private final Titled titled;
+    private final ByWords byWords;
     private Layout layout;
     private Columns table;
     private double end;
+    /** Whether the first amount in a row tells of which product it is. */
+    private boolean keyed;
     private List<Citation> group = List.of();
     /** A label alone on the line above. */
     private Cell begun;
 
-    TableReader(Labels labels, Citations citations, Taken taken, Titled titled) {
+    TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations) {
+        this.byWords = new ByWords(labels, taken, designations);
         this.titled = titled;
         this.labels = labels;
         this.citations = citations;
@@ -86,8 +90,7 @@ final class TableReader {
             start(composed.get(), rows, index, rows.get(heads.get().first() - 1).y());
             return heads.get().first() - index;
         }
-        Optional<Columns> heading = Columns.heading(row, labels).or(() -> index + 1 < rows.size() ? Columns.unnamed(row,
-            rows.get(index + 1), labels) : Optional.empty());
+        Optional<Columns> heading = Columns.heading(row, labels).or(() -> Columns.unnamed(rows, index, labels));
         if (heading.isEmpty()) {
             return 0;
         }
@@ -123,13 +126,28 @@ final class TableReader {
     private void start(Columns columns, List<Line> rows, int index, double at) {
         table = columns.byRows() && areNamed(columns, rows, at) ? columns.named() : columns.above(rows.stream().filter(row -> row.y() > at
             + 1).limit(JUDGED).toList());
+        table = table.byRows() ? byWords.columns(table, rows.stream().filter(row -> row.y() > at + 1).limit(JUDGED).toList()) : table;
         Optional<Cell> title = index > 0 ? title(rows.get(index - 1), rows.get(index)) : Optional.empty();
         taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
         titled.part(layout, title);
         end = at;
+        if (!table.byRows()) {
+            taken.headed(table.of(Role.MODEL).stream().map(column -> shortEnough(column.head().text()))
+                .filter(name -> !name.isEmpty()).toList());
+        }
         thicknesses();
+        keyed = isKeyed(rows.stream().filter(row -> row.y() > at + 1).limit(2).toList());
         // "Requirement of ASTM C1670" is said of all rows
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
+    }
+
+    /** Whether each row is of a product so thick: "Thickness | R-value" above "1 in. | 6.5" and "2 in. | 13". */
+    private boolean isKeyed(List<Line> rows) {
+        Column first = table.all().get(0);
+        return table.byRows() && table.of(Role.MODEL).isEmpty() && first.role() == Role.PROPERTY && table.of(Role.PROPERTY).size() > 1
+            && rows.size() == 2 && rows.stream().allMatch(row -> row.cells().size() == table.all().size()
+                && LENGTH.matcher(row.cells().get(0).text()).matches()) && !rows.get(0).cells().get(0).text().equals(rows.get(1).cells()
+                    .get(0).text());
     }
 
     /** Columns headed "1 in.", "1-1/2 in." are of products that thick. */
@@ -214,15 +232,18 @@ final class TableReader {
     }
 
     private boolean byRows(Map<Column, Cell> cells) {
-        String model = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        String model = (keyed ? table.all().stream().limit(1) : table.of(Role.MODEL).stream()).map(cells::get).filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
         boolean any = false;
+        table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
             Optional<Label> label = labels.read(column.head().text());
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
-                any |= taken.value(label.get(), column.head().text(), value, new Around("", methods.isEmpty() ? label.get().methods()
-                    : methods, shortEnough(model), Optional.empty(), SURE));
+                Around around = new Around("", methods.isEmpty() ? label.get().methods() : methods, shortEnough(model), Optional.empty(),
+                    SURE);
+                any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
+                    : taken.value(label.get(), column.head().text(), value, around);
             }
         }
         if (any) {
@@ -236,7 +257,7 @@ final class TableReader {
         return Math.abs(one.middle() - column.head().middle()) <= Math.abs(other.middle() - column.head().middle()) ? one : other;
     }
 
-    private static String shortEnough(String model) {
+    static String shortEnough(String model) {
         return model.length() <= LONGEST_MODEL ? model : "";
     }
 
@@ -251,8 +272,12 @@ final class TableReader {
             return true;
         }
         taken.labelled(labelCell);
-        Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())));
+        Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())))
+            .or(() -> byWords.row(table, cells));
         begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : null;
+        if (label.isEmpty() && (byWords.designated(table, cells) || classed(row, cells, labelCell))) {
+            return true;
+        }
         if (label.isEmpty() && pairs(row, cells, labelCell)) {
             return true;
         }
@@ -278,6 +303,11 @@ final class TableReader {
             return true;
         }
         Meant meant = new Meant(table, cells);
+        String asked = label.get().properties().get(0).type().unit().map(unit -> unit.symbol()).orElse("");
+        if (models.isEmpty() && !asked.isEmpty() && stated.stream().map(meant::unit).distinct().count() > 1) {
+            // of a result in two systems of units the one in the pack's, which isn't rounded
+            stated = stated.stream().sorted(Comparator.comparing(column -> !meant.unit(column).equals(asked))).toList();
+        }
         if (stated.isEmpty() || stated.stream().allMatch(column -> Reading.isMissing(cells.get(column).text()))) {
             if (stated.size() == 1 && taken.untested(label.get(), labelCell.text(), cells.get(stated.get(0)), methods().of(row, cells,
                 labelCell, cells.get(stated.get(0)), label.get()))) {
@@ -288,9 +318,15 @@ final class TableReader {
         for (Column column : stated) {
             Cell value = cells.get(column);
             List<Citation> methods = citations.narrowed(methods().of(row, cells, labelCell, value, label.get()), column.head().text());
+            Optional<Cell> met = table.of(Role.REQUIRED).stream().map(cells::get).filter(cell -> cell != null).findFirst()
+                .filter(required -> Met.isMet(label.get().properties().get(0), required, value));
             String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : "";
-            boolean read = taken.value(label.get(), labelCell.text(), value, new Around(meant.unit(column), methods, shortEnough(model),
-                meant.sense(column), SURE * across.share()));
+            String written = labelCell.text() + (Columns.isOfCondition(column) ? ", " + column.head().text() : "");
+            Around around = new Around(meant.unit(column), methods, shortEnough(model), meant.sense(column), SURE * across.share());
+            if (met.isPresent()) {
+                taken.said(label.get().properties().get(0), "yes", value, around);
+            }
+            boolean read = met.isPresent() || taken.value(label.get(), written, value, around);
             any |= read;
             if (read && models.isEmpty() && !stated.stream().allMatch(Columns::isOfCondition)) {
                 // further columns say the same in another system of units
@@ -298,6 +334,19 @@ final class TableReader {
             }
         }
         return any || !stated.isEmpty();
+    }
+
+    /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
+    private boolean classed(Line row, Map<Column, Cell> cells, Cell labelCell) {
+        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        Optional<Cell> method = table.of(Role.METHOD).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        if (value.isEmpty() || method.isEmpty() || !value.get().text().matches("(?i)(?:type|class|grade|level) \\w{1,3}")) {
+            return false;
+        }
+        List<Citation> cited = citations.in(method.get().text());
+        Optional<Label> label = cited.size() == 1 ? labels.classified(cited.get(0).name(), cited) : Optional.empty();
+        return label.isPresent() && taken.quietly(label.get(), labelCell.text(), value.get(), new Around("", cited, "", Optional.empty(),
+            SURE));
     }
 
     /** "Weep holes at" above "head | no | yes": a label that began on a line of its own. */

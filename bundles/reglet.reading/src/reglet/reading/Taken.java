@@ -1,13 +1,11 @@
 package reglet.reading;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -31,6 +29,7 @@ import reglet.reading.Reading.Read;
 /** Takes down the values of one component as they are come across, and what could not be understood. */
 final class Taken {
     private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*(?:not|never|not yet) (?:been )?(?:tested|run|evaluated)\\b.*");
+    private static final Pattern SALT = Pattern.compile("(?i)\\bsalt[ -](?:spray|fog)");
     private static final double HIDDEN = 0.6;
     private static final double ELSEWHERE = 0.45;
     private static final double REPEATED = 0.9;
@@ -41,6 +40,8 @@ final class Taken {
     private static final double WITHIN = 0.82;
     private static final double BY_NOTE = 0.97;
     private static final double ANOTHER = 0.88;
+    private static final Pattern SENSE_BEFORE = Pattern.compile("(?i)(?:[≥≤<>]=?|\\b(?:min(?:imum)?|max(?:imum)?)\\b\\.?(?: of)?|\\b(?:at (?:least|most)"
+        + "|(?:not|no) (?:less|more) than|up to|within))\\s*$");
     /** Answers whatever is asked. */
     private static final Pattern ANSWER = Pattern.compile("(?i)(?:yes|no|none|pass(?:ed|es)?|fail(?:ed|s)?|n|y|included|required"
         + "|provided|not .*)\\b.*");
@@ -53,12 +54,13 @@ final class Taken {
     private final Footnotes footnotes;
     private final List<Found> found = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
-    /** The title above the table that a value stands in. */
-    private final Map<Found, String> titles = new IdentityHashMap<>();
+    private final Set<String> headed = new LinkedHashSet<>();
+    private final TableTitles titles = new TableTitles();
     private Layout layout;
-    private String title = "";
     private final Topics topics = new Topics();
     private boolean elsewhere;
+    /** Whether the title of the table at hand says that it is about what else the maker has. */
+    private boolean others;
     private Cell labelled;
 
     /**
@@ -87,7 +89,7 @@ final class Taken {
 
     void page(Layout next) {
         layout = next;
-        title = "";
+        titles.title("");
         topics.page();
         elsewhere = false;
     }
@@ -98,7 +100,8 @@ final class Taken {
 
     /** The title of the table that is read; "" outside tables. */
     void title(String next) {
-        title = next;
+        titles.title(next);
+        others = Topics.isOfOthers(next);
     }
 
     /** The row that is read next: it may head others. */
@@ -108,36 +111,30 @@ final class Taken {
         labelled = null;
     }
 
+    /** What is taken down next says something of the product wherever it stands. */
+    void anywhere() {
+        elsewhere = false;
+    }
+
     /** The label of the values that are taken down next. */
     void labelled(Cell label) {
         labelled = label;
-        elsewhere = topics.elsewhere(label);
+        elsewhere = topics.elsewhere(label, false) || others;
+    }
+
+    /** The sentence whose values are taken down next. */
+    void running(Cell sentence) {
+        labelled = sentence;
+        elsewhere = topics.elsewhere(sentence, true);
     }
 
     /** What was found. Where several tables state the same property, each under a title of its own, the titles name the models. */
     List<Found> found() {
-        Set<String> several = new HashSet<>();
-        for (Found one : found) {
-            String own = titles.getOrDefault(one, "");
-            boolean elsewhere = found.stream().anyMatch(other -> other.value().property().equals(one.value().property())
-                && !titles.getOrDefault(other, "").isEmpty() && !titles.get(other).equals(own));
-            if (one.model().isEmpty() && !own.isEmpty() && elsewhere) {
-                several.add(own);
-            }
-        }
-        return found.stream().map(one -> several.contains(titles.getOrDefault(one, "")) && one.model().isEmpty()
-            ? one.of(titles.get(one)) : one).toList();
+        return titles.named(found);
     }
 
     List<Unread> unread() {
         return unread;
-    }
-
-    /** The words of a cell without the standards in it. */
-    static String bare(Cell cell, List<Citation> cited) {
-        return Citations.without(cell.text(), cited).replaceAll("[(\\[]\\s*[)\\]]", " ")
-            .replaceAll("(?i)\\b(?:per|to|by|tested to|when tested to|in accordance with)\\s*[.,;]?\\s*$", "")
-            .replaceAll("[\\s,;:–-]+$", "").replaceAll("\\s+", " ").strip();
     }
 
     /** Whether a value of a property was taken down of one of several models. */
@@ -154,6 +151,37 @@ final class Taken {
     /** Whether a value of the property with that name was taken down that will be shown. */
     boolean has(String name) {
         return component.property(name).filter(this::has).isPresent();
+    }
+
+    /**
+     * What a column or row is about that no name says: the only property that isn't taken down yet of which each of the cells says a word,
+     * not all of them the same.
+     */
+    Optional<Property> told(List<Cell> cells) {
+        List<Property> told = component.properties().stream().filter(property -> property.type().kind() == Kind.WORD && !property.type()
+            .words().isEmpty() && !has(property) && !hasOfModels(property)).filter(property -> {
+                List<String> words = cells.stream().map(cell -> reading.read(property, cell.text(), "")).flatMap(Optional::stream)
+                    .map(read -> read.value().text()).toList();
+                return words.size() == cells.size() && words.stream().distinct().count() > 1;
+            }).toList();
+        return told.size() == 1 ? Optional.of(told.get(0)) : Optional.empty();
+    }
+
+    /** Whether two texts are different amounts of a property. */
+    boolean differ(Property property, String one, String other) {
+        Optional<Value> first = reading.read(property, one, "").map(Read::value);
+        Optional<Value> second = reading.read(property, other, "").map(Read::value);
+        return first.isPresent() && second.isPresent() && first.get() instanceof Quantity a && second.get() instanceof Quantity b
+            && Math.abs(a.si() - b.si()) > 0.06 * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+    }
+
+    /** Notes the models that head the columns of a table, of which it may say nothing that can be read. */
+    void headed(List<String> models) {
+        headed.addAll(models);
+    }
+
+    Set<String> headed() {
+        return headed;
     }
 
     /** The models that values were taken down of. */
@@ -177,7 +205,7 @@ final class Taken {
 
     /** Takes down a value; false when there is none or it can't be understood. */
     boolean quietly(Label label, String written, Cell cell, Around around) {
-        String text = bare(cell, citations.in(cell.text()));
+        String text = Bare.of(cell, citations.in(cell.text()));
         if (text.isEmpty() || Reading.isMissing(text)) {
             return false;
         }
@@ -186,6 +214,9 @@ final class Taken {
         }
         Property first = null;
         for (Property property : label.properties()) {
+            if (isOfOther(property, cell.text(), text)) {
+                continue;
+            }
             Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit : label.unit());
             if (read.isPresent() && bounds.holds(path(property), read.get().value())) {
                 add(property, label, written, cell, read.get(), around);
@@ -204,7 +235,16 @@ final class Taken {
             }
             return around.share >= RUNNING;
         }
-        return !repeated(label, written, text).equals(text) && repeating(label, written, cell, around, repeated(label, written, text));
+        return !Bare.unrepeated(label, written, text).equals(text) && repeating(label, written, cell, around, Bare.unrepeated(label,
+            written, text));
+    }
+
+    /** "D226 Type I" is no type by the standard that a property is classified by. */
+    private boolean isOfOther(Property property, String written, String bare) {
+        String asked = property.method().standard();
+        List<Citation> cited = asked.isEmpty() || !bare.matches("(?i)type \\w{1,3}") ? List.of() : citations.in(written);
+        return !cited.isEmpty() && cited.stream().noneMatch(one -> one.name().startsWith(asked)) && cited.stream().allMatch(one -> one
+            .name().startsWith("ASTM"));
     }
 
     /** "Staining | Not tested" answers whether it was tested; false where nobody asks that. */
@@ -222,7 +262,7 @@ final class Taken {
     private boolean several(Label label, String written, Cell cell, Around around) {
         Property property = label.properties().get(0);
         List<Cell> parts = property.type().kind() == Kind.QUANTITY ? Paired.amounts(cell) : List.of();
-        List<Read> reads = parts.stream().map(part -> reading.read(property, bare(part, citations.in(part.text())), ""))
+        List<Read> reads = parts.stream().map(part -> reading.read(property, Bare.of(part, citations.in(part.text())), ""))
             .flatMap(Optional::stream).filter(read -> read.value() instanceof Quantity && bounds.holds(path(property),
                 read.value())).toList();
         if (parts.isEmpty() || reads.size() < parts.size()) {
@@ -250,41 +290,35 @@ final class Taken {
         return false;
     }
 
-    /** A text without words at its ends that say once more what the label says: "hem: 1/2 in hemmed edge", "fire: flame spread 25". */
-    private static String repeated(Label label, String written, String text) {
-        Set<String> said = new HashSet<>(List.of("edge", "thick", "total"));
-        said.addAll(List.of(Labels.plain(written).split(" ")));
-        label.properties().forEach(property -> said.addAll(List.of(Labels.plain(property.label()).split(" "))));
-        String rest = text;
-        while (rest.matches("(?s).*\\d.*\\s\\p{L}{3,}\\.?") && said.contains(Labels.plain(rest.substring(rest.lastIndexOf(' '))))) {
-            rest = rest.substring(0, rest.lastIndexOf(' ')).strip();
-        }
-        while (rest.matches("(?s)\\p{L}{3,}[:,]?\\s.*\\d.*") && said.contains(Labels.plain(rest.substring(0, rest.indexOf(' '))))) {
-            rest = rest.substring(rest.indexOf(' ')).strip();
-        }
-        return rest;
-    }
-
     /** Takes down a value, or that it can't be understood. */
     boolean value(Label label, String written, Cell cell, Around around) {
-        String text = bare(cell, citations.in(cell.text()));
+        String text = Bare.of(cell, citations.in(cell.text()));
         if (text.isEmpty() || Reading.isMissing(text)) {
             return false;
         }
         if (quietly(label, written, cell, around)) {
-            for (int comma = text.equals(cell.text()) ? text.indexOf(", ") : -1; comma > 0; comma = text.indexOf(", ", comma + 1)) {
-                // "Diamond mesh, self-furring"
-                int end = text.indexOf(", ", comma + 1) < 0 ? text.length() : text.indexOf(", ", comma + 1);
-                another(label, written, cell.part(comma + 2, end), text.substring(comma + 2, end), around);
-            }
+            others(label, written, cell, text, around);
             return true;
         }
-        if (within(label, written, cell, text, around) || another(label, written, cell, text, around)) {
+        if (within(label, written, cell, text, around)) {
+            return true;
+        }
+        if (another(label, written, cell, text, around)) {
+            others(label, written, cell, text, around);
             return true;
         }
         unread.add(new Unread(layout.page(), Optional.of(layout.shown(cell)), written.strip() + ": " + cell.text(),
             "it is no value of this property that can be understood"));
         return false;
+    }
+
+    /**
+     * "Diamond mesh, self-furring", "Self-furring, paper backed (Grade D, 60 min.)": what stands behind commas may tell other properties.
+     */
+    private void others(Label label, String written, Cell cell, String text, Around around) {
+        for (int[] part : text.equals(cell.text()) ? Bare.behindCommas(text) : List.<int[]>of()) {
+            another(label, written, cell.part(part[0], part[1]), text.substring(part[0], part[1]), around);
+        }
     }
 
     /** Takes down the only amount among other words that may be one. */
@@ -297,10 +331,14 @@ final class Taken {
                 .filter(read -> bounds.holds(path(property), read.value())).isPresent()).toList();
             int from = amounts.size() == 1 ? cell.text().indexOf(amounts.get(0)) : -1;
             // "2.5 or 3.4 lb"
-            boolean either = from > 0 && cell.text().substring(0, from).matches("(?s).*\\d\\S*\\s*(?:or|and|&|/|,|to|[-–—])\\s*");
+            boolean either = from > 0 && cell.text().substring(0, from).matches("(?s).*\\d\\S*\\s*(?:or|and|&|/|,|to|x|×|by|[-–—])\\s*");
             if (from >= 0 && !either) {
-                Cell part = cell.part(from, from + amounts.get(0).length());
-                add(property, label, written, part, reading.read(property, amounts.get(0), "").orElseThrow().with(WITHIN,
+                // "min. 2 in. on all edges"
+                Matcher sense = SENSE_BEFORE.matcher(cell.text().substring(0, from));
+                int start = sense.find() && reading.read(property, cell.text().substring(sense.start(), from + amounts.get(0).length()), "")
+                    .isPresent() ? sense.start() : from;
+                Cell part = cell.part(start, from + amounts.get(0).length());
+                add(property, label, written, part, reading.read(property, part.text(), "").orElseThrow().with(WITHIN,
                     "Other words stand with it: " + cell.text() + "."), around);
                 return true;
             }
@@ -333,7 +371,9 @@ final class Taken {
 
     private void add(Property property, Label label, String written, Cell cell, Read read, Around around) {
         List<Citation> noted = around.methods.isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
-        Optional<Citation> method = method(property, noted.isEmpty() ? around.methods : noted);
+        // how long a coat stands salt spray isn't what shows which it is
+        boolean endures = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
+        Optional<Citation> method = endures ? Optional.empty() : method(property, noted.isEmpty() ? around.methods : noted);
         boolean amount = property.type().kind() == Kind.QUANTITY;
         Optional<Compare> compare = read.compare().or(() -> amount ? label.sense().or(around::sense) : Optional.empty());
         if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TIME && property.compare() == Compare.AT_LEAST) {
@@ -343,6 +383,10 @@ final class Taken {
         if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TEMPERATURE) {
             // "above 90 °F fog the coat" says where a limit lies, and not that it may lie higher
             compare = compare.filter(one -> !property.label().contains(" above ") || one != Compare.AT_LEAST);
+        }
+        if (amount && read.value() instanceof Quantity share && share.dimension() == Dimension.RATIO && share.si() >= 1) {
+            // "over 100 % of its back" tells where
+            compare = compare.filter(one -> one != Compare.AT_LEAST);
         }
         SheetValue value = new SheetValue(path(property), read.value(), compare,
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
@@ -354,8 +398,39 @@ final class Taken {
             another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
                 : read.doubt());
         found.add(one);
-        if (!title.isEmpty()) {
-            titles.put(one, title);
+        titles.note(one);
+    }
+
+    /** Gives the amounts of a property on a page that are told without a sense the one that a note says they have. */
+    void meant(Property property, int page, Compare sense) {
+        for (int i = 0; i < found.size(); i++) {
+            Found one = found.get(i);
+            SheetValue value = one.value();
+            if (value.property().equals(path(property)) && value.page() == page && value.compare().isEmpty() && value
+                .value() instanceof Quantity) {
+                Found limit = new Found(new SheetValue(value.property(), value.value(), Optional.of(sense), value.method(), value.edition(),
+                    value.text(), page, value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt(),
+                        one.also());
+                found.set(i, limit);
+                titles.replace(one, limit);
+            }
+        }
+    }
+
+    /** Gives the amounts of a property on a page, where none stands with a standard of its own, the one that a note names for them. */
+    void by(Property property, int page, Citation citation) {
+        boolean own = found.stream().anyMatch(one -> one.value().property().equals(path(property)) && !one.value().method().isEmpty());
+        for (int i = 0; i < found.size() && !own; i++) {
+            Found one = found.get(i);
+            if (one.value().property().equals(path(property)) && one.value().page() == page) {
+                SheetValue value = one.value();
+                Found shown = new Found(new SheetValue(value.property(), value.value(), value.compare(), citation.name(),
+                    citation.edition(),
+                    value.text(), page, value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt(),
+                        one.also());
+                found.set(i, shown);
+                titles.replace(one, shown);
+            }
         }
     }
 

@@ -46,8 +46,13 @@ final class Titles {
         return subject;
     }
 
+    /** A text without what the product is for or goes with. */
+    static String ofItself(String text) {
+        return APART.matcher(text).replaceFirst("");
+    }
+
     /** The first sentences of running text, which say what the product is. */
-    private static List<String> described(List<Layout> layouts) {
+    static List<String> described(List<Layout> layouts) {
         return layouts.stream().limit(1).flatMap(layout -> layout.sentences().stream()).map(sentence -> sentence.cell().text())
             .filter(text -> text.split("\\s+").length >= DESCRIBING && !ITEM.matcher(text).lookingAt()).limit(1).toList();
     }

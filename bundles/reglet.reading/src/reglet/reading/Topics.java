@@ -12,38 +12,63 @@ final class Topics {
     /** Points by which labels may be set in below their heading, or out. */
     private static final double SET_IN = 40;
     private static final double SET_OUT = 6;
+    /** "Sister products", "Other Halden flashings": what else the maker has. */
+    private static final Pattern OTHERS = Pattern.compile("(?:(?:our|the) )?(?:sister|related|companion|similar) .*|(?:our |the )?other (?!(?:.* )?"
+        + "(?:property|data|test|result|information|characteristic|requirement|value|use|feature|note|consideration|performance)\\b).*"
+        + "|(?:.* )?(?:product|of the) (?:family|line)|.* from the same maker");
+    private static final Pattern COVERAGE = Pattern.compile("(?:.* )?coverage(?: .*)?");
     private static final Pattern ELSEWHERE = Pattern.compile("(?:(?:.* )?(?:on|to|for|over) )?(?:roof|roofing|floor|ceiling)|"
         + "(?:.* )?(?:packaging|packing|package|pallet|carton|shipping|delivery"
-        + "|storage|warranty|ordering|liner|fabric|geotextile|filter|bag|pail|cartridge|coverage|accessory|primer|safety|freight)"
+        + "|storage|shelf life|warranty|ordering|liner|fabric|geotextile|filter|bag|pail|cartridge|coverage|accessory|primer|safety|freight|yield)"
         + "(?: (?:data|information|detail|dimension|size|property|only|and .*))?");
+
+    /** "Thickness and coverage" is about both. */
+    private static final Pattern ALSO_HERE = Pattern.compile("(?:.* )?(?:thickness|film|build|application|performance|size|dimension|weight) (?:and|or) .*");
 
     private final List<Heading> headings = new ArrayList<>();
 
-    private record Heading(double left, double y, boolean elsewhere) {
+    /** A heading; {@code coverage}: of how far a pail goes, where running text also says what dries on the wall. */
+    private record Heading(double left, double y, boolean elsewhere, boolean coverage) {
     }
 
     void page() {
         headings.clear();
     }
 
+    /** Whether a heading is about something else than the product. */
+    static boolean isElsewhere(String heading) {
+        return ELSEWHERE.matcher(Labels.plain(heading)).matches();
+    }
+
+    /** Whether a title is of what else the maker has. */
+    static boolean isOfOthers(String title) {
+        return OTHERS.matcher(Labels.plain(title)).matches();
+    }
+
     /** Notes the headings in a row: a few words without figures, alone or bold. */
     void row(Line row) {
         for (Cell cell : row.cells()) {
-            boolean words = cell.text().matches("[^\\d:=]*\\p{L}[^\\d:=]*:?\\s*") && cell.text().strip().split("\\s+").length <= MOST_WORDS;
-            if (words && (cell.bold() || row.cells().size() == 1)) {
-                headings.add(new Heading(cell.left(), cell.y(), ELSEWHERE.matcher(Labels.plain(cell.text())).matches()));
+            String text = cell.text().replaceFirst("^\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+(?=\\p{Lu})", "");
+            boolean words = text.matches("[^\\d:=]*\\p{L}[^\\d:=]*:?\\s*") && text.strip().split("\\s+").length <= MOST_WORDS;
+            // a bold label of a row of figures heads nothing
+            boolean figured = row.cells().stream().anyMatch(other -> other.left() > cell.right()
+                && other.text().matches("[^\\p{L}]*\\d.*"));
+            if (words && (cell.bold() && !figured || row.cells().size() == 1)) {
+                headings.add(new Heading(cell.left(), cell.y(), OTHERS.matcher(Labels.plain(text)).matches()
+                    || ELSEWHERE.matcher(Labels.plain(text)).matches() && !ALSO_HERE.matcher(Labels.plain(text)).matches(),
+                        COVERAGE.matcher(Labels.plain(text)).matches()));
             }
         }
     }
 
-    /** Whether a label stands under a heading that is about something else than the product. */
-    boolean elsewhere(Cell label) {
+    /** Whether a label, or a sentence, stands under a heading that is about something else than the product. */
+    boolean elsewhere(Cell label, boolean running) {
         Heading last = null;
         for (Heading heading : headings) {
             boolean above = heading.left >= label.left() - SET_IN && heading.left <= label.left() + SET_OUT
                 && heading.y < Math.max(label.y(), label.low()) - 1;
             last = above ? heading : last;
         }
-        return last != null && last.elsewhere;
+        return last != null && last.elsewhere && !(running && last.coverage);
     }
 }

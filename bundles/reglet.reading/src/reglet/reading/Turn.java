@@ -70,7 +70,12 @@ record Turn(List<String> parts) {
             return place;
         }
         if (wanted.equals(SOME)) {
+            boolean before = parts.get(parts.size() - 1).equals(AMOUNT) && part + 1 < parts.size() && !parts.get(part + 1).equals("and");
             for (int skipped = 0; skipped <= MOST && word + skipped <= said.size(); skipped++) {
+                if (before && skipped > 0 && isAmount(said, word + skipped - 1, amount)) {
+                    // "upper courses 6 in. over lower courses, vertical joints 8 in.": the nearer amount is meant
+                    return null;
+                }
                 Place place = match(said, start, word + skipped, part + 1, from, to, amount);
                 if (place != null) {
                     return place;
@@ -79,7 +84,21 @@ record Turn(List<String> parts) {
             return null;
         }
         // a word of the pack may be one of several: "cover|covered"
-        return word < said.size() && isOne(wanted, said.at(word).plain()) ? match(said, start, word + 1, part + 1, from, to, amount) : null;
+        return word < said.size() && isOne(wanted, said.at(word).plain()) && !isSense(said, word, part) ? match(said, start, word + 1, part + 1, from, to, amount) : null;
+    }
+
+    /** The "at" of "2 in. at least and vertical joints 6 in.", where the turn looks for a place. */
+    private boolean isSense(Said said, int word, int part) {
+        String next = word + 1 < said.size() ? said.at(word + 1).plain() : "";
+        return said.at(word).plain().equals("at") && (next.equals("least") || next.equals("most"))
+            && !(part + 1 < parts.size() && (parts.get(part + 1).equals(AMOUNT) || isOne(parts.get(part + 1), next)));
+    }
+
+    private static boolean isAmount(Said said, int word, IntUnaryOperator amount) {
+        // "steel studs (33 mil or more) at 16 in.": what is put in brackets isn't what is meant
+        int from = said.at(word).from();
+        boolean inBrackets = from > 0 && said.text().charAt(from - 1) == '(';
+        return !inBrackets && Stretches.isFigure(said.at(word).plain()) && amount.applyAsInt(word) > 0;
     }
 
     static boolean isOne(String wanted, String word) {

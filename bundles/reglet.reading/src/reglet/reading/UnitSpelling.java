@@ -19,6 +19,8 @@ final class UnitSpelling {
     /** Units that nothing in the pack is told in, such as kN/m. */
     private static final Pattern SI = Pattern.compile("[kMmc]?(?:N|Pa|g|m|L)(?:[²³])?(?:\\s?[/·]\\s?[\\p{L}²³·()]{1,10})?");
     private static final Pattern TWO = Pattern.compile("(\\S.*?)\\s*[(\\[](.+)[)\\]]");
+    /** "cfm/ft² @ 75 Pa (L/s·m²)": at what it was measured. */
+    private static final Pattern AT = Pattern.compile("\\s*(?:@|\\bat\\b)\\s*[\\d.,]+\\s*\\p{L}+\\s*(?=[(\\[])");
     private static final int MOST_SEEN = 20_000;
 
     static {
@@ -26,6 +28,8 @@ final class UnitSpelling {
             unit.spellings().forEach(spelling -> PLAIN.putIfAbsent(plain(spelling), unit));
             PLAIN.putIfAbsent(plain(unit.symbol()), unit);
         }
+        PLAIN.put(plain("kN/m²"), Unit.KPA);
+        PLAIN.put(plain("N/mm²"), Unit.MPA);
         PLAIN.remove("");
     }
 
@@ -49,7 +53,7 @@ final class UnitSpelling {
 
     /** The first of two units that amounts in two systems are meant in: "in. (mm)". */
     static Optional<String> firstOf(String written) {
-        Matcher two = TWO.matcher(written.strip());
+        Matcher two = TWO.matcher(AT.matcher(written.strip()).replaceFirst(" "));
         boolean both = two.matches() && isUnit(two.group(1)) && (isUnit(two.group(2)) || SI.matcher(two.group(2)).matches());
         return both ? Optional.of(two.group(1)) : Optional.empty();
     }
@@ -71,7 +75,7 @@ final class UnitSpelling {
             .replace('*', ' ').replace('⋅', ' ').replace('•', ' ').replace("μ", "µ").replaceAll("[()\\[\\]]", " ").replace("deg.", "deg ")
             .replaceAll("\\bu\\.?s\\.?\\s+(?=perm)", "").replace("#", "lb").replaceAll("\\bp\\.s\\.([if])\\b\\.?", "ps$1")
             .replaceAll("\\s+(?:of\\s+)?width$", "");
-        text = text.replaceAll("\\bper\\b", "/").replaceAll("\\bs\\.?f\\.?\\b", "sq ft ").replaceAll("\\bs\\.?y\\.?\\b", "sq yd ")
+        text = text.replaceAll("\\b(?:linear|lineal|lin)\\b\\.?\\s*(?=f)", "").replaceAll("\\bper\\b", "/").replaceAll("\\bs\\.?f\\.?\\b", "sq ft ").replaceAll("\\bs\\.?y\\.?\\b", "sq yd ")
             .replaceAll("\\bsquare\\b|\\bsq\\b\\.?", " sq ").replaceAll("\\bcubic\\b|\\bcu\\b\\.?", " cu ")
             .replaceAll("\\b(?:pounds?|lbs?)\\b\\.?", "lb").replaceAll("\\b(?:ounces?|oz)\\b\\.?", "oz")
             .replaceAll("\\b(?:inches|inch|in)\\b\\.?", "in").replaceAll("\\b(?:feet|foot|ft)\\b\\.?", "ft")

@@ -1,6 +1,7 @@
 package reglet.reading;
 
 import java.util.List;
+import java.util.Set;
 
 import reglet.model.Component;
 import reglet.model.SheetReading.Found;
@@ -17,29 +18,41 @@ final class ValueReader {
     private final Sentences sentences;
     private final Mentions mentions;
     private final Stacks stacks;
+    private final Rolls rolls;
     private final Kinds kinds;
     private final Sayings sayings;
     private final Reported reported;
+    private final Prose prose;
+    private boolean report;
+    private final Standing standing;
 
     ValueReader(Vocabulary vocabulary, Component component, Citations citations, Sections sections, Bounds bounds,
-            Footnotes footnotes, Naming naming) {
+            Footnotes footnotes, Naming naming, Cues cues) {
         Labels labels = new Labels(vocabulary, component, citations);
         Reading reading = new Reading(vocabulary, component);
         taken = new Taken(component, citations, reading, sections, bounds, footnotes);
         titled = new Titled(vocabulary, component);
-        tables = new TableReader(labels, citations, taken, titled);
-        lists = new ListReader(labels, citations, reading, taken);
         designations = new Designations(component, citations, reading, taken);
+        tables = new TableReader(labels, citations, taken, titled, designations);
+        lists = new ListReader(labels, citations, reading, taken);
         mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
         sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
         stacks = new Stacks(labels, citations, taken);
+        rolls = new Rolls(labels, taken);
         kinds = new Kinds(vocabulary, component, taken);
         sayings = new Sayings(component, vocabulary, citations, taken);
         reported = new Reported(component, taken);
+        prose = new Prose(component, cues, bounds, naming, reading, mentions, taken);
+        standing = new Standing(labels, citations, taken);
     }
 
     List<Found> found() {
         return taken.found();
+    }
+
+    /** The models that head columns of tables. */
+    Set<String> headed() {
+        return taken.headed();
     }
 
     List<Unread> unread() {
@@ -48,14 +61,22 @@ final class ValueReader {
 
     /** Reads the pages, each of them first by its tables and lists, and all of them for what is said in words alone. */
     void read(List<Layout> layouts) {
-        boolean report = ReportReader.isReport(layouts);
+        report = ReportReader.isReport(layouts);
         mentions.report(report);
         sentences.report(report);
         sayings.report(report);
         layouts.forEach(this::read);
         titled.take(taken);
+        sayings.ofModels(layouts);
         sayings.read(layouts);
         reported.read(layouts);
+        standing.read(layouts);
+    }
+
+    /** Reads once more, for amounts that only the words round them tell of: of the component that the sheet turned out to be about. */
+    ValueReader further(List<Layout> layouts) {
+        prose.read(layouts, report);
+        return this;
     }
 
     private void read(Layout layout) {
@@ -79,7 +100,10 @@ final class ValueReader {
             designations.read(rows.get(i), layout);
         }
         taken.title("");
+        Items.of(layout).forEach(item -> mentions.of(item.model(), item.sentence()));
+        rolls.read(layout);
         sentences.read(layout);
+        taken.anywhere();
         kinds.read(layout);
     }
 }

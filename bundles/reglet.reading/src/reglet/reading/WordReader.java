@@ -3,6 +3,7 @@ package reglet.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 import reglet.model.Component;
@@ -17,11 +18,28 @@ import reglet.reading.Reading.Read;
 /** Reads what a sheet writes for a property that is told in words: one of a list, a step of a scale, several, or yes and no. */
 final class WordReader {
     /** "No staining" answers another question than "no", so what follows has to be set apart. */
-    private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|included|provided|required|✓|✔)(?:\\s*[,"
+    private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
+        + "|included|provided|required|✓|✔)(?:\\s*[,"
         + ";.(–-].*)?\\s*", Pattern.DOTALL);
     private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
         + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
         Pattern.DOTALL);
+
+    /** "1/4" dia., 8" o.c.", "3/16 in. slots": an answer to whether there are any. */
+    private static final Pattern HOLES = Pattern.compile("(?is)(?:[Ø⌀]|dia\\.?)?\\s*\\.?\\d[\\d./ -]*(?:in\\.?|mm|\"|″|inch)?.*?"
+        + "(?:dia\\.?|diam\\.?|diameter|holes?|slots?"
+        + "|round|o\\.c\\.?|oc|centers)(?![\\p{L}]).*");
+    private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–-]\\s*(?:pass|passes|passed"
+        + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
+    /** "A118.4 (A118.15 with the admixture)": what it is only with something else in it. */
+    private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
+    /** "Most need none. The other …": no answer for all. */
+    private static final Pattern MOSTLY = Pattern.compile("(?is)\\W*(?:most|many|some)\\b.*\\.\\s+\\p{Lu}.*");
+    private static final double WITH_MORE = 0.93;
+
+    private static final Set<String> NONE = Set.of("none", "no", "not required", "not needed", "none required");
+    private static final double PARTLY = 0.8;
+    private static final double OPEN = 0.45;
 
     private final Vocabulary vocabulary;
     private final Component component;
@@ -56,6 +74,14 @@ final class WordReader {
         }
         boolean yes = YES.matcher(text).matches();
         boolean no = NO.matcher(text).matches();
+        if (!yes && !no && PASSED.matcher(text).matches()) {
+            // "0.4 %, pass"
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
+        if (!yes && !no && HOLES.matcher(text.strip()).matches()) {
+            // who tells how large they are, and how far apart, has some
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
         double quality = text.strip().contains(" ") ? 0.94 : 0.98;
         return yes == no ? Optional.empty() : Optional.of(new Read(new Word(yes ? "yes" : "no"), Optional.empty(), quality, ""));
     }
@@ -79,7 +105,10 @@ final class WordReader {
     /** The listed word that a text says, by its own name or one of its synonyms; the longest one counts where one lies in another. */
     private Optional<Read> word(Property property, String text) {
         List<String> words = property.type().kind() == Kind.FLAG ? List.of("yes", "no") : property.type().words();
-        String plain = " " + Labels.plain(text) + " ";
+        String plain = " " + Labels.plain(WITH.matcher(text).replaceAll(" ")) + " ";
+        if (property.type().kind() == Kind.WORD && MOSTLY.matcher(text).matches()) {
+            return Optional.empty();
+        }
         String best = "";
         String spelling = "";
         boolean two = false;
@@ -101,7 +130,11 @@ final class WordReader {
         if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
             return Optional.empty();
         }
-        return Optional.of(new Read(new Word(best), Optional.empty(), plain.equals(spelling) ? 1 : 0.93, ""));
+        // "none on glass and aluminum" leaves open what else there is
+        boolean partly = NONE.contains(spelling.strip()) && plain
+            .matches(".* " + Pattern.quote(spelling.strip()) + " (?:on|for|to|over) .*");
+        return Optional.of(new Read(new Word(best), Optional.empty(), partly ? property.type().kind() == Kind.FLAG ? PARTLY
+            : OPEN : plain.equals(spelling) ? 1 : 0.93, ""));
     }
 
     /** "Painted aluminum 3003": two names that share a word are no two answers; both stand between blanks. */
