@@ -43,6 +43,7 @@ final class Advisor extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         appearance.follow(PlatformUI.getWorkbench().getService(IThemeEngine.class), session::showAnew);
+        session.started();
         opened.run();
     }
 

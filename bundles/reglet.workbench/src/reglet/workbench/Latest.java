@@ -80,7 +80,11 @@ public final class Latest {
         job.setSystem(true);
         job.setPriority(Job.INTERACTIVE);
         running = job;
-        job.schedule();
+        Turns.afterStart(control.getDisplay(), () -> {
+            if (running == job) {
+                job.schedule();
+            }
+        });
     }
 
     public void cancel() {

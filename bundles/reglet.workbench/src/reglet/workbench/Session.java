@@ -352,6 +352,11 @@ public final class Session {
         turns.take(work);
     }
 
+    /** The window stands, with all its views. */
+    void started() {
+        turns.started();
+    }
+
     /** Shows what has come while the window starts; for a view that is being made. */
     void catchUp() {
         turns.catchUp();

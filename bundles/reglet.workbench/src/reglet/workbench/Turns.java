@@ -1,18 +1,39 @@
 package reglet.workbench;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.PlatformUI;
 
 /** What is to be done on the window's thread, one after the other, each in a turn of its own. Safe for use by several threads. */
 final class Turns {
+    private static final String KEY = "reglet.turns";
     private final Display display;
     private final Queue<Runnable> waiting = new ConcurrentLinkedQueue<>();
+    /** What may wait until the window has started; none once it has. Of the window's thread. */
+    private List<Runnable> afterwards = new ArrayList<>();
 
     Turns(Display display) {
         this.display = display;
+        display.setData(KEY, this);
+    }
+
+    /** Does it now, or once the window has started: what is worked out beside it would keep the window's own thread from getting there. */
+    static void afterStart(Display display, Runnable work) {
+        if (display.getData(KEY) instanceof Turns turns && turns.afterwards != null) {
+            turns.afterwards.add(work);
+        } else {
+            work.run();
+        }
+    }
+
+    /** The window stands, with all its views. */
+    void started() {
+        List<Runnable> all = afterwards;
+        afterwards = null;
+        display.asyncExec(() -> all.forEach(Runnable::run));
     }
 
     /** Does it when its turn comes, unless the window is gone by then. */
@@ -36,7 +57,7 @@ final class Turns {
      * it: a job that has been opened meanwhile is shown at once, and nothing is made for a window without one.
      */
     void catchUp() {
-        if (PlatformUI.getWorkbench().isStarting()) {
+        if (afterwards != null) {
             while (next()) {
                 // until nothing waits
             }
