@@ -16,13 +16,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.BeforeEach;
@@ -413,21 +410,5 @@ class SectionTest {
         assertEquals(List.of(), ui(() -> Inspection.nameless(Hands.shell())));
         ui(() -> ((Text) Hands.control("Find in the section")).forceFocus());
         press(SWT.ESC);
-    }
-
-    @Test
-    void theMenuOfTheTextHoldsItsCommandsWhenItIsAskedFor() {
-        stand("Clean, and fit to drink");
-        List<String> words = ui(() -> {
-            StyledText text = (StyledText) Hands.control("Section");
-            text.notifyListeners(SWT.MenuDetect, new Event());
-            text.getMenu().notifyListeners(SWT.Show, new Event());
-            List<String> items = Stream.of(text.getMenu().getItems()).map(MenuItem::getText).toList();
-            text.getMenu().notifyListeners(SWT.Hide, new Event());
-            return items;
-        });
-        for (String wanted : List.of("&Write in the paragraph", "&Leave out on purpose…", "Move &up", "&Follow the reference")) {
-            assertTrue(words.stream().anyMatch(word -> word.startsWith(wanted)), wanted + " isn't in " + words);
-        }
     }
 }

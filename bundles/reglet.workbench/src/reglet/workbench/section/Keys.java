@@ -19,16 +19,12 @@ public final class Keys {
         contexts = site.getWorkbenchWindow().getWorkbench().getService(IContextService.class);
     }
 
-    /** The menu of the text; plugin.xml says what stands in it. It is made when first asked for: that takes long for a start. */
+    /** The menu of the text; plugin.xml says what stands in it. */
     public static void menu(Control text, String id, IWorkbenchPartSite site) {
-        text.addMenuDetectListener(event -> {
-            if (text.getMenu() == null) {
-                MenuManager menu = new MenuManager();
-                menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-                text.setMenu(menu.createContextMenu(text));
-                site.registerContextMenu(id, menu, null);
-            }
-        });
+        MenuManager menu = new MenuManager();
+        menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        text.setMenu(menu.createContextMenu(text));
+        site.registerContextMenu(id, menu, null);
     }
 
     /** From now on these and no others. */
