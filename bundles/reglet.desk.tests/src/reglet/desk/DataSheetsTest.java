@@ -158,20 +158,7 @@ class DataSheetsTest {
             "Water resistance class: Type II, ASTM E2556",
             "Water-resistive barrier", "CONDITIONS OF USE", "5.1 Horizontal laps must be at least 2 inches.",
                 "5.2 End laps must be at least 9 inches.");
-        try (PDDocument document = new PDDocument()) {
-            PDPage page = new PDPage();
-            document.addPage(page);
-            try (PDPageContentStream out = new PDPageContentStream(document, page)) {
-                for (int i = 0; i < lines.size(); i++) {
-                    out.beginText();
-                    out.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 11);
-                    out.newLineAtOffset(72, 700 - 20 * i);
-                    out.showText(lines.get(i));
-                    out.endText();
-                }
-            }
-            document.save(sheet.toFile());
-        }
+        LinesOnASheet.write(sheet, lines);
         SheetReading reading = DataSheets.read(sheet, job.pack(), "inner_ply");
         List<ConditionCheck> checks = DataSheets.conditions(job, reading);
         valid(SheetForms.sheet(reading, checks));

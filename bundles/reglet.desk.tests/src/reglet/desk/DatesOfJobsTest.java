@@ -12,11 +12,6 @@ import java.util.Map;
 
 import com.google.gson.JsonObject;
 
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.font.PDType1Font;
-import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -110,22 +105,8 @@ class DatesOfJobsTest {
     @Test
     void aSheetsDateIsReadCorrectedAndComparedToTheDay() throws Exception {
         Path sheet = folder.resolve("glass.pdf");
-        try (PDDocument document = new PDDocument()) {
-            PDPage page = new PDPage();
-            document.addPage(page);
-            try (PDPageContentStream out = new PDPageContentStream(document, page)) {
-                List<String> lines = List.of("Glass fiber lath GL-1 (invented)", "Evaluation report: R-1",
-                    "Report valid until: October 28, 2027");
-                for (int i = 0; i < lines.size(); i++) {
-                    out.beginText();
-                    out.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 11);
-                    out.newLineAtOffset(72, 700 - 20 * i);
-                    out.showText(lines.get(i));
-                    out.endText();
-                }
-            }
-            document.save(sheet.toFile());
-        }
+        LinesOnASheet.write(sheet, List.of("Glass fiber lath GL-1 (invented)", "Evaluation report: R-1",
+            "Report valid until: October 28, 2027"));
         SheetReading reading = DataSheets.read(sheet, job.pack(), "lath");
         Found until = reading.values().stream().filter(found -> found.value().property().equals("lath.report_until")).findFirst()
             .orElseThrow();

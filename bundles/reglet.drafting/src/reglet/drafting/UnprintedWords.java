@@ -15,7 +15,6 @@ import reglet.model.Component;
 import reglet.model.Finding;
 import reglet.model.Option;
 import reglet.model.PaperRule;
-import reglet.model.Requirement;
 import reglet.model.Scope;
 import reglet.model.SectionDocument;
 import reglet.model.SectionDocument.Paragraph;

@@ -2,27 +2,14 @@ package reglet.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import reglet.model.SheetReading;
 
 /** Habits of makers' sheets, one at a time, on small drawn sheets. */
-class HabitsOfSheetsTest {
-    @TempDir
-    Path folder;
-
+class HabitsOfSheetsTest extends SmallSheets {
     private String read(String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        SheetReading reading = SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
-        return reading.values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value().property()
+        return reading(lines).values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value().property()
             + " " + found.value().value().text() + (found.model().isEmpty() ? "" : " of " + found.model())).sorted().collect(Collectors
                 .joining("; "));
     }

@@ -2,24 +2,16 @@ package reglet.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Layouts and headings by which a table is easily taken for another thing, each on a small drawn sheet of an invented product. */
-class LayoutsOfSheetsTest {
-    @TempDir
-    Path folder;
-
+class LayoutsOfSheetsTest extends SmallSheets {
     private String told(String property, String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        String told = SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "").values().stream().filter(one -> one.value()
+        String told = reading(lines).values().stream().filter(one -> one.value()
             .property().equals(property)).map(one -> one.value().compare().map(sense -> sense.text() + " ").orElse("") + one.value()
                 .value().text() + (one.model().isEmpty() ? "" : " of " + one.model()) + (one.value().method().isEmpty() ? "" : " by "
                     + one.value().method())).sorted().collect(Collectors.joining("; "));

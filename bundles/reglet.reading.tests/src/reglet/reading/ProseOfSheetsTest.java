@@ -3,36 +3,23 @@ package reglet.reading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.SheetReading;
 
 /** What makers say in running text and in lists, one way of saying it at a time, on small drawn sheets. */
-class ProseOfSheetsTest {
-    @TempDir
-    Path folder;
-
-    private SheetReading sheet(String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        return SheetReader.read(SheetFixtures.pages(Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf())), SheetFixtures.pack(), "");
-    }
-
+class ProseOfSheetsTest extends SmallSheets {
     private String read(String... lines) throws Exception {
-        return sheet(lines).values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value()
+        return reading(lines).values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value()
             .property() + " " + found.value().compare().map(sense -> sense.text() + " ").orElse("") + found.value().value().text()
             + (found.model().isEmpty() ? "" : " of " + found.model())).sorted().collect(Collectors.joining("; "));
     }
 
     @Test
     void anAmountIsToldByTheWordsRoundItThoughNoTurnOfPhraseFits() throws Exception {
-        SheetReading reading = sheet("text 18b Drainage mat", "at 54 110",
+        SheetReading reading = reading("text 18b Drainage mat", "at 54 110",
             "text 9 Drainage efficiency, found by ASTM E2273 in the autumn, came to 96 %.",
             "text 9 Sunlight harms the filaments: the crew sees to it that nothing of it lies in the weather after 40 days.");
         assertEquals("mat.drainage_efficiency 96%; mat.exposure 40 d", reading.values().stream().filter(found -> !found.value().property()

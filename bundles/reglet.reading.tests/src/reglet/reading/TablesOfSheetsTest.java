@@ -2,28 +2,14 @@ package reglet.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import reglet.model.SheetReading;
 
 /** How makers lay out tables, columns and notes, one habit at a time, on small drawn sheets. */
-class TablesOfSheetsTest {
-    @TempDir
-    Path folder;
-
-    private SheetReading reading(String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
-    }
-
+class TablesOfSheetsTest extends SmallSheets {
     /** The values with models and methods, without kinds. */
     private String read(String... lines) throws Exception {
         return reading(lines).values().stream().filter(found -> !found.value().property().endsWith(".kind")).map(found -> found.value()

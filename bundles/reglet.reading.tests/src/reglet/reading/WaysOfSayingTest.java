@@ -2,29 +2,14 @@ package reglet.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 
 /** Ways in which makers' sheets say what a knowing reader understands at once, each on a small drawn sheet of an invented product. */
-class WaysOfSayingTest {
-    @TempDir
-    Path folder;
-
-    private SheetReading reading(String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
-    }
-
+class WaysOfSayingTest extends SmallSheets {
     private String told(String property, String... lines) throws Exception {
         Optional<Found> found = reading(lines).values().stream().filter(one -> one.value().property().equals(property)).findFirst();
         return found.map(one -> one.value().compare().map(sense -> sense.text() + " ").orElse("") + one.value().value().text() + (one

@@ -3,7 +3,6 @@ package reglet.reading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,17 +19,7 @@ import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 
 /** How makers write: slips of the pen, notes at the foot, amounts that can't be, and what a sheet says its product is. */
-class WordsOfSheetsTest {
-    @TempDir
-    Path folder;
-
-    private SheetReading reading(String... lines) throws Exception {
-        List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
-        all.addAll(List.of(lines));
-        Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
-    }
-
+class WordsOfSheetsTest extends SmallSheets {
     private Optional<Found> found(String property, String... lines) throws Exception {
         return reading(lines).values().stream().filter(found -> found.value().property().equals(property)).findFirst();
     }

@@ -1,7 +1,6 @@
 package reglet.workbench.sheets;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
