@@ -1,13 +1,13 @@
 package reglet.reading;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -37,7 +37,7 @@ final class Citations {
 
     private final Set<String> known;
     private final List<Synonym> parts;
-    private final Map<String, List<Citation>> seen = new HashMap<>();
+    private final Map<String, List<Citation>> seen = new ConcurrentHashMap<>();
 
     /** A standard named in a text: from one place to another, its name, edition and the part of it that is named. */
     record Citation(int from, int to, String name, String edition) {

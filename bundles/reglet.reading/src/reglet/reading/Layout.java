@@ -74,7 +74,7 @@ final class Layout {
     }
 
     /** Its running text. */
-    List<Sentence> sentences() {
+    synchronized List<Sentence> sentences() {
         if (sentences == null) {
             sentences = Sentences.of(lines);
         }

@@ -150,7 +150,10 @@ final class Reading {
         }
         // what is kept of texts read before is kept for all properties of a type
         String text = property.name().equals("length") ? SCREW.matcher(written.strip()).replaceFirst("") : written;
-        return vocabulary.amount(property.type(), property.compare(), text, unit, () -> fresh(property, text, unit))
+        boolean told = !unit.isEmpty() || vocabulary.holds(property.type().unit().orElseThrow().dimension(), text);
+        String side = isLongerSide(property) ? property.name() : "";
+        return !told ? Optional.empty() : vocabulary.amount(property.type(), property.compare(), side, text, unit, () -> fresh(property,
+            text, unit))
             .map(read -> end(property, read));
     }
 

@@ -66,25 +66,27 @@ final class SheetReader {
         Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
         Map<Component, Integer> subject = naming.in(Titles.subject(layouts));
         String text = Labels.plain(text());
-        for (Component component : pack.components()) {
-            if (asked.isEmpty() || component.id().equals(asked)) {
-                ValueReader reader = new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, naming, cues);
-                reader.read(layouts);
-                readers.put(component, reader);
-                int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
-                    .map(found -> found.value().property()).distinct().count();
-                int said = (int) reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
-                    .map(found -> found.value().property()).distinct().count() - values;
-                int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
-                    .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
-                        .isPresent())
-                    .map(found -> found.value().property()).distinct().count();
-                scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
-                    + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
-                    + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME
-                    + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
-                        text) * IN_TEXT)));
-            }
+        List<Component> tried = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
+        // each component reads for itself, and what they share is safe for several threads
+        List<ValueReader> all = tried.parallelStream().map(component -> new ValueReader(vocabulary, component, citations, sections, bounds,
+            footnotes, naming, cues).read(layouts)).toList();
+        for (int i = 0; i < tried.size(); i++) {
+            Component component = tried.get(i);
+            ValueReader reader = all.get(i);
+            readers.put(component, reader);
+            int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
+                .map(found -> found.value().property()).distinct().count();
+            int said = (int) reader.found().stream().filter(found -> found.confidence() >= LEAST_CONFIDENCE)
+                .map(found -> found.value().property()).distinct().count() - values;
+            int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
+                .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
+                    .isPresent())
+                .map(found -> found.value().property()).distinct().count();
+            scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
+                + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
+                + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME
+                + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
+                    text) * IN_TEXT)));
         }
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)

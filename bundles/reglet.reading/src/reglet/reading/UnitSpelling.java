@@ -22,6 +22,15 @@ final class UnitSpelling {
     /** "cfm/ft² @ 75 Pa (L/s·m²)": at what it was measured. */
     private static final Pattern AT = Pattern.compile("\\s*(?:@|\\bat\\b)\\s*[\\d.,]+\\s*\\p{L}+\\s*(?=[(\\[])");
     private static final int MOST_SEEN = 20_000;
+    /** A word or a sign of a unit; "p.s.i." is one word. */
+    private static final Pattern WORD = Pattern.compile("\\p{L}(?:\\.\\p{L})+\\b|\\p{L}+|[°\"'″′”’%#]");
+    /** By the words of all its spellings, the dimensions of units, a bit each. */
+    private static final Map<String, Integer> DIMENSIONS = new HashMap<>();
+    /** Words that no spelling of a unit holds and that are read as those of one. */
+    private static final Map<String, Unit> LONG = Map.ofEntries(Map.entry("ounce", Unit.OZ_YD2), Map.entry("gram", Unit.G),
+        Map.entry("gm", Unit.G), Map.entry("kilogram", Unit.KG), Map.entry("nanogram", Unit.NG_PASM2), Map.entry("newton", Unit.N),
+        Map.entry("week", Unit.DAY), Map.entry("″", Unit.IN), Map.entry("”", Unit.IN), Map.entry("′", Unit.FT), Map.entry("’", Unit.FT),
+        Map.entry("#", Unit.LB), Map.entry("kn", Unit.N));
 
     static {
         for (Unit unit : Unit.values()) {
@@ -31,6 +40,12 @@ final class UnitSpelling {
         PLAIN.put(plain("kN/m²"), Unit.KPA);
         PLAIN.put(plain("N/mm²"), Unit.MPA);
         PLAIN.remove("");
+        PLAIN.forEach((spelling, unit) -> words(spelling, unit));
+        for (Unit unit : Unit.values()) {
+            words(unit.symbol(), unit);
+            unit.spellings().forEach(spelling -> words(spelling, unit));
+        }
+        LONG.forEach((word, unit) -> words(word, unit));
     }
 
     private UnitSpelling() {
@@ -44,6 +59,34 @@ final class UnitSpelling {
         Optional<Unit> unit = SEEN.computeIfAbsent(written, fresh -> Unit.of(written.strip()).filter(found -> found != Unit.ONE)
             .or(() -> Optional.ofNullable(PLAIN.get(plain(written)))));
         return unit.map(found -> as(found, wanted));
+    }
+
+    private static void words(String spelling, Unit unit) {
+        Matcher word = WORD.matcher(spelling.toLowerCase(Locale.ROOT));
+        while (word.find()) {
+            int dimensions = 0;
+            for (Dimension wanted : Dimension.values()) {
+                dimensions |= as(unit, wanted).dimension() == wanted ? 1 << wanted.ordinal() : 0;
+            }
+            DIMENSIONS.merge(singular(word.group().replace(".", "")), dimensions, (one, other) -> one | other);
+        }
+    }
+
+    private static String singular(String word) {
+        return word.length() > 2 && word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
+    }
+
+    /**
+     * The dimensions of all units of which a word stands in a text, a bit each by their ordinals: an amount of another dimension can't stand
+     * there, which is told much sooner than by reading it.
+     */
+    static int dimensions(String text) {
+        int dimensions = 0;
+        Matcher word = WORD.matcher(text.toLowerCase(Locale.ROOT));
+        while (word.find()) {
+            dimensions |= DIMENSIONS.getOrDefault(singular(word.group().replace(".", "")), 0);
+        }
+        return dimensions;
     }
 
     /** Whether a text is a spelling of any unit. */

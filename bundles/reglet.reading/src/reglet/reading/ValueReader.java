@@ -60,7 +60,7 @@ final class ValueReader {
     }
 
     /** Reads the pages, each of them first by its tables and lists, and all of them for what is said in words alone. */
-    void read(List<Layout> layouts) {
+    ValueReader read(List<Layout> layouts) {
         report = ReportReader.isReport(layouts);
         mentions.report(report);
         sentences.report(report);
@@ -71,6 +71,7 @@ final class ValueReader {
         sayings.read(layouts);
         reported.read(layouts);
         standing.read(layouts);
+        return this;
     }
 
     /** Reads once more, for amounts that only the words round them tell of: of the component that the sheet turned out to be about. */

@@ -8,9 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 import reglet.model.Compare;
+import reglet.model.Dimension;
 import reglet.model.Pack;
 import reglet.model.PropertyType;
 import reglet.model.Synonym;
@@ -26,7 +28,8 @@ final class Vocabulary {
 
     private final Set<String> words = new HashSet<>();
     /** Amounts that were read: components are tried one after the other on the same words. */
-    private final Map<String, Optional<Read>> amounts = new HashMap<>();
+    private final Map<String, Optional<Read>> amounts = new ConcurrentHashMap<>();
+    private final Map<String, Integer> dimensions = new ConcurrentHashMap<>();
 
     Vocabulary(Pack pack) {
         pack.components().forEach(one -> one.properties().forEach(property -> note(property.label())));
@@ -43,9 +46,18 @@ final class Vocabulary {
         }
     }
 
-    /** An amount as it was read before, or as it is read now. */
-    Optional<Read> amount(PropertyType type, Compare compare, String text, String unit, Supplier<Optional<Read>> fresh) {
-        String key = type.kind().ordinal() + "." + type.unit().orElseThrow().dimension().ordinal() + "." + compare + "\n" + unit + "\n"
+    /** Whether a text holds a word of a unit of a dimension; one without a unit of its own needs none. */
+    boolean holds(Dimension dimension, String text) {
+        return dimension == Dimension.COUNT || (dimensions.computeIfAbsent(text, UnitSpelling::dimensions) & 1 << dimension.ordinal()) != 0;
+    }
+
+    /**
+     * An amount as it was read before, or as it is read now.
+     *
+     * @param side name of a property that is the longer of two sides, for which "4 x 6" is an amount; "" for others
+     */
+    Optional<Read> amount(PropertyType type, Compare compare, String side, String text, String unit, Supplier<Optional<Read>> fresh) {
+        String key = side + type.kind().ordinal() + "." + type.unit().orElseThrow().dimension().ordinal() + "." + compare + "\n" + unit + "\n"
             + text;
         Optional<Read> kept = amounts.get(key);
         if (kept == null) {
