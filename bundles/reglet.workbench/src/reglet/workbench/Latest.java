@@ -80,7 +80,7 @@ public final class Latest {
         job.setSystem(true);
         job.setPriority(Job.INTERACTIVE);
         running = job;
-        Turns.afterStart(control.getDisplay(), () -> {
+        Turns.of(control.getDisplay()).afterStart(() -> {
             if (running == job) {
                 job.schedule();
             }

@@ -68,7 +68,7 @@ public final class Session {
     }
 
     Session(Display display, Supplier<IOperationHistory> history, Supplier<IUndoContext> undoContext, Recent recent, Drafts drafts) {
-        this.turns = new Turns(display);
+        this.turns = Turns.of(display);
         this.history = new History(history, undoContext);
         this.rereading = new Rereading(this, this.history);
         this.recent = recent;

@@ -15,15 +15,24 @@ final class Turns {
     /** What may wait until the window has started; none once it has. Of the window's thread. */
     private List<Runnable> afterwards = new ArrayList<>();
 
-    Turns(Display display) {
+    private Turns(Display display) {
         this.display = display;
-        display.setData(KEY, this);
+    }
+
+    /** Those of a window; there is one order of turns, whoever asks for them. */
+    static Turns of(Display display) {
+        if (display.getData(KEY) instanceof Turns turns) {
+            return turns;
+        }
+        Turns turns = new Turns(display);
+        display.setData(KEY, turns);
+        return turns;
     }
 
     /** Does it now, or once the window has started: what is worked out beside it would keep the window's own thread from getting there. */
-    static void afterStart(Display display, Runnable work) {
-        if (display.getData(KEY) instanceof Turns turns && turns.afterwards != null) {
-            turns.afterwards.add(work);
+    void afterStart(Runnable work) {
+        if (afterwards != null) {
+            afterwards.add(work);
         } else {
             work.run();
         }
