@@ -29,6 +29,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 import reglet.model.Option;
+import reglet.workbench.settings.Settings;
 import reglet.workbench.sheets.PageCanvas;
 
 /** A person compares what the walls require with what products show, in the window. */
@@ -118,6 +119,29 @@ class ComparisonTest {
         await("the next one is", () -> !selectedRow(ROWS).equals(first));
         press(SWT.F9, SWT.SHIFT);
         await("the one before is again", () -> selectedRow(ROWS).equals(first));
+    }
+
+    @Test
+    void theThemeChangesAfterLinesOfTheComparisonHaveComeAndGone() throws IOException {
+        open("mesa-library");
+        for (String results : List.of("Falls short", "All results", "Falls short", "All results")) {
+            choose("Which results are shown", results);
+            Hands.pause();
+            Hands.pause();
+        }
+        Hands.open(Samples.copy("harbour-clinic", folder));
+        await("the other job's comparison stands there", () -> isShown(ROWS) && Hands.title().contains("clinic"));
+        theme("dark");
+        await("lists are dark", () -> Workbench.display().getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRed() < 100);
+        theme("light");
+        await("lists are light", () -> Workbench.display().getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRed() > 200);
+    }
+
+    private static void theme(String name) {
+        ui(() -> {
+            Settings.store().setValue(Settings.THEME, name);
+            return null;
+        });
     }
 
     @Test

@@ -45,6 +45,7 @@ public final class Application implements IApplication {
         defaults.putBoolean(IWorkbenchPreferenceConstants.SHOW_MEMORY_MONITOR, false);
         // charts are drawn into memory; no second window toolkit may start beside this one
         System.setProperty("java.awt.headless", "true");
+        System.setProperty(Renderers.SETTING, Renderers.PLACE);
         Display display = PlatformUI.createDisplay();
         try {
             Display.setAppName("Reglet");

@@ -1,0 +1,77 @@
+package reglet.workbench;
+
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.model.application.ui.MUIElement;
+import org.eclipse.e4.ui.model.application.ui.advanced.MPerspective;
+import org.eclipse.e4.ui.model.application.ui.advanced.MPerspectiveStack;
+import org.eclipse.e4.ui.workbench.IPresentationEngine;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.e4.ui.workbench.renderers.swt.LazyStackRenderer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+
+/**
+ * Perspectives one over the other, of which one is seen. Those that are not seen stay where they are: the platform's own renderer moves
+ * them into a window that nobody sees and back, and for each control in them the toolkit then works out its style and size anew, which
+ * keeps the person waiting.
+ */
+final class StayingPerspectives extends LazyStackRenderer {
+
+    @Override
+    public void init(IEclipseContext context) {
+        super.init(context);
+        init(context.get(IEventBroker.class));
+    }
+
+    @Override
+    public Object createWidget(MUIElement element, Object parent) {
+        if (!(element instanceof MPerspectiveStack) || !(parent instanceof Composite window)) {
+            return null;
+        }
+        Composite stack = new Composite(window, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        return stack;
+    }
+
+    @Override
+    public void postProcess(MUIElement element) {
+        super.postProcess(element);
+        MPerspective seen = ((MPerspectiveStack) element).getSelectedElement();
+        if (seen != null && seen.getWidget() instanceof Control control) {
+            bring(control);
+        }
+    }
+
+    @Override
+    protected void showTab(MUIElement element) {
+        MPerspective perspective = (MPerspective) element;
+        if (!(perspective.getWidget() instanceof Control)) {
+            getContext(perspective.getParent()).get(IPresentationEngine.class).createGui(perspective);
+        }
+        super.showTab(perspective);
+        Control control = (Control) perspective.getWidget();
+        bring(control);
+        EPartService parts = perspective.getContext().get(EPartService.class);
+        parts.switchPerspective(perspective);
+        if (control.getDisplay().getFocusControl() == null && parts.getActivePart() != null) {
+            // a view that both perspectives have was moved from the one to the other and lost the keyboard on the way
+            getContext(perspective).get(IPresentationEngine.class).focusGui(parts.getActivePart());
+        }
+    }
+
+    /** Shows it at once, not when it is laid out: the view that is activated next takes the keyboard, which nothing unseen can. */
+    private static void bring(Control perspective) {
+        Composite stack = perspective.getParent();
+        ((StackLayout) stack.getLayout()).topControl = perspective;
+        perspective.setVisible(true);
+        for (Control other : stack.getChildren()) {
+            if (other != perspective) {
+                other.setVisible(false);
+            }
+        }
+        stack.requestLayout();
+    }
+}
