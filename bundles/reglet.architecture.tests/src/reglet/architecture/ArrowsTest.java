@@ -19,12 +19,27 @@ import org.junit.jupiter.api.Test;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 
 /** Reads manifests and classes against {@code releng/arrows.txt}. */
 class ArrowsTest {
     private static Checkout checkout;
     private static Arrows page;
     private static final Map<String, JavaClasses> CLASSES = new LinkedHashMap<>();
+    /** Each package for itself: a pattern of names would leave out the one that the others stand below. */
+    private static final SliceAssignment PACKAGES = new SliceAssignment() {
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass type) {
+            return type.getPackageName().startsWith("reglet.") ? SliceIdentifier.of(type.getPackageName()) : SliceIdentifier.ignore();
+        }
+
+        @Override
+        public String getDescription() {
+            return "packages";
+        }
+    };
 
     @BeforeAll
     static void readOnce() throws IOException {
@@ -80,6 +95,12 @@ class ArrowsTest {
     void aBundleKeepsItsPackagesUnderItsName() {
         CLASSES.forEach((bundle, classes) -> classes.forEach(type -> assertTrue(below(type.getPackageName(), bundle),
             () -> type.getName() + " stands in " + bundle)));
+    }
+
+    /** Its packages are steps from a page to what it says, each of which uses only those before it. */
+    @Test
+    void packagesOfTheReadingFormNoCycle() {
+        SlicesRuleDefinition.slices().assignedFrom(PACKAGES).should().beFreeOfCycles().check(CLASSES.get("reglet.reading"));
     }
 
     @Test

@@ -15,6 +15,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import reglet.model.UnusableInput;
+import reglet.reading.sheet.SheetFixtures;
+
 /** What happens when the process hangs, grows, floods, talks nonsense, breaks off, or nobody wants its answer any more. */
 class LimitsTest {
     private static final Child.Limits SMALL = new Child.Limits(24, Duration.ofSeconds(2), Duration.ofSeconds(2), 2 << 20);
@@ -110,5 +113,14 @@ class LimitsTest {
 
     private static List<Long> children() {
         return ProcessHandle.current().children().filter(ProcessHandle::isAlive).map(ProcessHandle::pid).sorted().toList();
+    }
+
+    @Test
+    void aSheetThatHangsFloodsOrTalksNonsenseIsGivenUp() {
+        for (Class<?> bad : List.of(Misbehaving.Hangs.class, Misbehaving.TalksNonsense.class, Misbehaving.Fails.class,
+            Misbehaving.Floods.class)) {
+            assertThrows(UnusableInput.class, () -> Child.of(bad, SMALL).read(folder.resolve("bad.pdf"), SheetFixtures.pack(), ""),
+                bad.getSimpleName());
+        }
     }
 }

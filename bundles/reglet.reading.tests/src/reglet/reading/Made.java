@@ -19,7 +19,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** PDFs that tests make, and what stands in the ones that come back. */
-final class Made {
+public final class Made {
     private Made() {
     }
 
@@ -57,7 +57,7 @@ final class Made {
         }
     }
 
-    static Path file(Path folder, String name, byte[] bytes) throws IOException {
+    public static Path file(Path folder, String name, byte[] bytes) throws IOException {
         return Files.write(folder.resolve(name), bytes);
     }
 

@@ -12,8 +12,11 @@ import java.util.List;
 
 import com.google.gson.Gson;
 
+import reglet.reading.process.Frame;
+import reglet.reading.process.Request;
+
 /** Processes that behave as a broken one would. Each first says that it opens the first sheet, as the real one does. */
-final class Misbehaving {
+public final class Misbehaving {
     private Misbehaving() {
     }
 
@@ -78,7 +81,7 @@ final class Misbehaving {
     }
 
     /** Stops at a bad sheet unless it is told to do without. */
-    static final class StopsOnce {
+    public static final class StopsOnce {
         public static void main(String[] none) throws Exception {
             DataInputStream in = new DataInputStream(System.in);
             byte[] asked = in.readNBytes(in.readInt());

@@ -20,8 +20,15 @@ import reglet.model.Place;
 import reglet.model.Problem;
 import reglet.model.SheetReading;
 import reglet.model.UnusableInput;
-import reglet.reading.Frame.Found;
-import reglet.reading.Running.Stopped;
+import reglet.reading.binding.Received;
+import reglet.reading.page.SheetPage;
+import reglet.reading.process.Frame;
+import reglet.reading.process.Frame.Found;
+import reglet.reading.process.Request;
+import reglet.reading.process.Running;
+import reglet.reading.process.Running.Stopped;
+import reglet.reading.process.Search;
+import reglet.reading.sheet.SheetReader;
 
 /**
  * The process that opens foreign files. Each call starts one, and it is gone when the call returns, fails or is cancelled.
@@ -102,12 +109,12 @@ public final class Child {
      * Looks for words on sheets. A sheet that can't be read, or stops the process, is one on which nothing is found.
      *
      * @param words what is looked for on each of the sheets, without regard to capitals and blanks
-     * @return the places found on each of the sheets, in the order of the pages and at most {@value Finder#MOST}
+     * @return the places found on each of the sheets, in the order of the pages and at most {@value reglet.reading.page.Finder#MOST}
      * @throws IOException when the process doesn't start, or the call is cancelled
      */
     public List<List<Spotted>> find(List<Path> sheets, List<List<String>> words) throws IOException {
-        try (Search search = new Search(main, limits, sheets, words)) {
-            return search.found();
+        try (Search search = search(sheets, words)) {
+            return spotted(search);
         }
     }
 
@@ -125,8 +132,7 @@ public final class Child {
         List<Integer> first = searched.subList(0, half);
         List<Integer> second = searched.subList(half, searched.size());
         Running process = sheets.isEmpty() ? null : Running.start(main, limits.memory(), Request.open(names(sheets)), new byte[0]);
-        try (Search one = new Search(main, limits, of(sheets, first), of(words, first));
-            Search other = new Search(main, limits, of(sheets, second), of(words, second))) {
+        try (Search one = search(of(sheets, first), of(words, first)); Search other = search(of(sheets, second), of(words, second))) {
             List<Measure> measures = new ArrayList<>();
             if (process != null && !looked(process, sheets, measures)) {
                 process.close();
@@ -134,8 +140,8 @@ public final class Child {
                 // a sheet may have stopped it that does no harm alone
                 measures.addAll(measure(sheets.subList(measures.size(), sheets.size())));
             }
-            List<List<Spotted>> spotted = new ArrayList<>(one.found());
-            spotted.addAll(other.found());
+            List<List<Spotted>> spotted = new ArrayList<>(spotted(one));
+            spotted.addAll(spotted(other));
             List<List<Spotted>> found = new ArrayList<>(Collections.nCopies(sheets.size(), List.of()));
             searched.forEach(sheet -> found.set(sheet, spotted.get(searched.indexOf(sheet))));
             OpenedSheets opened = new OpenedSheets(this, measures, found, process);
@@ -146,6 +152,15 @@ public final class Child {
                 process.close();
             }
         }
+    }
+
+    private Search search(List<Path> sheets, List<List<String>> words) throws IOException {
+        return new Search(main, limits.memory(), limits.sheet(), names(sheets), words);
+    }
+
+    private static List<List<Spotted>> spotted(Search search) throws IOException {
+        return search.found().stream().map(sheet -> sheet.stream().map(seen -> new Spotted(seen.words(), seen.page(), seen.box())).toList())
+            .toList();
     }
 
     private static <T> List<T> of(List<T> all, List<Integer> which) {
@@ -176,7 +191,7 @@ public final class Child {
     /**
      * Takes words and lines off a sheet's pages.
      *
-     * @return its pages in their order; pages beyond the first {@value Pages#MOST} are empty and have no size
+     * @return its pages in their order; pages beyond the first {@value reglet.reading.page.Pages#MOST} are empty and have no size
      * @throws UnusableInput when it can't be opened, or stops the process
      * @throws IOException   when the process doesn't start, or the call is cancelled
      */
@@ -224,7 +239,8 @@ public final class Child {
      * Draws a page of a sheet.
      *
      * @param page from 1
-     * @param dpi  dots per inch, from {@value Pictures#LEAST_DPI} to {@value Pictures#MOST_DPI}; very large pages are drawn more coarsely
+     * @param dpi  dots per inch, from {@value reglet.reading.page.Pictures#LEAST_DPI} to
+     *             {@value reglet.reading.page.Pictures#MOST_DPI}; very large pages are drawn more coarsely
      * @return a PNG
      * @throws UnusableInput when the sheet can't be opened, has no such page, stops the process, or reaches a limit
      * @throws IOException   when the process doesn't start, or the call is cancelled
@@ -271,8 +287,8 @@ public final class Child {
         Running opened = first;
         Map<String, String> without = new TreeMap<>();
         while (true) {
-            Received received = new Received(plan, out, limits.output());
-            Request request = Request.assemble(plan, without);
+            Request request = plan.request(without);
+            Received received = new Received(request, out, limits.output());
             boolean again = opened != null;
             try (received; Running running = again ? opened.ask(request, plan.ownPages())
                 : Running.start(main, limits.memory(), request, plan.ownPages())) {

@@ -14,6 +14,15 @@ import java.util.concurrent.LinkedBlockingQueue;
 
 import com.google.gson.Gson;
 
+import reglet.reading.binding.Binder;
+import reglet.reading.binding.Kept;
+import reglet.reading.page.Finder;
+import reglet.reading.page.Pages;
+import reglet.reading.page.Pictures;
+import reglet.reading.page.Sheets;
+import reglet.reading.process.Frame;
+import reglet.reading.process.Request;
+
 /**
  * The process's own end. Standard input brings requests: a length and so much JSON ({@link Request}), a length and so many
  * bytes (our own pages); it stays open, and its end means that nobody waits any more. Standard output carries {@link Frame}s,
@@ -78,7 +87,7 @@ public final class ChildMain {
     private static void measure(Request request, DataOutputStream out) throws IOException {
         for (String sheet : request.sheets()) {
             opens(out, sheet);
-            Frame.of(Frame.Kind.MEASURE, GSON.toJson(Sheets.measure(Path.of(sheet)))).write(out);
+            Frame.of(Frame.Kind.MEASURE, GSON.toJson(Kept.measure(Path.of(sheet)))).write(out);
         }
     }
 
@@ -105,7 +114,7 @@ public final class ChildMain {
     private static void find(Request request, DataOutputStream out) throws IOException {
         for (int i = 0; i < request.sheets().size(); i++) {
             opens(out, request.sheets().get(i));
-            List<Spotted> found;
+            List<Finder.Sighting> found;
             try {
                 found = Finder.find(Path.of(request.sheets().get(i)), request.words().get(i));
             } catch (IOException | RuntimeException | StackOverflowError broken) {

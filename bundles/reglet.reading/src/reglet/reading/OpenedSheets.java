@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 
+import reglet.reading.process.Running;
+
 /**
  * Sheets that a package is made of: looked at, searched, and kept open in the process until the package is bound or this is closed.
  */

@@ -2,9 +2,11 @@ package reglet.reading;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import reglet.model.Box;
+import reglet.reading.process.Request;
 
 /**
  * How a package is put together.
@@ -46,6 +48,19 @@ public record PackagePlan(String title, byte[] ownPages, List<Part> parts, List<
     /** Number of pages of the package. */
     public int total() {
         return parts.stream().mapToInt(Part::pages).sum();
+    }
+
+    /** @param without sheets that stopped the process before, with the reason */
+    Request request(Map<String, String> without) {
+        return Request.assemble(title, parts.stream().map(PackagePlan::asked).toList(), links.stream().map(link -> new Request.Link(
+            link.page(), link.box(), link.target(), link.at().orElse(null), link.file())).toList(),
+            flags.stream().map(flag -> new Request.Flag(flag.page(), flag.box(), flag.text())).toList(), without);
+    }
+
+    private static Request.Part asked(Part part) {
+        return new Request.Part(part.title(), part.level(), part.firstPage(), part.pages(),
+            part.sheet().map(sheet -> sheet.file().toAbsolutePath().toString()).orElse(""), part.sheet().map(Sheet::pages).orElse(0),
+            part.mark(), part.spots().stream().map(spot -> new Request.Spot(spot.page(), spot.box(), spot.number())).toList());
     }
 
     /**

@@ -1,0 +1,68 @@
+package reglet.reading.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import reglet.reading.page.Layout.Line;
+import reglet.reading.page.SheetPage.Piece;
+
+/**
+ * Cells of tables set so tight that no gap parts them from those beside them: what begins where the cells of a column begin in rows with
+ * more cells is a cell of its own.
+ */
+final class Aligned {
+    private static final double NEAR = 0.8;
+    private static final int ROWS = 7;
+    private static final int LEAST_CELLS = 3;
+    private static final int LEAST_ROWS = 2;
+
+    private Aligned() {
+    }
+
+    static List<Line> apart(List<Line> lines) {
+        List<Line> all = new ArrayList<>(lines);
+        for (int i = 0; i < lines.size(); i++) {
+            all.set(i, parted(lines, i));
+        }
+        return all;
+    }
+
+    private static Line parted(List<Line> lines, int index) {
+        Line line = lines.get(index);
+        if (line.cells().size() < LEAST_CELLS) {
+            return line;
+        }
+        List<Line> fuller = lines.subList(Math.max(0, index - ROWS), Math.min(lines.size(), index + ROWS + 1)).stream()
+            .filter(other -> other.cells().size() > line.cells().size()).toList();
+        for (int i = 0; i < line.cells().size() && fuller.size() >= LEAST_ROWS; i++) {
+            Optional<Integer> at = start(line.cells().get(i), fuller);
+            if (at.isPresent()) {
+                List<Cell> cells = new ArrayList<>(line.cells());
+                Cell cell = cells.get(i);
+                List<Piece> pieces = cell.pieces();
+                cells.set(i, Cell.of(pieces.subList(0, at.get()), cell.y(), cell.size()));
+                cells.add(i + 1, Cell.of(pieces.subList(at.get(), pieces.size()), cell.y(), cell.size()));
+                return new Line(List.copyOf(cells), line.y(), line.size());
+            }
+        }
+        return line;
+    }
+
+    /** The piece of a cell that begins where those of a column begin. */
+    private static Optional<Integer> start(Cell cell, List<Line> rows) {
+        for (int i = 1; i < cell.pieces().size(); i++) {
+            Piece piece = cell.pieces().get(i);
+            double before = cell.pieces().get(i - 1).end();
+            // in those rows nothing may stand across the place
+            long begun = rows.stream().filter(row -> row.cells().stream().skip(1).anyMatch(other -> Math.abs(other.left() - piece.x())
+                < NEAR)).count();
+            boolean crossed = rows.stream().anyMatch(row -> row.cells().stream().anyMatch(other -> other.left() < before && other.right()
+                > piece.x() + NEAR));
+            if (begun >= LEAST_ROWS && begun * 2 > rows.size() && !crossed && Layout.blank(cell.pieces().get(i - 1), piece)) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+}

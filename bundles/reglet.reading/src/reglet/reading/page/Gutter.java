@@ -1,0 +1,201 @@
+package reglet.reading.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import reglet.reading.page.Layout.Line;
+
+/**
+ * Tells a page's two columns apart, where running text stands beside a table: its lines say nothing of the rows that happen to stand at
+ * their height. What is left of the gutter comes first, then what is right of it.
+ */
+final class Gutter {
+    private static final int PROSE = 5;
+    private static final int LEAST = 4;
+    private static final int STRONG = 6;
+    private static final double NEAR = 2.5;
+    private static final double ALIGNED = 0.8;
+    private static final double SET_IN = 25;
+    private static final int LEAST_WIDE = 2;
+    /** Rows that stand across both columns, from which on they are a table of their own. */
+    private static final int LEAST_ACROSS = 4;
+    private static final double GOES_ON = 1.9;
+    private static final int LONGEST_HEADING = 45;
+
+    private Gutter() {
+    }
+
+    static List<Line> apart(List<Line> lines) {
+        Optional<Double> gutter = find(lines);
+        return gutter.map(x -> split(lines, x)).orElse(lines);
+    }
+
+    private static Optional<Double> find(List<Line> lines) {
+        double best = 0;
+        int most = 0;
+        for (Line line : lines) {
+            for (Cell cell : line.cells().subList(1, line.cells().size())) {
+                double x = cell.left();
+                int starts = (int) lines.stream().filter(other -> startsAt(other, x)).count();
+                if (starts > most && isBesideProse(lines, x)) {
+                    most = starts;
+                    best = x;
+                }
+            }
+        }
+        return most < LEAST ? Optional.empty() : Optional.of(best);
+    }
+
+    private static boolean startsAt(Line line, double x) {
+        return line.cells().stream().anyMatch(cell -> Math.abs(cell.left() - x) < NEAR);
+    }
+
+    private static boolean crosses(Line line, double x) {
+        return line.cells().stream().anyMatch(cell -> cell.left() < x - NEAR && cell.right() > x - NEAR);
+    }
+
+    /** Whether two columns end at a line: it crosses what parts them, or it is a row of a table that stands across both. */
+    private static boolean isEnd(List<Line> lines, int index, double x) {
+        if (crosses(lines.get(index), x)) {
+            return true;
+        }
+        int from = index;
+        int to = index;
+        while (isAcross(lines.get(index), x) && from > 0 && to - from < LEAST_ACROSS && isAcross(lines.get(from - 1), x)) {
+            from--;
+        }
+        while (isAcross(lines.get(index), x) && to + 1 < lines.size() && to - from < LEAST_ACROSS && isAcross(lines.get(to + 1), x)) {
+            to++;
+        }
+        return to - from + 1 >= LEAST_ACROSS;
+    }
+
+    /** Whether a line has several cells on either side, and none where the right column begins. */
+    private static boolean isAcross(Line line, double x) {
+        long left = line.cells().stream().filter(cell -> cell.left() < x - NEAR).count();
+        return left > 1 && line.cells().size() - left > 1 && !startsAt(line, x);
+    }
+
+    private static boolean isBesideProse(List<Line> lines, double x) {
+        int first = first(lines, x);
+        int last = last(lines, x);
+        int prose = 0;
+        int running = 0;
+        int right = 0;
+        int both = 0;
+        for (int i = first; i <= last; i++) {
+            Cell left = lines.get(i).cells().get(0);
+            boolean alone = left.right() < x && (lines.get(i).cells().size() == 1 || lines.get(i).cells().get(1).left() > x - NEAR);
+            boolean words = alone && left.text().split("\\s+").length >= PROSE;
+            prose += words ? 1 : 0;
+            running += words && Character.isLowerCase(left.text().charAt(0)) ? 1 : 0;
+            boolean here = startsAt(lines.get(i), x);
+            right += here ? 1 : 0;
+            both += here && left.right() < x ? 1 : 0;
+        }
+        return prose >= LEAST && running >= 2 && (both < ALIGNED * right || running >= STRONG);
+    }
+
+    /** The lines round those that start at a place which no line crosses. */
+    private static int first(List<Line> lines, double x) {
+        int first = start(lines, x);
+        while (first > 0 && !isEnd(lines, first - 1, x)) {
+            first--;
+        }
+        return first;
+    }
+
+    private static int last(List<Line> lines, double x) {
+        int last = start(lines, x);
+        while (last + 1 < lines.size() && !isEnd(lines, last + 1, x)) {
+            last++;
+        }
+        return last;
+    }
+
+    private static int start(List<Line> lines, double x) {
+        int best = 0;
+        int most = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            int run = 0;
+            for (int j = i; j < lines.size() && !isEnd(lines, j, x); j++) {
+                run += startsAt(lines.get(j), x) ? 1 : 0;
+            }
+            if (run > most) {
+                most = run;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private static List<Line> split(List<Line> lines, double x) {
+        int first = first(lines, x);
+        int last = last(lines, x);
+        last = aboveWide(lines, first, last, x);
+        int foot = last;
+        while (last > first && isLeft(lines.get(last), x)) {
+            // what stands below the foot of the column beside it comes after both
+            last--;
+        }
+        Line left = lines.get(last);
+        boolean table = !isAlone(left, x);
+        while (last < foot && table && lines.get(last + 1).y() - left.y() < GOES_ON * left.size()) {
+            // but for a table's rows that go on there
+            left = lines.get(++last);
+        }
+        while (first < last && isWide(lines.get(first), x)) {
+            first++;
+        }
+        List<Line> lefts = new ArrayList<>();
+        List<Line> right = new ArrayList<>();
+        for (Line line : lines.subList(first, last + 1)) {
+            part(line, line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), lefts);
+            part(line, line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList(), right);
+        }
+        List<Line> all = new ArrayList<>(lines.subList(0, first));
+        all.addAll(lefts);
+        all.addAll(right);
+        all.addAll(lines.subList(last + 1, lines.size()));
+        return all;
+    }
+
+    /** The last line above the rows of a table as wide as both columns, and above its heading. */
+    private static int aboveWide(List<Line> lines, int first, int last, double x) {
+        int at = last;
+        int wide = 0;
+        boolean heading = false;
+        while (at > first && (isWide(lines.get(at), x) || !heading && isHeading(lines.get(at), x))) {
+            heading = !isWide(lines.get(at), x);
+            wide += heading ? 0 : 1;
+            at--;
+        }
+        return wide < LEAST_WIDE ? last : at;
+    }
+
+    /** Whether a line has words on both sides and none where the right column begins, or a little in. */
+    private static boolean isWide(Line line, double x) {
+        return line.left() < x && line.right() > x && line.cells().stream().noneMatch(cell -> cell.left() >= x - NEAR && cell.left() < x
+            + SET_IN);
+    }
+
+    private static boolean isLeft(Line line, double x) {
+        return line.cells().stream().allMatch(cell -> cell.left() < x - NEAR);
+    }
+
+    /** Whether not more than one cell of a line stands left of a place: no row of a table. */
+    private static boolean isAlone(Line line, double x) {
+        return line.cells().stream().filter(cell -> cell.left() < x - NEAR).count() < 2;
+    }
+
+    private static boolean isHeading(Line line, double x) {
+        return line.cells().size() == 1 && line.right() < x && line.text().length() <= LONGEST_HEADING;
+    }
+
+    private static void part(Line line, List<Cell> cells, List<Line> to) {
+        if (!cells.isEmpty()) {
+            to.add(new Line(List.copyOf(cells), line.y(), line.size()));
+        }
+    }
+}

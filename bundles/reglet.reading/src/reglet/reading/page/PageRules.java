@@ -1,0 +1,148 @@
+package reglet.reading.page;
+
+import java.awt.geom.Point2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+
+import reglet.reading.page.SheetPage.Rule;
+
+/** Takes the straight lines off a page, and counts what else is drawn; runs only in the process made for it. */
+final class PageRules extends PDFGraphicsStreamEngine {
+    private static final int MOST = 4_000;
+    private static final double SHORTEST = 6;
+    private static final double STRAIGHT = 1;
+
+    private final List<Rule> rules = new ArrayList<>();
+    private final List<Rule> path = new ArrayList<>();
+    private final PDRectangle crop;
+    private Point2D start = new Point2D.Float();
+    private Point2D at = new Point2D.Float();
+    private int shapes;
+    private int pictures;
+
+    private PageRules(PDPage page) {
+        super(page);
+        this.crop = page.getCropBox();
+    }
+
+    /** What is drawn besides text. */
+    record Drawn(List<Rule> rules, int pictures, int shapes) {
+    }
+
+    static Drawn of(PDPage page) throws IOException {
+        PageRules engine = new PageRules(page);
+        engine.processPage(page);
+        return new Drawn(List.copyOf(engine.rules), engine.pictures, engine.shapes);
+    }
+
+    @Override
+    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
+        side(p0, p1);
+        side(p1, p2);
+        side(p2, p3);
+        side(p3, p0);
+    }
+
+    @Override
+    public void moveTo(float x, float y) {
+        start = new Point2D.Float(x, y);
+        at = start;
+    }
+
+    @Override
+    public void lineTo(float x, float y) {
+        Point2D to = new Point2D.Float(x, y);
+        side(at, to);
+        at = to;
+    }
+
+    @Override
+    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+        at = new Point2D.Float(x3, y3);
+    }
+
+    @Override
+    public Point2D getCurrentPoint() {
+        return at;
+    }
+
+    @Override
+    public void closePath() {
+        side(at, start);
+        at = start;
+    }
+
+    private void side(Point2D from, Point2D to) {
+        if (path.size() < MOST) {
+            Point2D a = shown(from);
+            Point2D b = shown(to);
+            path.add(new Rule(a.getX(), a.getY(), b.getX(), b.getY()));
+        }
+    }
+
+    /** A point of the page's own space on the page as it is shown, from the upper left. */
+    private Point2D shown(Point2D point) {
+        double x = point.getX() - crop.getLowerLeftX();
+        double y = point.getY() - crop.getLowerLeftY();
+        return switch (getPage().getRotation()) {
+            case 90 -> new Point2D.Double(y, x);
+            case 180 -> new Point2D.Double(crop.getWidth() - x, y);
+            case 270 -> new Point2D.Double(crop.getHeight() - y, crop.getWidth() - x);
+            default -> new Point2D.Double(x, crop.getHeight() - y);
+        };
+    }
+
+    private void drawn() {
+        shapes++;
+        for (Rule side : path) {
+            boolean level = Math.abs(side.y1() - side.y2()) < STRAIGHT && Math.abs(side.x1() - side.x2()) > SHORTEST;
+            boolean upright = Math.abs(side.x1() - side.x2()) < STRAIGHT && Math.abs(side.y1() - side.y2()) > SHORTEST;
+            if ((level || upright) && rules.size() < MOST) {
+                rules.add(side);
+            }
+        }
+        path.clear();
+    }
+
+    @Override
+    public void endPath() {
+        path.clear();
+    }
+
+    @Override
+    public void strokePath() {
+        drawn();
+    }
+
+    @Override
+    public void fillPath(int windingRule) {
+        drawn();
+    }
+
+    @Override
+    public void fillAndStrokePath(int windingRule) {
+        drawn();
+    }
+
+    @Override
+    public void drawImage(PDImage image) {
+        pictures++;
+    }
+
+    @Override
+    public void clip(int windingRule) {
+        // what is cut away is read all the same
+    }
+
+    @Override
+    public void shadingFill(COSName shading) {
+        shapes++;
+    }
+}

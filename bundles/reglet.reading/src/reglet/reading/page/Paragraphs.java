@@ -1,0 +1,119 @@
+package reglet.reading.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Layout.Line;
+
+/** Puts lines together to the paragraphs of running text, and parts these into sentences. */
+public final class Paragraphs {
+    private static final int NEAREST = 6;
+    private static final int RUNNING = 4;
+    /** "Thickness: 3/8 in" begins anew. */
+    private static final Pattern LABELLED = Pattern.compile("\\p{Lu}[^:.]{2,40}:\\s+\\S");
+    private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
+    /** A heading in capitals ends where words in small letters begin. */
+    private static final Pattern CAPITALS = Pattern.compile("(?=.*\\p{Lu}{4})[^\\p{Ll}]{4,60}");
+    private static final Pattern SENTENCE = Pattern.compile("[.;]\\s+|[.;]$");
+    /** A stop that ends no sentence: "1/4 in. ground", "No. 15". */
+    private static final Pattern ABBREVIATED = Pattern.compile("(?is).*(?:[\\d½¼¾⅛⅜⅝⅞⅓⅔]\\s*-?(?:in|ft|lbs?|oz|sq|yd|ga|min|max|hr"
+        + "|deg)|\\b(?:no"
+        + "|approx|nom|thk|avg|temp|wt|dia|min|max|incl"
+        + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv|proc|cat|(?:sq|cu|lin)\\.? ?(?:ft|in|yd)))\\.");
+    /** "ASTM E96 Proc. A" goes on, though with a capital. */
+    private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:proc|no|cat|fig)\\.");
+    private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:conditions? of use|conditions|"
+        + "limitations|conditions and limitations)\\s*:?\\s*$");
+    private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
+
+    private Paragraphs() {
+    }
+
+    /** The sentences of lines, in the order in which they are read. */
+    static List<Sentence> sentences(List<Line> lines) {
+        List<Sentence> all = new ArrayList<>();
+        boolean conditions = false;
+        for (Cell paragraph : joined(lines)) {
+            conditions = isConditions(paragraph.text()) || conditions && !isHeading(paragraph.text());
+            Matcher stop = SENTENCE.matcher(paragraph.text());
+            int from = 0;
+            while (stop.find()) {
+                boolean starts = stop.end() >= paragraph.text().length() || Character.isUpperCase(paragraph.text().charAt(stop.end()));
+                String said = paragraph.text().substring(0, stop.start() + 1);
+                boolean named = NAMED.matcher(said).matches() && paragraph.text().substring(stop.end())
+                    .matches("(?s)(?:\\p{Lu}\\b|\\p{Lu}*-?\\d).*");
+                if (!named && (starts || !ABBREVIATED.matcher(said).matches())) {
+                    all.add(Sentence.of(paragraph.part(from, stop.start()), conditions, paragraph.text().substring(0, from)));
+                    from = stop.end();
+                }
+            }
+            if (from < paragraph.text().length()) {
+                all.add(Sentence.of(paragraph.part(from, paragraph.text().length()), conditions, paragraph.text().substring(0,
+                    from)));
+            }
+        }
+        return all;
+    }
+
+    /** Cells of lines that follow each other closely, joined; beside other cells only such as hold running text. */
+    public static List<Cell> joined(List<Line> lines) {
+        List<Cell> all = new ArrayList<>();
+        List<Cell> last = new ArrayList<>();
+        Broken broken = new Broken();
+        for (Line line : lines) {
+            broken.line(line, last);
+            for (Cell cell : line.cells()) {
+                boolean alone = line.cells().size() == 1;
+                int above = -1;
+                for (int i = Math.max(0, all.size() - NEAREST); i < all.size(); i++) {
+                    boolean first = all.get(i) == last.get(i);
+                    above = follows(last.get(i), cell) || first && isSetIn(last.get(i), cell) ? i : above;
+                }
+                above = above < 0 ? broken.goesOn(cell) : above;
+                if (above >= 0 && (alone || isRunning(cell) || isRunning(last.get(above)))) {
+                    all.set(above, all.get(above).with(cell));
+                    last.set(above, cell);
+                } else if (alone || isRunning(cell)) {
+                    all.add(cell);
+                    last.add(cell);
+                }
+            }
+        }
+        return all;
+    }
+
+    private static boolean isRunning(Cell cell) {
+        return cell.text().split("\\s+").length >= RUNNING;
+    }
+
+    /** Whether a cell goes on with the one above it: right below, in line with it or with its words behind a dot. */
+    private static boolean follows(Cell last, Cell cell) {
+        boolean bullet = BULLET.matcher(last.text()).lookingAt();
+        double in = cell.left() - last.left();
+        return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0
+            && in < 3 * cell.size())
+            && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
+            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(cell.text()) && !(CAPITALS.matcher(last.text()).matches()
+                && !CAPITALS.matcher(cell.text()).matches());
+    }
+
+    /** Whether a line is the first of a paragraph, set in or as a hanging title is, and the one below it goes on with it. */
+    private static boolean isSetIn(Cell first, Cell cell) {
+        double in = first.left() - cell.left();
+        return in >= 3 && in < 4 * cell.size() && first.right() > cell.right() - 4 * cell.size() && isRunning(first)
+            && cell.y() > first.y() && cell.y() - first.y() < 1.6 * cell.size() && Math.abs(cell.size() - first.size()) < 0.5
+            && !first.text().matches("(?s).*[.:]\\s*") && Character.isLowerCase(cell.text().codePointAt(0));
+    }
+
+    /** Whether a line heads the conditions under which a product may be used. */
+    public static boolean isConditions(String line) {
+        return CONDITIONS.matcher(line).matches();
+    }
+
+    /** Whether a line is a numbered heading of a report. */
+    public static boolean isHeading(String line) {
+        return HEADING.matcher(line).matches();
+    }
+}

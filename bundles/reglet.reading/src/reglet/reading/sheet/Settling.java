@@ -1,0 +1,106 @@
+package reglet.reading.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import reglet.model.Method;
+import reglet.model.Pack;
+import reglet.model.Property;
+import reglet.model.Quantity;
+import reglet.model.Range;
+import reglet.model.SheetReading.Found;
+import reglet.model.Value;
+import reglet.reading.value.Taken;
+
+/**
+ * Of several values that a sheet states for the same property of the same model one is shown: the one by the method that the pack asks for.
+ * The others stand beside it, so that a person chooses. Among values that nothing tells apart none is shown as sure.
+ */
+final class Settling {
+    private static final double SAME = 0.02;
+    /** The others are shown by other methods. */
+    private static final double BY_METHOD = 0.85;
+    private static final double CONTRADICTED = 0.6;
+    private static final double NEAR = 0.15;
+
+    private Settling() {
+    }
+
+    static List<Found> settle(List<Found> found, Pack pack) {
+        Map<String, List<Found>> stated = new LinkedHashMap<>();
+        found.forEach(one -> stated.computeIfAbsent(one.value().property() + "\n" + one.model(), key -> new ArrayList<>()).add(one));
+        List<Found> settled = stated.values().stream().map(all -> settled(all, pack.property(all.get(0).value().property())
+            .map(Property::method).orElse(Method.NONE))).toList();
+        // what is said of all models is not said again beside what is said of each
+        return settled.stream().filter(one -> !one.model().isEmpty() || settled.stream().noneMatch(other -> !other.model().isEmpty()
+            && other.value().property().equals(one.value().property()) && other.confidence() >= Taken.LEAST_CONFIDENCE
+            && !isLimit(one, other))).toList();
+    }
+
+    /** "No unit is thicker than 2-5/8 in." beside what each is: a limit to all models says something else. */
+    private static boolean isLimit(Found all, Found model) {
+        return all.value().compare().isPresent() && model.value().compare().isEmpty() && !same(all.value().value(), model.value().value());
+    }
+
+    private static Found settled(List<Found> stated, Method asked) {
+        // what would not be shown disturbs nothing
+        List<Found> shown = stated.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE).toList();
+        List<Found> all = shown.isEmpty() ? stated : shown;
+        Found kept = fuller(all, all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparingInt(one ->
+            -Age.of(one.label())).thenComparing(one -> -one.confidence())
+            .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow());
+        List<Found> others = new ArrayList<>();
+        for (Found one : shown) {
+            if (one != kept && isAnother(one, kept) && others.stream().allMatch(other -> isAnother(one, other))) {
+                others.add(one);
+            }
+        }
+        Optional<Found> against = others.stream().filter(one -> !same(one.value().value(), kept.value().value())).findFirst();
+        if (against.isEmpty()) {
+            return new Found(kept.value(), kept.label(), kept.model(), kept.confidence(), kept.doubt(), others);
+        }
+        boolean older = others.stream().allMatch(one -> Age.of(one.label()) < Age.of(kept.label()) && fit(one, asked) <= fit(kept,
+            asked));
+        boolean told = older || fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
+        Found left = against.get();
+        return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), told ? BY_METHOD : CONTRADICTED),
+            "The sheet also states " + left.value().text() + (left.value().method().isEmpty() || left.value().method()
+                .equals(kept.value().method()) ? "" : " by " + left.value().method()) + " on page " + left.value().page() + ".", others);
+    }
+
+    /** "Dry film 10 mils" beside "at least 10 mils": the same, said more fully. */
+    private static Found fuller(List<Found> all, Found first) {
+        return first.value().compare().isPresent() ? first : all.stream().filter(one -> one.value().compare().isPresent()
+            && one.value().value().equals(first.value().value()) && one.value().method().equals(first.value().method())
+            && first.confidence() - one.confidence() < NEAR).findFirst().orElse(first);
+    }
+
+    /** How well a value's method is the one asked for: its part too, the standard, or neither. */
+    private static int fit(Found one, Method asked) {
+        String method = one.value().method();
+        if (asked.isNone() || !method.startsWith(asked.standard())) {
+            return 0;
+        }
+        return asked.part().isEmpty() || method.endsWith(asked.part()) ? 3 : method.equals(asked.standard()) ? 2 : 1;
+    }
+
+    /** Whether a sheet says something else with one than with the other: another amount, or the same by another standard. */
+    private static boolean isAnother(Found one, Found other) {
+        return !same(one.value().value(), other.value().value()) || !one.value().method().isEmpty() && !other.value().method().isEmpty()
+            && !one.value().method().equals(other.value().method());
+    }
+
+    private static boolean same(Value one, Value other) {
+        if (one instanceof Quantity a && other instanceof Quantity b) {
+            return Math.abs(a.si() - b.si()) <= SAME * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+        }
+        if (one instanceof Range a && other instanceof Range b) {
+            return same(a.low(), b.low()) && same(a.high(), b.high());
+        }
+        return one.text().equals(other.text());
+    }
+}

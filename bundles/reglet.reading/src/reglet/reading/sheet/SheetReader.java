@@ -1,0 +1,214 @@
+package reglet.reading.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import reglet.model.Component;
+import reglet.model.Pack;
+import reglet.model.SheetReading;
+import reglet.model.SheetReading.Found;
+import reglet.model.SheetReading.Unread;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Pages;
+import reglet.reading.page.SheetPage;
+import reglet.reading.text.Cues;
+import reglet.reading.text.Titles;
+import reglet.reading.value.Bounds;
+import reglet.reading.value.Footnotes;
+import reglet.reading.value.Sections;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Naming;
+import reglet.reading.words.Plain;
+import reglet.reading.words.Vocabulary;
+
+/** Reads a data sheet as a person would: by its tables, lists and lines of dots. Pure: the same pages and pack give the same reading. */
+public final class SheetReader {
+    /** What running text says speaks less for a component than a table. */
+    private static final double CLEAR = 0.85;
+    private static final int IN_NAME = 4;
+    private static final int IN_SUBJECT = 7;
+    private static final int IN_TITLE = 1;
+    private static final int IN_TEXT = 1;
+    private static final int MOST_IN_TEXT = 3;
+    private static final int PER_VALUE = 3;
+    private static final int BY_METHOD = 2;
+    private static final int MOST_UNREAD = 60;
+    /** Properties told of no model, from which on a sheet is about one product. */
+    private static final int BESIDE_MODELS = 3;
+    private static final double ANOTHERS = 0.45;
+
+    private final List<SheetPage> pages;
+    private final Pack pack;
+    private final Citations citations;
+    private final Vocabulary vocabulary;
+    private final List<Layout> layouts = new ArrayList<>();
+
+    private SheetReader(List<SheetPage> pages, Pack pack) {
+        this.pages = pages;
+        this.pack = pack;
+        this.citations = new Citations(pack);
+        this.vocabulary = new Vocabulary(pack);
+        pages.forEach(page -> layouts.addAll(Layout.of(page)));
+    }
+
+    /** @param component id of the component that the product is for; "" to find it out */
+    public static SheetReading read(List<SheetPage> pages, Pack pack, String component) {
+        return new SheetReader(pages, pack).read(component);
+    }
+
+    private SheetReading read(String asked) {
+        Map<Component, ValueReader> readers = new LinkedHashMap<>();
+        Map<Component, Integer> scores = new LinkedHashMap<>();
+        Sections sections = Sections.of(layouts, pack, vocabulary);
+        Bounds bounds = new Bounds(pack);
+        Cues cues = new Cues(pack, vocabulary, bounds);
+        Footnotes footnotes = new Footnotes(layouts, citations);
+        String title = Plain.of(Titles.head(layouts));
+        Naming naming = new Naming(pack, vocabulary);
+        Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
+        Map<Component, Integer> subject = naming.in(Titles.subject(layouts));
+        String text = Plain.of(text());
+        List<Component> tried = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
+        // each component reads for itself, and what they share is safe for several threads
+        List<ValueReader> all = tried.parallelStream().map(component -> new ValueReader(vocabulary, component, citations, sections, bounds,
+            footnotes, naming, cues).read(layouts)).toList();
+        for (int i = 0; i < tried.size(); i++) {
+            Component component = tried.get(i);
+            ValueReader reader = all.get(i);
+            readers.put(component, reader);
+            int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
+                .map(found -> found.value().property()).distinct().count();
+            int said = (int) reader.found().stream().filter(found -> found.confidence() >= Taken.LEAST_CONFIDENCE)
+                .map(found -> found.value().property()).distinct().count() - values;
+            int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
+                .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
+                    .isPresent())
+                .map(found -> found.value().property()).distinct().count();
+            scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
+                + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
+                + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME
+                + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
+                    text) * IN_TEXT)));
+        }
+        int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
+            .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue()).thenComparing(entry ->
+                // a component that asks for more than the sheet says fits it less
+                entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
+        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers);
+        List<Found> found = components.isEmpty() ? List.of() : Fitting.fit(Settling.settle(alone(readers.get(components.get(0))
+            .further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),
+            readers.get(components.get(0)).headed()), pack), components.get(0));
+        List<Unread> unread = new ArrayList<>(pictures());
+        if (!components.isEmpty()) {
+            unread.addAll(readers.get(components.get(0)).unread());
+        }
+        found.stream().filter(value -> value.confidence() < Taken.LEAST_CONFIDENCE).forEach(value -> unread.add(new Unread(
+            value.value().page(),
+            value.value().box(), value.label() + ": " + value.value().text(), value.doubt().isEmpty()
+                ? "not sure enough" : value.doubt())));
+        return new SheetReading(Titles.product(layouts), Titles.maker(layouts), components.stream().map(Component::id).toList(),
+            found.stream().filter(value -> value.confidence() >= Taken.LEAST_CONFIDENCE).toList(),
+            unread.stream().limit(MOST_UNREAD).toList(),
+            ReportReader.read(layouts, new Asks(pack, vocabulary, components.isEmpty() ? "" : components.get(0).id())));
+    }
+
+    /** The likely components; before the likeliest another, when the sheet says all of it that it says of the likeliest, and more. */
+    private static List<Component> fuller(List<Component> likely, Map<Component, ValueReader> readers) {
+        if (likely.isEmpty()) {
+            return likely;
+        }
+        Set<String> said = properties(readers.get(likely.get(0)));
+        Optional<Component> fuller = readers.keySet().stream().filter(one -> isFuller(properties(readers.get(one)), said)).findFirst();
+        return fuller.filter(one -> said.size() > 1).map(one -> Stream.concat(Stream.of(one), likely.stream()).distinct().toList())
+            .orElse(likely);
+    }
+
+    /** Whether more is said: all the same and further things, or twice as much with all but one of the same. */
+    private static boolean isFuller(Set<String> more, Set<String> said) {
+        long same = said.stream().filter(more::contains).count();
+        return more.size() > said.size() && same == said.size()
+            || more.size() >= 2 * said.size() - 1 && same + 1 >= said.size() && said.size() > 2;
+    }
+
+    /** The names of the properties that a value would be shown of. */
+    private static Set<String> properties(ValueReader reader) {
+        return reader.found().stream().filter(found -> found.confidence() >= Taken.LEAST_CONFIDENCE)
+            .map(found -> found.value().property().substring(found.value().property().indexOf('.') + 1)).collect(Collectors.toSet());
+    }
+
+    /**
+     * The only model of a sheet, when it is what the sheet is about, is no model among others: "Oxbow 60 (each ply)" below "Oxbow 60".
+     * Of several models the one that the sheet's title names is its own, the others are told of beside it.
+     */
+    private static List<Found> alone(List<Found> found, String product, String title, Set<String> headed) {
+        Set<String> models = new LinkedHashSet<>();
+        // what stands under "Other boards" doesn't tell which is the sheet's own
+        found.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE).map(Found::model).filter(model -> !model.isEmpty())
+            .forEach(models::add);
+        if (!models.isEmpty()) {
+            // the sheet's own product may head a column beside others that says nothing new of it: "see front"
+            headed.stream().filter(model -> names(product, model)).forEach(models::add);
+        }
+        List<String> own = models.stream().filter(model -> names(models.size() == 1 ? title : product, model)).toList();
+        boolean told = found.stream().filter(one -> one.model().isEmpty() && one.confidence() >= Taken.LEAST_CONFIDENCE)
+            .map(one -> one.value().property()).distinct().count() >= BESIDE_MODELS;
+        // a sheet that bears the very name of one of them is its own
+        boolean named = own.size() == 1 && names(own.get(0).replaceAll("\\s*\\([^()]*\\)$", ""), product);
+        if (own.size() != 1 || models.size() > 1 && !told && !named) {
+            return found;
+        }
+        return found.stream().map(one -> one.model().isEmpty() ? one : one.model().equals(own.get(0)) ? one.of("")
+            : one.with(Math.min(one.confidence(), ANOTHERS), "It is of another product than the sheet's own.")).toList();
+    }
+
+    private static boolean names(String title, String model) {
+        return (" " + unmarked(title) + " ").contains(" " + unmarked(model.replaceAll("\\s*\\([^()]*\\)$", "")) + " ");
+    }
+
+    /** A name without the marks of a trade name, which may be set as letters at its end. */
+    private static String unmarked(String name) {
+        return Plain.of(name.replaceAll("[™®©℠]", " ").replaceAll("(?<=\\p{L})(?:TM|SM)\\b|\\((?:TM|R|SM)\\)", " "));
+    }
+
+    private String text() {
+        StringBuilder text = new StringBuilder();
+        layouts.forEach(layout -> layout.lines().forEach(line -> text.append(line.text()).append(' ')));
+        return text.toString();
+    }
+
+    /** How many of a component's names a text holds; names within longer ones are not told again. */
+    private int named(Component component, String plain) {
+        String text = " " + plain + " ";
+        List<String> names = new ArrayList<>(new LinkedHashSet<>(Stream.concat(Stream.of(component.title()),
+            vocabulary.names(component.id()).stream()).map(name -> " " + Plain.of(name) + " ").toList()));
+        names.sort(Comparator.comparingInt(String::length).reversed());
+        int named = 0;
+        for (String name : names) {
+            named += text.contains(name) ? 1 : 0;
+            text = text.replace(name, " | ");
+        }
+        return named;
+    }
+
+    private List<Unread> pictures() {
+        List<Unread> unread = new ArrayList<>();
+        for (SheetPage page : pages) {
+            if (page.picture()) {
+                unread.add(new Unread(page.number(), Optional.empty(), "", "picture without text"));
+            } else if (page.width() == 0) {
+                unread.add(new Unread(page.number(), Optional.empty(), "", "only the first " + Pages.MOST + " pages are read"));
+            }
+        }
+        return unread;
+    }
+}

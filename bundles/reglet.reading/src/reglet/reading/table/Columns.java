@@ -1,0 +1,308 @@
+package reglet.reading.table;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.value.Topics;
+import reglet.reading.words.Label;
+import reglet.reading.words.Labels;
+import reglet.reading.words.Plain;
+
+/** What the columns below a heading hold. */
+final class Columns {
+    enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
+
+    /** Rows below names of models among which one has to be told by its label. */
+    private static final int UNNAMED = 4;
+    private static final int LONGEST = 45;
+    /** "CB 80-15": the designation of a model, and no standard or amount. */
+    private static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
+    private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
+
+    /** A column: its heading, what it holds, and where it runs. */
+    record Column(Cell head, Role role) {
+    }
+
+    private final List<Column> columns;
+
+    private Columns(List<Column> columns) {
+        this.columns = columns;
+    }
+
+    List<Column> all() {
+        return columns;
+    }
+
+    List<Column> of(Role role) {
+        return columns.stream().filter(column -> column.role == role).toList();
+    }
+
+    boolean byRows() {
+        return !of(Role.PROPERTY).isEmpty();
+    }
+
+    double left() {
+        return columns.stream().mapToDouble(column -> column.head.left()).min().orElse(0);
+    }
+
+    double right() {
+        return columns.stream().mapToDouble(column -> column.head.right()).max().orElse(0);
+    }
+
+    /** The columns below a line that heads a table of properties; empty when it heads none. */
+    static Optional<Columns> heading(Line line, Labels labels) {
+        // where headings stand above headings, the lower ones head the columns
+        List<Cell> cells = line.cells().stream().filter(cell -> line.cells().stream().noneMatch(other -> other.y() > cell.low() + 1
+            && Math.min(other.right(), cell.right()) > Math.max(other.left(), cell.left()))).toList();
+        if (cells.size() < 2 || cells.size() == 2 && Topics.isElsewhere(cells.get(1).text())) {
+            // "Physical properties" beside "Packing" are headings of two things
+            return Optional.empty();
+        }
+        List<Column> columns = new ArrayList<>();
+        boolean method = cells.stream().anyMatch(cell -> HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches());
+        // "Standard | Title | Criterion | Result"
+        boolean criterion = method && cells.stream().anyMatch(cell ->
+            HeadWords.LABEL_BESIDE_METHOD.matcher(HeadWords.plain(cell)).matches());
+        boolean label = cells.stream().anyMatch(cell -> HeadWords.LABEL.matcher(HeadWords.plain(cell)).matches() && !(criterion
+            && isCriterion(cell)));
+        boolean specified = cells.stream().filter(cell -> HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches()).count() > 1;
+        for (Cell cell : cells) {
+            columns.add(new Column(cell, criterion && isCriterion(cell) ? Role.REQUIRED : HeadWords.role(HeadWords.plain(cell), label,
+                method, specified)));
+        }
+        List<Column> results = columns.stream().filter(column -> column.role == Role.OTHER
+            && HeadWords.RESULT.matcher(HeadWords.plain(column.head)).matches())
+            .toList();
+        if (results.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.VALUE)) {
+            // "Pass criterion | KT-20 result"
+            columns.replaceAll(column -> column == results.get(0) ? new Column(column.head, Role.VALUE) : column);
+        }
+        if (!label && cells.size() > 2 && HeadWords.DIMENSION.matcher(HeadWords.plain(cells.get(0))).matches() && columns.stream().skip(1)
+            .allMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isEmpty())) {
+            // "Dimension | Ashlar pattern | Ledge pattern"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            return Optional.of(new Columns(models(columns)));
+        }
+        if (!label && cells.size() > 2 && columns.get(0).role == Role.MODEL && columns.stream().skip(1).allMatch(column -> column.role
+            == Role.OTHER && MODEL_NO.matcher(column.head.text()).matches() && labels.read(column.head.text()).isEmpty())) {
+            // "Model no. | KX-10 | KX-20"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            return Optional.of(new Columns(models(columns)));
+        }
+        boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
+        long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
+        if (!named && isOfLimits(columns)) {
+            // "Requirement | Limit | Model A | Model B"
+            columns.set(0, new Column(columns.get(0).head, Role.LABEL));
+            columns.replaceAll(column -> column.role == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches()
+                ? new Column(column.head,
+                Role.REQUIRED) : column);
+            return Optional.of(new Columns(models(columns)));
+        }
+        if (!named && cells.size() > 2 && HeadWords.TEST.matcher(HeadWords.plain(cells.get(0))).matches()
+            && columns.stream().anyMatch(column -> column.role
+            == Role.VALUE)) {
+            // "Test | Substrate | Result"
+            columns.set(0, new Column(cells.get(0), Role.LABEL));
+            named = true;
+        }
+        if (!named && roles >= 2 && columns.stream().anyMatch(column -> column.role == Role.VALUE)) {
+            // "Typical data | Value | Method": what stands furthest left names the properties
+            Column first = columns.get(0);
+            if (first.role == Role.OTHER || first.role == Role.MODEL) {
+                columns.set(0, new Column(first.head, Role.LABEL));
+                named = true;
+            }
+        }
+        if (named && roles >= 1 && columns.stream().noneMatch(column -> column.head.text().length() > 45)) {
+            return Optional.of(new Columns(models(columns)));
+        }
+        return byRows(columns, labels);
+    }
+
+    /** Columns of models above rows whose labels have no heading: "| RN-1 | RN-2" above "Length | 1 in | 2 in". */
+    static Optional<Columns> unnamed(List<Line> rows, int index, Labels labels) {
+        Line line = rows.get(index);
+        // what is the same for all models may stand once, across their columns
+        List<Line> next = rows.subList(index + 1, Math.min(rows.size(), index + 1 + UNNAMED)).stream().takeWhile(row -> row.cells()
+            .size() > 1 && row.cells().size() <= line.cells().size() + 1 && row.y() > line.y()).toList();
+        List<Line> below = next.stream().filter(row -> row.cells().size() == line.cells().size() + 1).toList();
+        if (below.isEmpty() || !below.contains(next.get(0)) && next.get(0).cells().size() > 2) {
+            return named(line, next, labels);
+        }
+        List<Cell> cells = below.get(0).cells();
+        boolean heads = line.cells().size() >= 2 && cells.get(0).right() < line.left() && next.get(0).y() - line.y() < 4 * line.size()
+            && below.stream().anyMatch(row -> labels.read(row.cells().get(0).text()).isPresent())
+            && line.cells().stream().allMatch(cell -> cell.text().length() <= 45 && labels.read(cell.text()).isEmpty()
+                && !HeadWords.AMOUNT.matcher(cell.text()).matches());
+        if (!heads) {
+            return named(line, next, labels);
+        }
+        List<Column> columns = new ArrayList<>(List.of(new Column(cells.get(0).named(""), Role.LABEL)));
+        for (Cell cell : line.cells()) {
+            Role role = HeadWords.role(HeadWords.plain(cell), true, true, false);
+            columns.add(new Column(cell, role == Role.OTHER || role == Role.LABEL ? Role.MODEL : role));
+        }
+        return Optional.of(new Columns(models(columns)));
+    }
+
+    /** Columns of models beside a word for the product: "Board | CB-15 | CB-20" above "Thickness | ASTM C167 | 1.5 | 2". */
+    private static Optional<Columns> named(Line line, List<Line> next, Labels labels) {
+        int size = line.cells().size();
+        boolean beside = !next.isEmpty() && next.get(0).cells().size() == size + 1;
+        List<Line> rows = next.stream().filter(row -> row.cells().size() == (beside ? size + 1 : size)).toList();
+        boolean models = size > 2 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST && labels.read(cell
+            .text()).isEmpty()) && line.cells().stream().skip(1).allMatch(cell -> MODEL_NO.matcher(cell.text()).matches());
+        boolean labelled = models && rows.size() > 1 && next.get(0).y() - line.y() < 4 * line.size()
+            && rows.stream().allMatch(row -> row.cells().get(0).left() < line.cells().get(1).left()
+                && row.cells().get(0).text().matches("(?s)\\p{Lu}.*"))
+            && rows.stream().filter(row -> labels.read(row.cells().get(0).text()).isPresent()).count() > 1;
+        boolean cited = !beside || rows.stream().allMatch(row -> STANDARD.matcher(row.cells().get(1).text()).find());
+        if (!labelled || !cited) {
+            return Optional.empty();
+        }
+        List<Column> columns = new ArrayList<>(List.of(new Column(line.cells().get(0), Role.LABEL)));
+        if (beside) {
+            columns.add(new Column(rows.get(0).cells().get(1).named(""), Role.METHOD));
+        }
+        line.cells().stream().skip(1).forEach(cell -> columns.add(new Column(cell, Role.MODEL)));
+        return Optional.of(new Columns(columns));
+    }
+
+    /** Whether the headings are of what is asked for, the limits to it, and what models or a product reach. */
+    private static boolean isOfLimits(List<Column> columns) {
+        String first = HeadWords.plain(columns.get(0).head);
+        boolean asked = columns.get(0).role == Role.REQUIRED || HeadWords.LABEL_BESIDE_METHOD.matcher(first).matches();
+        return asked && columns.size() > 2 && columns.stream().skip(1).anyMatch(column -> column.role == Role.REQUIRED || column.role
+            == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches())
+            && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER
+                && !HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches());
+    }
+
+    private static boolean isCriterion(Cell cell) {
+        return HeadWords.plain(cell).equals("criterion");
+    }
+
+    /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */
+    private static List<Column> models(List<Column> columns) {
+        if (columns.stream().anyMatch(column -> column.role == Role.VALUE
+            && HeadWords.REACHED.matcher(HeadWords.plain(column.head)).matches())) {
+            // "Minimum value | Typical value": what a roll must have, and what it has
+            return models(columns.stream().map(column -> column.role == Role.VALUE
+                && HeadWords.BOUND.matcher(HeadWords.plain(column.head)).matches()
+                ? new Column(column.head, Role.REQUIRED) : column).toList(), true);
+        }
+        return models(columns, columns.stream().anyMatch(column -> column.role == Role.VALUE));
+    }
+
+    private static List<Column> models(List<Column> columns, boolean valued) {
+        long conditions = columns.stream().filter(column -> column.role == Role.OTHER && HeadWords.CONDITION.matcher(HeadWords.plain(
+            column.head)).matches()).count();
+        if (!valued && conditions > 1 && columns.stream().filter(column -> column.role == Role.OTHER).count() == conditions) {
+            return columns.stream().map(column -> column.role == Role.OTHER ? new Column(column.head, Role.VALUE) : column).toList();
+        }
+        List<Column> others = columns.stream().filter(column -> column.role == Role.OTHER).toList();
+        // the only column beside labels and methods holds the values, whatever it is called, unless a designation stands above it
+        boolean only = others.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.MODEL)
+            && columns.stream().anyMatch(column -> column.role == Role.METHOD)
+                && HeadWords.ORDINARY.matcher(others.get(0).head.text()).matches();
+        List<Column> all = new ArrayList<>();
+        for (Column column : columns) {
+            all.add(!valued && column.role == Role.OTHER ? new Column(column.head, only ? Role.VALUE : Role.MODEL) : column);
+        }
+        return all;
+    }
+
+    private static Optional<Columns> byRows(List<Column> columns, Labels labels) {
+        List<Column> all = new ArrayList<>();
+        int named = 0;
+        for (Column column : columns) {
+            boolean property = labels.read(column.head.text()).isPresent();
+            named += property ? 1 : 0;
+            all.add(property ? new Column(column.head, Role.PROPERTY) : column.role == Role.MODEL ? column : new Column(column.head,
+                Role.OTHER));
+        }
+        // the numbers to order by may stand last
+        boolean model = all.stream().anyMatch(column -> column.role == Role.MODEL);
+        Column first = all.get(0);
+        if (!model && first.role == Role.OTHER) {
+            all.set(0, new Column(first.head, Role.MODEL));
+        }
+        return named >= 2 || named == 1 && model ? Optional.of(new Columns(all)) : Optional.empty();
+    }
+
+    /** The same columns above some rows: what is called a specification and holds amounts is what is asked for, and no method. */
+    Columns above(List<Line> rows) {
+        return new Columns(columns.stream().map(column -> column.role == Role.METHOD && rows.stream().flatMap(row -> row.cells().stream())
+            .filter(cell -> of(cell).filter(own -> own == column).isPresent()).filter(cell ->
+                HeadWords.LIMIT.matcher(cell.text()).matches())
+            .count() > 1 ? new Column(column.head, Role.REQUIRED) : column).toList());
+    }
+
+    /** The columns of properties; where two say the same in other words, that which has its very name: "Ground" beside "Return". */
+    List<Column> nearest(Labels labels) {
+        return of(Role.PROPERTY).stream().filter(column -> of(Role.PROPERTY).stream().noneMatch(other -> other != column
+            && named(other, labels) > named(column, labels) && labels.read(other.head.text()).map(Label::properties)
+            .equals(labels.read(column.head.text()).map(Label::properties)))).toList();
+    }
+
+    private static int named(Column column, Labels labels) {
+        String plain = " " + HeadWords.plain(column.head) + " ";
+        return labels.read(column.head.text()).map(label -> label.properties().get(0)).filter(property -> plain.contains(" "
+            + Plain.of(property.label()) + " ") || plain.contains(" " + Plain.of(property.name()) + " ")).isPresent() ? 1 : 0;
+    }
+
+    /** Whether a column's heading says at what condition or by which part of a method its values were found: "wet cup", "28 days". */
+    static boolean isOfCondition(Column column) {
+        return column.role == Role.VALUE && HeadWords.CONDITION.matcher(HeadWords.plain(column.head)).matches();
+    }
+
+    /** The same columns, the first of them of names of models: "Type" above "DSF-175", "DSF-250". */
+    Columns named() {
+        List<Column> all = new ArrayList<>(columns);
+        all.set(0, new Column(all.get(0).head, Role.MODEL));
+        return new Columns(all);
+    }
+
+    /** Columns in place of these. */
+    Columns as(List<Column> others) {
+        return new Columns(others);
+    }
+
+    /** The same columns with others beside them, such as the models on a second line of headings. */
+    Columns with(List<Column> more) {
+        List<Column> all = new ArrayList<>(columns.stream().filter(column -> column.role == Role.LABEL || column.role == Role.METHOD
+            || column.role == Role.UNIT).toList());
+        all.addAll(more);
+        all.sort(Comparator.comparingDouble(column -> column.head.left()));
+        return new Columns(all);
+    }
+
+    /** The column that a cell stands in; empty for one beside the table. */
+    Optional<Column> of(Cell cell) {
+        Column best = null;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Column column : columns) {
+            double away = away(cell, column.head);
+            if (away < nearest) {
+                nearest = away;
+                best = column;
+            }
+        }
+        double reach = 60 + 6 * cell.size();
+        return nearest > reach ? Optional.empty() : Optional.ofNullable(best);
+    }
+
+    /** How far a cell is from a heading: by its start, its middle or its end, for columns may be set in any of these ways. */
+    private static double away(Cell cell, Cell head) {
+        double edges = Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()),
+            Math.abs(cell.middle() - head.middle())));
+        double overlap = Math.min(cell.right(), head.right()) - Math.max(cell.left(), head.left());
+        return overlap > 0 ? edges * 0.3 : edges;
+    }
+}

@@ -1,0 +1,82 @@
+package reglet.reading.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.table.Columns.Column;
+import reglet.reading.table.Columns.Role;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Label;
+import reglet.reading.words.Reading;
+
+/**
+ * The standards that the rows of a table name.
+ *
+ * @param group those of the heading of the rows
+ */
+record RowMethods(Columns table, Layout layout, Citations citations, List<Citation> group) {
+    /** "D6525" in a column of methods. */
+    private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?(?:-\\d{2}\\w?)?(?:\\s+[A-D])?(?:\\s*[,(].*)?\\s*");
+
+    /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
+    List<Citation> of(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {
+        String beside = row.text();
+        List<Citation> all = new ArrayList<>();
+        List<Column> columns = table.of(Role.METHOD);
+        for (Column column : columns) {
+            Cell cell = cells.get(column);
+            if (cell != null) {
+                List<Citation> parts = citations.parts(cell.text());
+                all.addAll(parts.size() > 1 ? parts : citations.in(cell.text(), beside));
+                Matcher bare = BARE.matcher(cell.text());
+                if (all.isEmpty() && bare.matches()) {
+                    all.add(new Citation(0, cell.text().length(), "ASTM " + bare.group(1) + bare.group(2), ""));
+                }
+                if (all.isEmpty() && cell.text().matches(".*\\p{L}{2}.*") && !Reading.isMissing(cell.text())) {
+                    all.add(new Citation(0, 0, cell.text().strip(), ""));
+                }
+            } else {
+                all.addAll(spanning(column, row));
+            }
+        }
+        if (all.isEmpty()) {
+            // "REQUIREMENT (C920)" above the column of what is asked for
+            label.properties().forEach(property -> table.all().forEach(column -> all.addAll(Citations.own(property,
+                citations.in(column.head()
+                .text())))));
+        }
+        all.addAll(citations.in(value.text(), beside));
+        if (all.isEmpty()) {
+            all.addAll(citations.in(labelCell.text(), beside));
+        }
+        return all.isEmpty() ? group : all;
+    }
+
+    /** A method whose cell is ruled round several rows, this one among them. */
+    private List<Citation> spanning(Column column, Line row) {
+        double[] box = layout.between(column.head().middle(), row.y());
+        if (box.length == 0 || box[1] - box[0] > 12 * row.size()) {
+            return List.of();
+        }
+        for (Line line : layout.lines()) {
+            for (Cell cell : line.cells()) {
+                if (cell.y() > box[0] && cell.y() < box[1] && cell.left() < column.head().right() + 20 && cell.right() > column.head()
+                    .left() - 20
+                    && Math.abs(line.y() - row.y()) > 0.5) {
+                    List<Citation> found = citations.in(cell.text());
+                    if (!found.isEmpty()) {
+                        return found;
+                    }
+                }
+            }
+        }
+        return List.of();
+    }
+}

@@ -1,0 +1,329 @@
+package reglet.reading.table;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.table.Columns.Column;
+import reglet.reading.table.Columns.Role;
+import reglet.reading.text.Designations;
+import reglet.reading.value.Around;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Label;
+import reglet.reading.words.Labels;
+import reglet.reading.words.Reading;
+
+/** Reads the rows below a heading, in which either each row or each column is a property. */
+public final class TableReader {
+    private static final double SURE = 0.98;
+    private static final double ASKED = 0.75;
+    /** Rows by which it is judged what a column holds. */
+    private static final int JUDGED = 8;
+    /** Of the size of the letters: how far lines of one label are apart at most. */
+    private static final double BEGUN = 1.8;
+    private static final double THICK = 0.85;
+    private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
+
+    private final Labels labels;
+    private final Citations citations;
+    private final Taken taken;
+    private final Titled titled;
+    private final ByWords byWords;
+    private final TableStart starts;
+    private Layout layout;
+    private Columns table;
+    private double end;
+    /** Whether the first amount in a row tells of which product it is. */
+    private boolean keyed;
+    private List<Citation> group = List.of();
+    /** A label alone on the line above. */
+    private Cell begun;
+
+    public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations) {
+        this.byWords = new ByWords(labels, taken, designations);
+        this.starts = new TableStart(labels);
+        this.titled = titled;
+        this.labels = labels;
+        this.citations = citations;
+        this.taken = taken;
+    }
+
+    public void page(Layout next) {
+        layout = next;
+        close();
+    }
+
+    private void close() {
+        table = null;
+        begun = null;
+        group = List.of();
+        taken.title("");
+        titled.part(layout, Optional.empty());
+    }
+
+    /**
+     * Starts a table when a row heads one.
+     *
+     * @return how many rows were used up; 0 when there is no heading
+     */
+    public int heading(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        if (table != null && (row.y() < end || row.y() - end > Math.max(45, 4.5 * row.size()))) {
+            close();
+        }
+        if (table != null && index + 1 < rows.size() && !table.byRows() && row.cells().stream().anyMatch(cell -> AMOUNT.matcher(cell.text())
+            .matches())) {
+            return 0;
+        }
+        Optional<Columns> composed = starts.composed(rows, index);
+        if (composed.isPresent()) {
+            int first = Heads.of(rows, index).orElseThrow().first();
+            start(composed.get(), rows, index, rows.get(first - 1).y());
+            return first - index;
+        }
+        Optional<Columns> heading = Columns.heading(row, labels).or(() -> Columns.unnamed(rows, index, labels));
+        if (heading.isEmpty()) {
+            return 0;
+        }
+        Optional<Columns> lower = starts.withLower(rows, index);
+        if (lower.isPresent()) {
+            start(lower.get(), rows, index, rows.get(index + 1).y());
+            return 2;
+        }
+        start(heading.get(), rows, index, row.y());
+        if (TableStart.onlyNames(table) && index + 1 < rows.size() && starts.areModels(rows.get(index + 1))) {
+            Line models = rows.get(index + 1);
+            table = table.with(models.cells().stream().map(cell -> new Column(cell, Role.MODEL)).toList());
+            end = models.y();
+            return 2;
+        }
+        return 1;
+    }
+
+    private void start(Columns columns, List<Line> rows, int index, double at) {
+        List<Line> below = rows.stream().filter(row -> row.y() > at + 1).toList();
+        List<Line> judged = below.stream().limit(JUDGED).toList();
+        table = columns.byRows() && starts.areNamed(columns, rows, at) ? columns.named() : columns.above(judged);
+        table = table.byRows() ? byWords.columns(table, judged) : table;
+        Optional<Cell> title = index > 0 ? TableStart.title(rows.get(index - 1), rows.get(index)) : Optional.empty();
+        taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
+        titled.part(layout, title);
+        end = at;
+        if (!table.byRows()) {
+            taken.headed(table.of(Role.MODEL).stream().map(column -> TableStart.shortEnough(column.head().text()))
+                .filter(name -> !name.isEmpty()).toList());
+        }
+        thicknesses();
+        keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
+        // "Requirement of ASTM C1670" is said of all rows
+        group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
+    }
+
+    /** Columns headed "1 in.", "1-1/2 in." are of products that thick. */
+    private void thicknesses() {
+        List<Column> models = table.byRows() ? List.of() : table.of(Role.MODEL);
+        Optional<Label> thickness = labels.component().property("thickness").map(Label::of).filter(label -> models.size() > 1
+            && models.stream().allMatch(column -> TableStart.isLength(column.head().text())));
+        thickness.ifPresent(label -> models.forEach(column -> taken.quietly(label, label.properties().get(0).label(), column.head(),
+            new Around("", List.of(), TableStart.shortEnough(column.head().text()), Optional.empty(), THICK))));
+    }
+
+    /** Reads a row; false when no table is open or nothing in the row stands in it. */
+    public boolean read(Line row) {
+        if (table != null && !table.byRows() && table.of(Role.METHOD).isEmpty() && row.cells().stream().skip(1).anyMatch(cell -> Citations
+            .isAlone(cell.text(), citations.in(cell.text())) && table.of(Role.MODEL).size() > 1)) {
+            // no model is called by a standard: another table without a heading has begun
+            close();
+        }
+        Map<Column, Cell> cells = new LinkedHashMap<>();
+        if (table != null && row.cells().size() == table.all().size() && row.cells().stream().map(table::of).distinct()
+            .count() < row.cells()
+            .size()) {
+            // as many cells as columns, but set so that two seem to stand in one
+            for (int i = 0; i < row.cells().size(); i++) {
+                cells.put(table.all().get(i), row.cells().get(i));
+            }
+        }
+        for (Cell cell : table == null || !cells.isEmpty() ? List.<Cell>of() : row.cells()) {
+            table.of(cell).ifPresent(column -> cells.merge(column, cell, (one, other) -> column.role() == Role.LABEL ? labelled(one, other)
+                : nearer(one, other, column)));
+        }
+        if (cells.isEmpty()) {
+            return false;
+        }
+        if (table.byRows() && row.cells().size() == 1 && table.all().size() > 2) {
+            // "Galvanized, G60" between the rows
+            titled.part(layout, Optional.of(row.cells().get(0)));
+        }
+        boolean used = table.byRows() ? byRows(cells) : byColumns(row, cells);
+        if (used) {
+            end = row.y();
+        }
+        return used;
+    }
+
+    /** A label in two pieces; a mark of a footnote is none of them. */
+    private static Cell labelled(Cell one, Cell other) {
+        return other.text().matches("[\\d*†‡]{1,2}") ? one : one.with(other);
+    }
+
+    private boolean byRows(Map<Column, Cell> cells) {
+        String model = (keyed ? table.all().stream().limit(1) : table.of(Role.MODEL).stream()).map(cells::get)
+            .filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        boolean any = false;
+        table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
+        for (Column column : table.nearest(labels)) {
+            Cell value = cells.get(column);
+            Optional<Label> label = labels.read(column.head().text());
+            if (value != null && label.isPresent()) {
+                List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
+                Around around = new Around("", methods.isEmpty() ? label.get().methods() : methods, TableStart.shortEnough(model),
+                    Optional.empty(), SURE);
+                any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
+                    : taken.value(label.get(), column.head().text(), value, around);
+            }
+        }
+        if (any) {
+            titled.model(TableStart.shortEnough(model));
+        }
+        return any;
+    }
+
+    /** Of two cells on one line below a heading the one that stands right below it: together they would say what nobody wrote. */
+    private static Cell nearer(Cell one, Cell other, Column column) {
+        return Math.abs(one.middle() - column.head().middle()) <= Math.abs(other.middle() - column.head().middle()) ? one : other;
+    }
+
+    private boolean byColumns(Line row, Map<Column, Cell> cells) {
+        Column labelColumn = table.of(Role.LABEL).get(0);
+        Cell labelCell = cells.get(labelColumn);
+        if (labelCell == null) {
+            return false;
+        }
+        if (cells.size() == 1 && row.cells().size() == 1 && !citations.in(labelCell.text()).isEmpty()) {
+            group = citations.in(labelCell.text());
+            return true;
+        }
+        taken.labelled(labelCell);
+        Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())))
+            .or(() -> byWords.row(table, cells));
+        begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : null;
+        if (label.isEmpty() && (byWords.designated(table, cells) || classed(row, cells, labelCell))) {
+            return true;
+        }
+        if (label.isEmpty() && pairs(row, cells, labelCell)) {
+            return true;
+        }
+        if (label.isEmpty()) {
+            if (cells.size() == 1 && !labelCell.text().contains(": ")) {
+                group = citations.in(labelCell.text());
+                end = row.y();
+                return !group.isEmpty();
+            }
+            return cells.size() > 1 && !labelCell.text().contains(":");
+        }
+        if (cells.size() == 1) {
+            return false;
+        }
+        List<Column> valued = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : table.of(Role.VALUE);
+        List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
+        boolean any = false;
+        List<Column> stated = valued.stream().filter(cells::containsKey).toList();
+        Across across = models.size() > 1 && stated.size() == 1 ? Across.of(cells.get(stated.get(0)), stated.get(0), models, layout)
+            : Across.ONE;
+        if (across == Across.UNKNOWN) {
+            taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
+            return true;
+        }
+        Meant meant = new Meant(table, cells);
+        String asked = label.get().properties().get(0).type().unit().map(unit -> unit.symbol()).orElse("");
+        if (models.isEmpty() && !asked.isEmpty() && stated.stream().map(meant::unit).distinct().count() > 1) {
+            // of a result in two systems of units the one in the pack's, which isn't rounded
+            stated = stated.stream().sorted(Comparator.comparing(column -> !meant.unit(column).equals(asked))).toList();
+        }
+        if (stated.isEmpty() || stated.stream().allMatch(column -> Reading.isMissing(cells.get(column).text()))) {
+            if (stated.size() == 1 && taken.untested(label.get(), labelCell.text(), cells.get(stated.get(0)), methods().of(row, cells,
+                labelCell, cells.get(stated.get(0)), label.get()))) {
+                return true;
+            }
+            return asked(label.get(), cells, labelCell, meant) || !stated.isEmpty();
+        }
+        for (Column column : stated) {
+            Cell value = cells.get(column);
+            List<Citation> methods = citations.narrowed(methods().of(row, cells, labelCell, value, label.get()), column.head().text());
+            Optional<Cell> met = table.of(Role.REQUIRED).stream().map(cells::get).filter(cell -> cell != null).findFirst()
+                .filter(required -> Met.isMet(label.get().properties().get(0), required, value));
+            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : "";
+            String written = labelCell.text() + (Columns.isOfCondition(column) ? ", " + column.head().text() : "");
+            Around around = new Around(meant.unit(column), methods, TableStart.shortEnough(model), meant.sense(column),
+                SURE * across.share());
+            if (met.isPresent()) {
+                taken.said(label.get().properties().get(0), "yes", value, around);
+            }
+            boolean read = met.isPresent() || taken.value(label.get(), written, value, around);
+            any |= read;
+            if (read && models.isEmpty() && !stated.stream().allMatch(Columns::isOfCondition)) {
+                // further columns say the same in another system of units
+                break;
+            }
+        }
+        return any || !stated.isEmpty();
+    }
+
+    /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
+    private boolean classed(Line row, Map<Column, Cell> cells, Cell labelCell) {
+        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        Optional<Cell> method = table.of(Role.METHOD).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        if (value.isEmpty() || method.isEmpty() || !value.get().text().matches("(?i)(?:type|class|grade|level) \\w{1,3}")) {
+            return false;
+        }
+        List<Citation> cited = citations.in(method.get().text());
+        Optional<Label> label = cited.size() == 1 ? labels.classified(cited.get(0).name(), cited) : Optional.empty();
+        return label.isPresent() && taken.quietly(label.get(), labelCell.text(), value.get(), new Around("", cited, "", Optional.empty(),
+            SURE));
+    }
+
+    /** "Weep holes at" above "head | no | yes": a label that began on a line of its own. */
+    private Optional<Label> begun(Cell label) {
+        boolean goesOn = begun != null && label.y() > begun.y() && label.y() - begun.y() < BEGUN * label.size() && label.text()
+            .matches("(?s)\\s*\\p{Ll}.*");
+        return goesOn ? labels.read(begun.text().strip() + " " + label.text().strip()) : Optional.empty();
+    }
+
+    /** What the maker asks for where nothing is tested, such as a film's thickness, may stand as a requirement alone. */
+    private boolean asked(Label label, Map<Column, Cell> cells, Cell labelCell, Meant meant) {
+        Optional<Column> asked = table.of(Role.REQUIRED).stream().filter(cells::containsKey).findFirst();
+        boolean tested = label.properties().stream().anyMatch(property -> !property.method().isNone());
+        return asked.isPresent() && !tested && taken.quietly(label, labelCell.text(), cells.get(asked.get()), new Around(meant.unit(asked
+            .get()), List.of(), "", meant.sense(asked.get()), ASKED));
+    }
+
+    private RowMethods methods() {
+        return new RowMethods(table, layout, citations, group);
+    }
+
+    /** "Type / Grade | S / NS": as many values as names. */
+    private boolean pairs(Line row, Map<Column, Cell> cells, Cell labelCell) {
+        String[] names = labelCell.text().split("\\s*/\\s*");
+        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        String[] values = value.map(cell -> cell.text().split("\\s*/\\s*")).orElse(new String[0]);
+        if (names.length < 2 || values.length != names.length || Stream.of(names).anyMatch(name -> labels.read(name).isEmpty())) {
+            return false;
+        }
+        for (int i = 0; i < names.length; i++) {
+            Label label = labels.read(names[i]).orElseThrow();
+            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods().of(row, cells, labelCell, value.get(), label),
+                SURE));
+        }
+        return true;
+    }
+}

@@ -1,0 +1,113 @@
+package reglet.reading.table;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.table.Columns.Column;
+import reglet.reading.table.Columns.Role;
+import reglet.reading.words.Labels;
+
+/** Tells where a table begins: which lines head it together, what its title is, and what its first rows say of its columns. */
+final class TableStart {
+    private static final int LONGEST_MODEL = 45;
+    /** "DSF-175", "CB 78W". */
+    private static final Pattern DESIGNATION = Pattern.compile("\\p{Lu}[\\p{Lu}\\d]*[- ]?\\d[\\p{Lu}\\d./-]*");
+    private static final Pattern LENGTH = Pattern.compile("[\\d./ -]*\\d\\s*(?:in\\.?|inch(?:es)?|mm|\")\\s*"
+        + "(?:\\([\\d./ -]+\\s*(?:mm|in\\.?)\\))?");
+
+    private final Labels labels;
+
+    TableStart(Labels labels) {
+        this.labels = labels;
+    }
+
+    /**
+     * The columns below headings of several lines; empty where one of these lines alone, or those from the next on, say as much.
+     */
+    Optional<Columns> composed(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        Optional<Columns> composed = several(rows, index);
+        boolean heads = composed.isPresent() && Columns.heading(row, labels).map(Columns::byRows).orElse(true)
+            && !isLower(row, rows.get(index + 1)) && properties(composed) > properties(Columns.heading(row, labels))
+            && properties(composed) > properties(Columns.heading(rows.get(index + 1), labels))
+            && properties(composed) > properties(several(rows, index + 1));
+        return heads ? composed : Optional.empty();
+    }
+
+    private Optional<Columns> several(List<Line> rows, int index) {
+        return Heads.of(rows, index).flatMap(head -> Columns.heading(head.line(), labels)).filter(Columns::byRows);
+    }
+
+    private static int properties(Optional<Columns> columns) {
+        return columns.map(found -> found.of(Role.PROPERTY).size()).orElse(0);
+    }
+
+    /** The columns of a heading together with those that stand below some of its own on the next line. */
+    Optional<Columns> withLower(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        if (index + 1 >= rows.size() || !isLower(row, rows.get(index + 1))) {
+            return Optional.empty();
+        }
+        List<Cell> both = new ArrayList<>(row.cells());
+        both.addAll(rows.get(index + 1).cells());
+        both.sort(Comparator.comparingDouble(Cell::left));
+        return Columns.heading(new Line(both, row.y(), row.size()), labels);
+    }
+
+    /** Whether a row holds headings below some of those above it: words only, within their reach, and not below each of them. */
+    private boolean isLower(Line row, Line next) {
+        return next.y() - row.y() < 3 * row.size() && next.cells().size() > 1 && next.left() > row.cells().get(0).right()
+            && next.right() < row.right() && next.cells().stream().allMatch(cell -> labels.read(cell.text()).isPresent());
+    }
+
+    /** Whether the first column holds names of models, though its heading could be that of a property: "Type" above "DSF-175". */
+    boolean areNamed(Columns columns, List<Line> rows, double at) {
+        Column first = columns.all().get(0);
+        Optional<Line> data = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).findFirst();
+        return first.role() == Role.PROPERTY && columns.of(Role.MODEL).isEmpty() && columns.of(Role.PROPERTY).size() > 1
+            && data.map(row -> row.cells().get(0).text()).filter(name -> DESIGNATION.matcher(name).matches()).isPresent()
+            && labels.read(first.head().text()).orElseThrow().properties().stream().noneMatch(property ->
+                property.type().unit().isPresent());
+    }
+
+    /** Whether each row is of a product so thick: "Thickness | R-value" above "1 in. | 6.5" and "2 in. | 13". */
+    static boolean isKeyed(Columns table, List<Line> rows) {
+        Column first = table.all().get(0);
+        return table.byRows() && table.of(Role.MODEL).isEmpty() && first.role() == Role.PROPERTY && table.of(Role.PROPERTY).size() > 1
+            && rows.size() == 2 && rows.stream().allMatch(row -> row.cells().size() == table.all().size()
+                && LENGTH.matcher(row.cells().get(0).text()).matches()) && !rows.get(0).cells().get(0).text().equals(rows.get(1).cells()
+                    .get(0).text());
+    }
+
+    static boolean isLength(String text) {
+        return LENGTH.matcher(text).matches();
+    }
+
+    /** The title of the table whose heading a row is: a short line right above it. */
+    static Optional<Cell> title(Line above, Line heading) {
+        boolean near = heading.y() - above.y() < 4 * above.size();
+        boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_MODEL && !above.text().matches("(?s).*[.:;,]\\s*");
+        return near && title ? Optional.of(above.cells().get(0)) : Optional.empty();
+    }
+
+    /** A heading that names properties and methods and leaves the rest to the line below. */
+    static boolean onlyNames(Columns table) {
+        return !table.byRows() && table.of(Role.VALUE).isEmpty() && table.of(Role.MODEL).size() <= 1;
+    }
+
+    /** Whether a line holds names of models alone. */
+    boolean areModels(Line line) {
+        return line.cells().size() > 1 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST_MODEL
+            && !cell.text().matches("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:\\.\\d+)?(?:\\s.*|%.*)?") && labels.read(cell.text()).isEmpty());
+    }
+
+    /** The name of a model; "" for what is too long to be one. */
+    static String shortEnough(String model) {
+        return model.length() <= LONGEST_MODEL ? model : "";
+    }
+}

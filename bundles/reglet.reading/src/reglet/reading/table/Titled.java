@@ -1,0 +1,84 @@
+package reglet.reading.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import reglet.model.Component;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.value.Around;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Plain;
+import reglet.reading.words.Vocabulary;
+
+/**
+ * What the titles of several tables, or the lines between the rows of one, say of the models below each: "Staples, 16 gauge" above one
+ * table and "Nails, smooth shank" above another, "Galvanized, G60" above some rows and "Stainless steel" above others.
+ */
+public final class Titled {
+    private static final double SHARE = 0.85;
+    private static final int LONGEST = 45;
+
+    private final Map<Property, Map<String, String>> words = new LinkedHashMap<>();
+    private final List<Part> parts = new ArrayList<>();
+    private List<Part> open = List.of();
+
+    /** Models below words that name one word of a property. */
+    private record Part(Layout layout, Cell title, Property property, String word, Set<String> models) {
+    }
+
+    public Titled(Vocabulary vocabulary, Component component) {
+        component.properties().stream().filter(property -> property.type().kind() == Kind.WORD).forEach(property -> {
+            Map<String, String> own = new LinkedHashMap<>();
+            property.type().words().forEach(word -> {
+                own.put(Plain.of(word), word);
+                vocabulary.names(component.id() + "." + property.name() + "." + word).forEach(name -> own.put(Plain.of(name), word));
+            });
+            words.put(property, own);
+        });
+    }
+
+    /** A table of models begins, or a part of one, below a title. */
+    void part(Layout layout, Optional<Cell> title) {
+        open = title.filter(cell -> cell.text().length() <= LONGEST).map(cell -> parts(layout, cell)).orElse(List.of());
+        parts.addAll(open);
+    }
+
+    private List<Part> parts(Layout layout, Cell title) {
+        String plain = " " + Plain.of(title.text()) + " ";
+        List<Part> all = new ArrayList<>();
+        words.forEach((property, own) -> {
+            List<String> named = own.keySet().stream().filter(name -> plain.contains(" " + name + " ")).map(own::get).distinct().toList();
+            if (named.size() == 1) {
+                all.add(new Part(layout, title, property, named.get(0), new LinkedHashSet<>()));
+            }
+        });
+        return all;
+    }
+
+    /** A row of the open part is of a model. */
+    void model(String name) {
+        open.stream().filter(part -> !name.isEmpty()).forEach(part -> part.models.add(name.replaceAll("\\s+", " ").strip()));
+    }
+
+    /** Takes the words down where titles tell models apart by them: else the sheet as a whole says what it is about. */
+    public void take(Taken taken) {
+        for (Property property : words.keySet()) {
+            List<Part> own = parts.stream().filter(part -> part.property == property && !part.models.isEmpty()).toList();
+            if (own.stream().map(Part::word).distinct().count() > 1 && !taken.hasOfModels(property)) {
+                for (Part part : own) {
+                    taken.page(part.layout);
+                    part.models.forEach(model -> taken.said(property, part.word, part.title, new Around("", List.of(), model,
+                        Optional.empty(), SHARE)));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,275 @@
+package reglet.reading.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Compare;
+import reglet.model.Component;
+import reglet.model.Dimension;
+import reglet.model.Property;
+import reglet.reading.page.Cell;
+import reglet.reading.page.Sentence;
+import reglet.reading.text.Candidates.Candidate;
+import reglet.reading.value.Around;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Label;
+import reglet.reading.words.Labels;
+import reglet.reading.words.Naming;
+import reglet.reading.words.Reading;
+import reglet.reading.words.Said;
+import reglet.reading.words.Stretches;
+import reglet.reading.words.Turn;
+import reglet.reading.words.Vocabulary;
+
+/** Finds amounts in running text: behind or before the name of a property, or where a turn of phrase of the pack says one. */
+public final class Mentions {
+    private static final double TURN = 0.82;
+    /** Of a turn of two words beside the amount. */
+    private static final int SAYS_MUCH = 30;
+    private static final Pattern COMPLIES = Pattern.compile("(?is).*\\b(?:compl(?:y|ies)|conforms?|meets?|tested|determined"
+        + "|measured|tests? (?:per|to|by))\\b.*");
+    /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
+    private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
+        + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
+        + "|\\b(?:yields?|gives|covers) (?:about )?[\\d.]+ ?(?:cu|sq|ft|m)\\b");
+    /** A data sheet that tells what the product's report covers. */
+    private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:conditions|limits|terms) of (?:the|its) report\\b"
+        + "|\\bevaluation report\\b");
+    /** "130 psi at 7 days and 210 psi at 28 days": the later one is meant. */
+    private static final Pattern AGED = Pattern.compile("(?i)\\W*(?:(?:at|after|in)\\s+)?\\d{1,2}[- ]?d(?:ays?)?\\)?\\s*(?:,|;|and|/)+\\s*"
+        + "(?:and\\s+)?([\\d.,]+\\s?\\p{L}+)\\s*\\(?(?:at|after|in)?\\s*28[- ]?d(?:ays?)?\\b");
+
+    private final Citations citations;
+    private final Taken taken;
+    private final Others others;
+    private final Stretches stretches;
+    private final Candidates found;
+    private boolean report;
+    private String model = "";
+
+    public Mentions(Component component, Vocabulary vocabulary, Labels labels, Reading reading, Citations citations, Taken taken,
+            Naming naming) {
+        this.citations = citations;
+        this.taken = taken;
+        Map<Property, List<Turn>> turns = Candidates.turns(component, vocabulary);
+        others = new Others(component, naming);
+        stretches = new Stretches(reading, turns);
+        found = new Candidates(component, vocabulary, labels, turns, stretches, others);
+    }
+
+    /** What a report says among its conditions of what it covers. */
+    void conditions(Sentence whole) {
+        read(whole, property -> property.name().startsWith("report_"));
+    }
+
+    void read(Sentence whole) {
+        read(whole, property -> true);
+    }
+
+    /** Reads what is said of one model. */
+    public void of(String one, Sentence whole) {
+        model = one;
+        read(whole);
+        model = "";
+    }
+
+    /** The index behind the amount of a property that starts at a word; -1 where none does. */
+    int end(Property property, Said said, int from) {
+        return stretches.end(property, said, from);
+    }
+
+    /** Takes down an amount that the words round it tell to be one of a property. */
+    boolean lean(Property property, Sentence whole, int from, int end, double share) {
+        return take(new Candidate(property, property.label(), Stretches.start(whole.said(), from, end), end, share, 0), whole.said(),
+            whole);
+    }
+
+    private void read(Sentence whole, Predicate<Property> asked) {
+        Cell sentence = whole.cell();
+        Said said = whole.said();
+        boolean figures = false;
+        for (int i = 0; i < said.size(); i++) {
+            figures |= Stretches.isFigure(said.at(i).plain());
+        }
+        if (said.size() < 2 || !figures) {
+            return;
+        }
+        boolean covers = report || REPORT.matcher(whole.before() + said.text()).find();
+        List<Candidate> candidates = found.in(said, covers);
+        candidates.removeIf(one -> !asked.test(one.property()));
+        if (isPacked(said.text())) {
+            // "60 ft² per bag, which dries to 12 mils": a turn that says much, in a clause of its own
+            candidates.removeIf(one -> one.strength() < SAYS_MUCH || isPacked(clause(said, one)));
+        }
+        candidates.sort(Comparator.comparing((Candidate one) -> -one.strength()).thenComparing(one -> -one.share()));
+        Set<Property> done = parted(candidates, said);
+        candidates.stream().map(Candidate::property).distinct().filter(property -> divided(property, said, sentence)).forEach(done::add);
+        boolean[] used = new boolean[said.size()];
+        for (Candidate one : candidates) {
+            boolean free = !done.contains(one.property());
+            for (int i = one.from(); i < one.end(); i++) {
+                free &= !used[i];
+            }
+            if (free && take(one, said, whole)) {
+                done.add(one.property());
+                for (int i = one.from(); i < one.end(); i++) {
+                    used[i] = true;
+                }
+            }
+        }
+    }
+
+    /** The words between commas that an amount stands among. */
+    private static String clause(Said said, Candidate one) {
+        int from = one.from();
+        int end = one.end();
+        while (from > 0 && !said.at(from - 1).stop()) {
+            from--;
+        }
+        while (end < said.size() && !said.at(end - 1).stop()) {
+            end++;
+        }
+        return said.text().substring(said.at(from).from(), said.at(end - 1).to());
+    }
+
+    /** "Lap sides 1/2 in. and ends 1 in." has no one answer to the lap of sides and ends. */
+    private static Set<Property> parted(List<Candidate> candidates, Said said) {
+        Set<Property> parted = new HashSet<>();
+        for (Candidate one : candidates) {
+            if (one.property().label().contains(" and ") && candidates.stream().anyMatch(other -> other.property() == one.property()
+                && other.from() >= one.end() && !said.between(other.from(), other.end()).equals(said.between(one.from(), one.end())))) {
+                parted.add(one.property());
+            }
+        }
+        return parted;
+    }
+
+    /** "25 to 33% for closed cell, 25 to 50% for open cell": of each model by a word that was taken down of it. */
+    private boolean divided(Property property, Said said, Cell sentence) {
+        List<int[]> amounts = new ArrayList<>();
+        for (int i = 0; i < said.size(); i++) {
+            int end = taken.models().size() > 1 && Stretches.isFigure(said.at(i).plain()) ? stretches.end(property, said, i) : -1;
+            if (end > 0) {
+                amounts.add(new int[] {i, end});
+                i = end - 1;
+            }
+        }
+        boolean any = false;
+        for (int i = 0; amounts.size() > 1 && i < amounts.size(); i++) {
+            int[] amount = amounts.get(i);
+            String behind = " " + said.plain(amount[1], i + 1 < amounts.size() ? amounts.get(i + 1)[0] : said.size()) + " ";
+            String whose = behind.contains(" for ") ? behind.substring(behind.indexOf(" for ") + 4) : "";
+            Cell place = sentence.part(said.at(amount[0]).from(), said.to(amount[0], amount[1]));
+            for (String model : taken.modelsOf(whose)) {
+                any |= taken.quietly(Label.of(property), property.label(), place.named(said.between(amount[0], amount[1])),
+                    new Around("", Citations.own(property, citations.in(sentence.text())), model, Optional.empty(), TURN));
+            }
+        }
+        return any;
+    }
+
+    /** "Every 100 ft up to 1,000 ft": how often, without how far. */
+    private static Candidate often(Candidate one, Said said) {
+        boolean each = one.from() > 0 && Set.of("every", "each").contains(said.at(one.from() - 1).plain());
+        for (int i = one.from() + 1; each && i + 1 < one.end(); i++) {
+            if (said.plain(i, i + 2).equals("up to")) {
+                return new Candidate(one.property(), one.written(), one.from(), i, one.share(), one.strength());
+            }
+        }
+        return one;
+    }
+
+    private boolean take(Candidate told, Said said, Sentence whole) {
+        Candidate one = often(told, said);
+        Cell sentence = whole.cell();
+        List<Citation> cited = citations.in(sentence.text());
+        // what the words round an amount tell of is shown by the only standard there, whichever the pack asks for
+        List<Citation> methods = one.strength() == 0 && cited.size() == 1 ? cited : Citations.own(one.property(), cited);
+        if (cited.isEmpty() && COMPLIES.matcher(whole.before()).matches()) {
+            // "The units comply with ASTM C1670. Their compressive strength is 2,100 psi."
+            List<Citation> before = citations.in(whole.before());
+            methods = one.property().method().isNone() && before.size() == 1 ? before : Citations.own(one.property(), before);
+        }
+        if (cited.isEmpty() && methods.isEmpty()) {
+            // a cell of a row that begins with the standard
+            methods = Citations.own(one.property(), taken.layout().lines().stream().filter(line -> line.cells().size() > 1
+                && line.cells().indexOf(sentence)
+                > 0).findFirst().map(line -> citations.in(line.cells().get(0).text())).orElse(List.of()));
+        }
+        Matcher aged = AGED.matcher(said.text()).region(said.to(one.from(), one.end()), said.text().length());
+        boolean later = one.property().type().unit().orElseThrow().dimension() == Dimension.PRESSURE && aged.lookingAt();
+        Cell place = later ? sentence.part(aged.start(1), aged.end(1)) : sentence.part(said.at(one.from()).from(), said.to(one.from(),
+            one.end()));
+        String asked = one.property().method().standard();
+        String part = asked.isEmpty() ? "" : citations.part(asked, said.text());
+        if (!part.equals(asked) && !one.property().method().part().isEmpty() && !part.endsWith(one.property().method().part())) {
+            // "11 perms by the wet cup method" is no answer where the other cup is asked for
+            return false;
+        }
+        String start = said.text().substring(0, said.at(one.from()).from());
+        String behind = said.text().substring(said.to(one.from(), one.end()));
+        if (one.property().type().unit().orElseThrow().dimension() == Dimension.TEMPERATURE && Senses.isOfStorage(start, behind)) {
+            return false;
+        }
+        String whose = model.isEmpty() && one.strength() == 0 && !taken.hasOfModels(one.property()) ? named(said.text()) : model;
+        if (one.property().type().unit().orElseThrow().dimension() == Dimension.LENGTH && Prose.isOfPlaces(behind)) {
+            return false;
+        }
+        if (isOneOfSeveral(one, said)) {
+            return false;
+        }
+        String words = Senses.said(one.property(), start, later ? aged.group(1) : said.between(one.from(), one.end()));
+        Optional<Compare> sense = Senses.beside(one.property(), start, behind);
+        return taken.quietly(new Label(List.of(one.property()), 1, "", sense, List.of()), one.written(), place.named(words), new Around("",
+            methods, whose, Optional.empty(), one.share()));
+    }
+
+    /** "Legs are 1 in., 1-1/4 in. or 1-1/2 in. long": the last of what can be chosen is not what the product is. */
+    private boolean isOneOfSeveral(Candidate one, Said said) {
+        int next = one.end() < said.size() && said.at(one.end()).plain().equals("or") ? one.end() + 1 : one.end();
+        int after = next < said.size() && Stretches.isFigure(said.at(next).plain()) ? stretches.end(one.property(), said, next) : -1;
+        boolean choice = after > 0 && (next > one.end() || after < said.size() && said.at(after).plain().equals("or"));
+        if (choice && taken.differ(one.property(), said.between(one.from(), one.end()), said.between(next, after))) {
+            return true;
+        }
+        boolean or = one.from() > 1 && said.at(one.from() - 1).plain().equals("or");
+        for (int i = 0; or && i < one.from() - 1; i++) {
+            if (Stretches.isFigure(said.at(i).plain()) && stretches.end(one.property(), said, i) == one.from() - 1) {
+                return taken.differ(one.property(), said.between(i, one.from() - 1), said.between(one.from(), one.end()));
+            }
+        }
+        return false;
+    }
+
+    /** The only one of several models that a sentence names; "" for none. */
+    private String named(String text) {
+        Told told = new Told(taken.models());
+        Set<String> named = told.isOfSeveral() ? told.named(text) : Set.of();
+        return named.size() == 1 && taken.models().containsAll(named) ? named.iterator().next() : "";
+    }
+
+    /** Whether a sentence says what a bag or pail holds or is enough for. */
+    static boolean isPacked(String sentence) {
+        return PACKED.matcher(sentence).find();
+    }
+
+    /** Whether the words right before a place of the text name another component. */
+    boolean isAnothersAt(Said said, int place) {
+        return others.isAnothersAt(said, place);
+    }
+
+    /** Whether the sheet is a report, which says of products what it covers: only there limits of the report are looked for. */
+    public void report(boolean is) {
+        report = is;
+    }
+}

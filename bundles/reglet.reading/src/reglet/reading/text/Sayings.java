@@ -1,0 +1,320 @@
+package reglet.reading.text;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import reglet.model.Component;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Sentence;
+import reglet.reading.text.Told.About;
+import reglet.reading.value.Around;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Plain;
+import reglet.reading.words.Said;
+import reglet.reading.words.Turn;
+import reglet.reading.words.Turn.Place;
+import reglet.reading.words.Vocabulary;
+
+/** Finds what running text says in words alone, by the pack's turns of phrase: that a fabric keeps mortar out, what a thing is made of. */
+public final class Sayings {
+    private static final double SURE = 0.8;
+    private static final double LESS = 0.72;
+    private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "unless", "if", "avoid", "optional");
+    /** Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin. */
+    private static final Set<String> RIGHT_BEFORE = Set.of("non", "un");
+    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|where|only|except|version"
+        + "|versions|suffix"
+        + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
+    /** What is offered beside the product at hand. */
+    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
+        + "|stocked|sold) as|(?:if|where|when) \\w+(?: \\w+)? "
+        + "(?:is|are) (?:wanted|desired))\\b.*");
+    /** What a product is only with something else in it. */
+    private static final Pattern CONDITIONED = Pattern.compile("(?is).*\\b(?:when|if|where|once) "
+        + "(?:\\w+ (?:is|are) )?(?:mixed|gauged|used|made|blended|combined"
+        + "|tempered|added) (?:up )?(?:with|to|by|in)\\b[^.;]{0,80}");
+    private static final Pattern WITH_MORE = Pattern.compile("(?is)[\\s,(]*(?:w/|with|when (?:mixed|gauged|used|made|blended)"
+        + "(?: with)?)\\s*"
+        + "(?:\\p{L}+\\s+){0,3}(?:admix\\w*|additive|latex|liquid|polymer)\\b.*");
+    /** What holds for the most part. */
+    private static final Pattern MOSTLY = Pattern.compile("(?is).*\\b(?:most|many|mostly|usually|often|generally|normally|sometimes)\\b.*");
+    private static final Set<String> WALLS = Set.of("construction", "type", "building", "wall", "assembly", "framing", "substrate");
+    /** "Not to be used as an …", "is not intended for use as …". */
+    private static final Pattern NOT_FOR = Pattern.compile("(?:.* )?(?:not|never|nor)(?: (?:to|be|been|is|for|intended|designed|suitable"
+        + "|recommended|meant|tested|used|use|as|a|an|the|approved|classified|considered|or|act|serve|function|on|in|with|into|over))+");
+    /** "Weights are those of the metal without paper" tells how it was weighed. */
+    private static final Pattern MEASURED = Pattern.compile("(?is)\\W*(?:(?:all|the) )?(?:weights?|thickness(?:es)?|heights?|dimensions?"
+        + "|sizes?)\\b"
+        + ".*\\bwithout\\b.*");
+    private static final int NEAR = 3;
+    private static final int RUNNING = 6;
+    private static final int ALONE = 2;
+    private static final Pattern VERB = Pattern.compile("(?is)\\s*\\S+ (?:.* )?(?:is|are|will|can|does|do) .*"
+        + "|\\W*(?:it )?(?:burn|melt|ignite)s? .*");
+    private static final Pattern EACH = Pattern.compile("(?is).*\\b(?:each|every|all)\\b.*");
+
+    private final Component component;
+    private final Vocabulary vocabulary;
+    private final Citations citations;
+    private final Taken taken;
+    private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
+    private boolean report;
+
+    public Sayings(Component component, Vocabulary vocabulary, Citations citations, Taken taken) {
+        this.component = component;
+        this.vocabulary = vocabulary;
+        this.citations = citations;
+        this.taken = taken;
+        for (Property property : component.properties()) {
+            Kind kind = property.type().kind();
+            Map<String, List<Turn>> words = new HashMap<>();
+            for (String word : kind == Kind.FLAG ? List.of("yes", "no") : property.type().words()) {
+                List<Turn> said = vocabulary.turns(component.id() + "." + property.name() + "." + word);
+                if (!said.isEmpty()) {
+                    words.put(word, said);
+                }
+            }
+            if (!words.isEmpty()) {
+                turns.put(property, words);
+            }
+        }
+    }
+
+    /** As {@link Sentences#report}. */
+    public void report(boolean is) {
+        report = is;
+    }
+
+    private record Hit(String word, Sentence sentence, Layout layout, Place place, int fixed) {
+    }
+
+    public void read(List<Layout> layouts) {
+        for (Property property : component.properties()) {
+            // of several models a word in passing may be said of one alone, unless it is said of each
+            boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
+            if (turns.containsKey(property) && !taken.has(property)) {
+                read(property, layouts, several);
+            }
+        }
+    }
+
+    /** Reads what is said of some models by name: "RX-2 and RX-3 are not rated". */
+    public void ofModels(List<Layout> layouts) {
+        Told told = new Told(taken.models());
+        if (!told.isOfSeveral()) {
+            return;
+        }
+        for (Property property : component.properties()) {
+            if (!turns.containsKey(property) || taken.hasOfModels(property)) {
+                continue;
+            }
+            Map<String, Hit> said = new LinkedHashMap<>();
+            Set<String> unclear = new HashSet<>();
+            boolean general = false;
+            for (Layout layout : layouts) {
+                for (About about : told.of(layout)) {
+                    Optional<Hit> hit = about.models().isEmpty() || report && about.sentence().conditions() || OFFERED.matcher(about
+                        .sentence().cell().text()).matches() ? Optional.empty() : best(property, about.sentence(), layout);
+                    general |= about.models().isEmpty() && best(property, about.sentence(), layout).isPresent();
+                    hit.ifPresent(one -> about.models().forEach(model -> {
+                        Hit before = said.putIfAbsent(model, one);
+                        if (before != null && !before.word.equals(one.word)) {
+                            unclear.add(model);
+                        }
+                    }));
+                }
+            }
+            said.keySet().removeAll(unclear);
+            boolean one = said.values().stream().map(Hit::word).distinct().count() == 1;
+            if (said.size() == 1 && general || one && said.keySet().containsAll(taken.models())) {
+                // said of the product as a whole too
+                continue;
+            }
+            said.forEach((model, hit) -> take(property, hit, new Around("", cited(property, hit), model, Optional.empty(), SURE)));
+        }
+    }
+
+    /** The standard asked for, else the only one that the sentence cites of a property that is tested. */
+    private List<Citation> cited(Property property, Hit hit) {
+        List<Citation> all = citations.in(hit.sentence.cell().text());
+        List<Citation> own = Citations.own(property, all);
+        return own.isEmpty() && all.size() == 1 && !property.method().isNone() ? all : own;
+    }
+
+    private void take(Property property, Hit hit, Around around) {
+        taken.page(hit.layout);
+        Said said = hit.sentence.said();
+        taken.said(property, hit.word, hit.sentence.cell().part(said.at(hit.place.from()).from(), said.to(hit.place.from(), hit.place
+            .to())), around);
+    }
+
+    /** The standard among some words that is itself a name of what they say: "ANSI A118.4 and A118.15". */
+    private List<Citation> naming(Property property, String word, Cell part) {
+        List<String> names = vocabulary.names(component.id() + "." + property.name() + "." + word).stream().map(Plain::of).toList();
+        return citations.in(part.text()).stream().filter(citation -> names.contains(Plain.of(citation.name()))).toList();
+    }
+
+    /** Whether what is said is said of all models: of each, or of none of them by name and without a hint at a choice. */
+    private boolean isOfAll(Hit hit) {
+        String whole = hit.sentence.cell().text();
+        // "use the weeping bead at heads only: at jambs the solid one"
+        String text = whole.substring(whole.lastIndexOf(": ", hit.sentence.said().at(hit.place.from()).from()) + 1);
+        return EACH.matcher(text).matches() || isRunning(text) && !SOME.matcher(text).matches()
+            && taken.models().stream().noneMatch(text::contains);
+    }
+
+    /** Running text, not a heading: "Polypropylene will burn". */
+    private static boolean isRunning(String text) {
+        return text.split("\\s+").length >= RUNNING || VERB.matcher(text).matches();
+    }
+
+    private void read(Property property, List<Layout> layouts, boolean several) {
+        List<Hit> hits = new ArrayList<>();
+        for (Layout layout : layouts) {
+            for (Sentence sentence : layout.sentences()) {
+                boolean offered = OFFERED.matcher(sentence.cell().text()).matches();
+                boolean others = report && sentence.conditions() || taken.isOfAnother(layout, sentence.cell());
+                if (!offered && !others) {
+                    best(property, sentence, layout).filter(hit -> !several || isOfAll(hit)).ifPresent(hits::add);
+                }
+            }
+        }
+        if (hits.isEmpty()) {
+            return;
+        }
+        List<Hit> naming = hits.stream().filter(hit -> isNamed(property, hit)).toList();
+        boolean contrary = property.type().kind() == Kind.FLAG && hits.stream().map(Hit::word).distinct().count() > 1;
+        if (contrary && !naming.isEmpty() && naming.stream().map(Hit::word).distinct().count() == 1) {
+            // "wears no fabric" says more of a fabric than "keeps mortar away"
+            hits.retainAll(naming);
+        }
+        boolean differ = property.type().kind() == Kind.WORD && hits.stream().map(Hit::word).distinct().count() > 1;
+        List<Hit> plainly = hits.stream().filter(hit -> !MOSTLY.matcher(hit.sentence.cell().text()).matches()).toList();
+        if (differ && !plainly.isEmpty()) {
+            // "primerless on most faces", but "primed where the test on site asks for it"
+            hits.retainAll(plainly);
+        }
+        List<String> described = Titles.described(layouts);
+        List<Hit> describing = hits.stream().filter(hit -> described.contains(hit.sentence.cell().text())).toList();
+        if (!describing.isEmpty() && property.type().kind() == Kind.WORD && hits.get(0).word.equals(describing.get(0).word)) {
+            // what the first sentence says that the product is
+            boolean others = hits.removeIf(hit -> !hit.word.equals(describing.get(0).word) && !describing.contains(hit));
+            if (others && hits.removeAll(describing)) {
+                hits.addAll(0, describing);
+            }
+        }
+        Hit first = hits.stream().filter(hit -> !Citations.own(property, citations.in(hit.sentence.cell().text())).isEmpty()).findFirst()
+            .orElse(hits.get(0));
+        boolean one = hits.stream().allMatch(hit -> hit.word.equals(first.word));
+        boolean tested = !Citations.own(property, citations.in(first.sentence.cell().text())).isEmpty();
+        if (!one && !tested && hits.stream().filter(hit -> hit.word.equals(first.word)).count() * 3 < hits.size() * 2) {
+            return;
+        }
+        taken.page(first.layout);
+        Cell cell = first.sentence.cell();
+        Cell part = cell.part(first.sentence.said().at(first.place.from()).from(), first.sentence.said().to(first.place.from(),
+            first.place.to()));
+        List<Citation> own = property.method().isNone() ? naming(property, first.word, part) : Citations.own(property, citations.in(cell
+            .text()));
+        taken.said(property, first.word, part, Around.of(own, one ? SURE : LESS));
+    }
+
+    /** Whether the words of a turn hold a name of the property itself. */
+    private boolean isNamed(Property property, Hit hit) {
+        String plain = " " + hit.sentence.said().plain(hit.place.from(), hit.place.to()) + " ";
+        return vocabulary.names(component.id() + "." + property.name()).stream().anyMatch(name -> plain.contains(" " + Plain.of(name)
+            + " "));
+    }
+
+    /** The word that a sentence says by the longest turn; none where it says two of them. */
+    private Optional<Hit> best(Property property, Sentence sentence, Layout layout) {
+        Hit best = null;
+        boolean two = false;
+        Said alone = sentence.said();
+        if (property.type().kind() == Kind.FLAG && alone.size() <= ALONE) {
+            // "Combustible." among cautions
+            String plain = alone.plain(0, alone.size());
+            for (String word : List.of("yes", "no")) {
+                List<String> names = vocabulary.names(component.id() + "." + property.name()).stream().map(Plain::of).toList();
+                boolean says = vocabulary.names(component.id() + "." + property.name() + "." + word).stream().map(Plain::of)
+                    .anyMatch(name -> name.equals(plain) && (names.contains(name) || names.stream().anyMatch(name::endsWith)));
+                if (says && sentence.cell().text().matches("\\p{Lu}.*")) {
+                    return Optional.of(new Hit(word, sentence, layout, new Place(0, alone.size(), 0, 0), alone.size()));
+                }
+            }
+        }
+        for (Map.Entry<String, List<Turn>> word : turns.get(property).entrySet()) {
+            for (Turn turn : word.getValue()) {
+                for (int i = 0; i < sentence.said().size(); i++) {
+                    Place place = turn.at(sentence.said(), i, at -> -1);
+                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !(word.getKey().equals("no")
+                        && isOfWalls(sentence.said(), place.to()));
+                    two = best != null && says && turn.fixed() == best.fixed && !best.word.equals(word.getKey()) || two && !(says
+                        && turn.fixed() > best.fixed);
+                    if (says && (best == null || turn.fixed() > best.fixed)) {
+                        best = new Hit(word.getKey(), sentence, layout, place, turn.fixed());
+                    }
+                }
+            }
+        }
+        return two ? Optional.empty() : Optional.ofNullable(best);
+    }
+
+    /** "Not self-furring", unless the turn says the "not" itself. */
+    private static boolean isDenied(Said said, int start, Turn turn) {
+        if (MEASURED.matcher(said.text()).matches()) {
+            return true;
+        }
+        if (turn.parts().stream().anyMatch(NOT::contains)) {
+            return false;
+        }
+        String text = said.text();
+        if (CONDITIONED.matcher(text.substring(0, said.at(start).from())).matches() || WITH_MORE.matcher(text.substring(said.at(start)
+            .to())).matches()) {
+            // "and, when mixed with the admixture in place of water, A118.15"
+            return true;
+        }
+        if (start > 0 && said.at(start - 1).plain().equals("or")) {
+            // "wood or steel framing" leaves it open
+            return true;
+        }
+        if (start > 0 && RIGHT_BEFORE.contains(said.at(start - 1).plain())) {
+            return true;
+        }
+        if (NOT_FOR.matcher(said.plain(clause(said, start), start)).matches()) {
+            return true;
+        }
+        for (int i = Math.max(0, start - NEAR); i < start; i++) {
+            if (NOT.contains(said.at(i).plain()) && !said.at(i).stop()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Walls of noncombustible types", "noncombustible construction" say nothing of the product. */
+    private static boolean isOfWalls(Said said, int end) {
+        return end < said.size() && WALLS.contains(said.at(end).plain());
+    }
+
+    /** The first word of the clause that a word stands in. */
+    private static int clause(Said said, int start) {
+        int first = start;
+        while (first > 0 && !said.at(first - 1).stop()) {
+            first--;
+        }
+        return first;
+    }
+}

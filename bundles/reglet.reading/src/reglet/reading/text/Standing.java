@@ -1,0 +1,74 @@
+package reglet.reading.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Compare;
+import reglet.model.Property;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Sentence;
+import reglet.reading.value.Taken;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Label;
+import reglet.reading.words.Labels;
+
+/** What a note says of the standards that figures were found by: "All per ASTM C1670", "Weights are per ASTM C847". */
+public final class Standing {
+    private static final Pattern NOTE = Pattern.compile("(?i)\\s*(?:(all(?: of (?:the )?(?:above|these|them))?"
+        + "|the (?:figures|values|results|data)"
+        + "(?: above)?|tests?|tested|values|results|figures|data)"
+        + "|(\\p{L}[\\p{L}\\s-]{2,40}?))(?: (?:tests?|testing|values?|results?|figures|data|above"
+        + "|is|are|was|were|done|given|stated|shown|measured|tested|determined|found|run|made))*\\s+(?:per|by|to|under|in accordance with"
+        + "|according to|as per)\\s+(?=\\p{Lu}).*");
+    /** "All thicknesses are minimums", "Weights given are the greatest that …". */
+    private static final Pattern LIMIT = Pattern.compile("(?i)\\s*(?:all |the |listed |stated )*(\\p{L}[\\p{L} -]{2,40}?)"
+        + "(?: (?:of|for) (?:the )?\\p{L}+)?"
+        + "(?: (?:given|listed|stated|shown|above))* (?:is|are) (?:the |a |given as )*(?:(least|minimums?|lowest|thinnest)"
+        + "|most|maximums?|largest|greatest)\\b[^\\d]*(?:\\b(?:by|per|to|of|in)\\b.*)?");
+    private static final Pattern FIGURES = Pattern.compile("\\d");
+
+    private final Labels labels;
+    private final Citations citations;
+    private final Taken taken;
+
+    public Standing(Labels labels, Citations citations, Taken taken) {
+        this.labels = labels;
+        this.citations = citations;
+        this.taken = taken;
+    }
+
+    /** "Thickness is the least base metal thickness": the sense of the figures in a table above. */
+    private void limits(String text, int page, List<Citation> cited) {
+        Matcher limit = LIMIT.matcher(text);
+        Optional<Label> label = limit.matches() ? labels.read(limit.group(1).strip()) : Optional.empty();
+        Compare sense = label.isEmpty() || limit.group(2) == null ? Compare.AT_MOST : Compare.AT_LEAST;
+        label.ifPresent(one -> one.properties().stream().filter(property -> property.compare() == sense).forEach(property -> {
+            taken.meant(property, page, sense);
+            Citations.own(property, cited).stream().findFirst().ifPresent(citation -> taken.by(property, page, citation));
+        }));
+    }
+
+    /** Gives the values that no method stands with the one that a note on the sheet names for them. */
+    public void read(List<Layout> layouts) {
+        for (Layout layout : layouts) {
+            for (Sentence sentence : layout.sentences()) {
+                String text = sentence.cell().text();
+                List<Citation> cited = citations.in(text);
+                limits(text, layout.page(), cited);
+                Matcher note = NOTE.matcher(text);
+                if (cited.isEmpty() || FIGURES.matcher(text.substring(0, cited.get(0).from())).find() || !note.matches()) {
+                    continue;
+                }
+                Optional<Label> one = note.group(2) == null ? Optional.empty() : labels.read(note.group(2).strip());
+                List<Property> properties = new ArrayList<>(note.group(1) != null ? labels.component().properties()
+                    : one.map(Label::properties).orElse(List.of()));
+                properties.forEach(property -> Citations.own(property, cited).stream().findFirst().ifPresent(citation -> taken.by(property,
+                    layout.page(), citation)));
+            }
+        }
+    }
+}

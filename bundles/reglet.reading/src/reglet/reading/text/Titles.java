@@ -1,0 +1,91 @@
+package reglet.reading.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
+
+/** The product's name and its maker, as far as they can be told: the largest line of the first page, and a line that says who made it. */
+public final class Titles {
+    private static final int HEAD = 8;
+    private static final int DESCRIBING = 8;
+    private static final Pattern MAKER = Pattern.compile("(?i)^(?:manufactured by|manufacturer|made by|maker|produced by|report "
+        + "holder|by)\\b[:\\s]+(.{3,80})$");
+    private static final Pattern FIRM = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|industries|"
+        + "products|manufacturing|"
+        + "chemical|sealants|boards|goods)\\b.*");
+
+    private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against"
+        + "|to be used|used"
+        + "|on|in)\\s.*");
+
+    /** An item of a list: of uses, of what it goes with. */
+    private static final Pattern ITEM = Pattern.compile("\\s*[•·▪■●◦‣*+✓✔→»–-]\\s");
+
+    /** A line in the midst of running text, which says what goes with the product too. */
+    private static final Pattern CONTINUED = Pattern.compile("\\s*\\p{Ll}{2,}\\b.*[.,]");
+
+    private Titles() {
+    }
+
+    /** The first lines of the first page, and its largest one. */
+    public static String head(List<Layout> layouts) {
+        StringBuilder head = new StringBuilder(product(layouts));
+        first(layouts).stream().limit(HEAD).forEach(line -> head.append(' ').append(line.text()));
+        return head.toString();
+    }
+
+    /** What the head says the product is, without what it is for or goes with: "mortar for adhered veneer" is a mortar. */
+    public static List<String> subject(List<Layout> layouts) {
+        List<String> subject = new ArrayList<>(List.of(product(layouts)));
+        first(layouts).stream().limit(HEAD).flatMap(line -> line.cells().stream()).filter(cell -> !ITEM.matcher(cell.text()).lookingAt()
+            && !CONTINUED.matcher(cell.text()).lookingAt()).forEach(cell -> subject.add(APART.matcher(cell.text()).replaceFirst("")));
+        described(layouts).forEach(text -> subject.add(APART.matcher(text).replaceFirst("")));
+        return subject;
+    }
+
+    /** A text without what the product is for or goes with. */
+    static String ofItself(String text) {
+        return APART.matcher(text).replaceFirst("");
+    }
+
+    /** The first sentences of running text, which say what the product is. */
+    static List<String> described(List<Layout> layouts) {
+        return layouts.stream().limit(1).flatMap(layout -> layout.sentences().stream()).map(sentence -> sentence.cell().text())
+            .filter(text -> text.split("\\s+").length >= DESCRIBING && !ITEM.matcher(text).lookingAt()).limit(1).toList();
+    }
+
+    private static List<Line> first(List<Layout> layouts) {
+        return layouts.stream().filter(layout -> layout.page() == layouts.get(0).page()).flatMap(layout -> layout.lines().stream())
+            .toList();
+    }
+
+    public static String product(List<Layout> layouts) {
+        List<Line> lines = first(layouts);
+        double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
+        return lines.stream().filter(line -> line.size() > largest - 0.1).findFirst().map(line -> line.text().replaceAll("\\s+", " ")
+            .strip())
+            .filter(text -> text.length() <= 100).orElse("");
+    }
+
+    public static String maker(List<Layout> layouts) {
+        List<Line> lines = first(layouts);
+        for (Line line : lines) {
+            Matcher maker = MAKER.matcher(line.text().strip());
+            if (maker.matches()) {
+                return tidy(maker.group(1));
+            }
+        }
+        String product = product(layouts);
+        return lines.stream().limit(HEAD).map(Line::text).filter(text -> !text.equals(product) && text.length() < 100
+            && FIRM.matcher(text).matches())
+            .findFirst().map(text -> tidy(text.substring(text.lastIndexOf(". ") + 1))).orElse("");
+    }
+
+    private static String tidy(String maker) {
+        return maker.replaceAll("[(,].*$", "").strip();
+    }
+}

@@ -1,0 +1,77 @@
+package reglet.reading.text;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import reglet.reading.page.Items;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Sentence;
+
+/**
+ * Which of a sheet's models a sentence is about: those that it names, by their whole names or by the part that tells them apart ("FF" of
+ * "Quillseal FF"); one that begins with "it" is about those of the sentence before.
+ */
+final class Told {
+    private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
+    private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
+
+    private final Map<String, String> names = new LinkedHashMap<>();
+
+    Told(Set<String> models) {
+        models.forEach(model -> names.put(model, model));
+        Map<String, List<String>> parts = models.stream().collect(Collectors.groupingBy(Told::part));
+        parts.forEach((part, own) -> {
+            if (own.size() == 1 && part.length() > 1 && MARK.matcher(part).matches()) {
+                names.put(part, own.get(0));
+            }
+        });
+    }
+
+    /** The last word of a name, which tells it from its like. */
+    private static String part(String model) {
+        String[] words = model.strip().split("\\s+");
+        return words[words.length - 1];
+    }
+
+    boolean isOfSeveral() {
+        return Set.copyOf(names.values()).size() > 1;
+    }
+
+    /** A sentence, and the models that it is about; none for all of them. */
+    record About(Sentence sentence, Set<String> models) {
+    }
+
+    List<About> of(Layout layout) {
+        List<About> all = new ArrayList<>();
+        Set<String> last = Set.of();
+        for (Sentence sentence : layout.sentences()) {
+            Set<String> named = named(sentence.cell().text());
+            boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && GOES_ON.matcher(sentence.cell().text()).matches();
+            Set<String> about = goesOn ? last : named;
+            all.add(new About(sentence, about));
+            last = about;
+        }
+        return all;
+    }
+
+    Set<String> named(String text) {
+        Set<String> named = new LinkedHashSet<>();
+        String own = Items.model(text);
+        if (!own.isEmpty()) {
+            // "No. KS-114, same as KX-114 but without holes"
+            return Set.of(names.getOrDefault(own, own));
+        }
+        names.forEach((name, model) -> {
+            if (Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d)").matcher(text).find()) {
+                named.add(model);
+            }
+        });
+        return named;
+    }
+}

@@ -1,0 +1,92 @@
+package reglet.reading.value;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import reglet.model.Compare;
+import reglet.model.Quantity;
+import reglet.model.SheetReading.Found;
+import reglet.model.SheetValue;
+import reglet.model.Word;
+import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Plain;
+
+/** The values that were taken down so far. Properties are named by their paths: COMPONENT.PROPERTY. */
+final class Findings {
+    private final List<Found> found = new ArrayList<>();
+    private final TableTitles titles = new TableTitles();
+
+    /** The title of the table that is read; "" outside tables. */
+    void title(String next) {
+        titles.title(next);
+    }
+
+    void add(Found one) {
+        found.add(one);
+        titles.note(one);
+    }
+
+    /** All of them. Where several tables state the same property, each under a title of its own, the titles name the models. */
+    List<Found> all() {
+        return titles.named(found);
+    }
+
+    /** Whether there is a value of a property of one of several models. */
+    boolean hasOfModels(String property) {
+        return found.stream().anyMatch(one -> one.value().property().equals(property) && !one.model().isEmpty());
+    }
+
+    /** Whether there is a value of a property that will be shown. */
+    boolean has(String property) {
+        return found.stream().anyMatch(one -> one.value().property().equals(property) && one.confidence() >= Taken.LEAST_CONFIDENCE);
+    }
+
+    /** The models that values were taken down of. */
+    Set<String> models() {
+        return found.stream().map(Found::model).filter(model -> !model.isEmpty()).collect(Collectors.toSet());
+    }
+
+    /** The models of which a word was taken down that some words in one spelling, between blanks, hold. */
+    Set<String> modelsOf(String plain) {
+        return found.stream().filter(one -> !one.model().isEmpty() && one.value().value() instanceof Word
+            && plain.contains(" " + Plain.of(one.value().value().text()) + " ")).map(Found::model)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Gives the amounts of a property on a page that are told without a sense the one that a note says they have. */
+    void meant(String property, int page, Compare sense) {
+        for (int i = 0; i < found.size(); i++) {
+            Found one = found.get(i);
+            SheetValue value = one.value();
+            if (value.property().equals(property) && value.page() == page && value.compare().isEmpty() && value
+                .value() instanceof Quantity) {
+                Found limit = new Found(new SheetValue(value.property(), value.value(), Optional.of(sense), value.method(), value.edition(),
+                    value.text(), page, value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt(),
+                        one.also());
+                found.set(i, limit);
+                titles.replace(one, limit);
+            }
+        }
+    }
+
+    /** Gives the amounts of a property on a page, where none stands with a standard of its own, the one that a note names for them. */
+    void by(String property, int page, Citation citation) {
+        boolean own = found.stream().anyMatch(one -> one.value().property().equals(property) && !one.value().method().isEmpty());
+        for (int i = 0; i < found.size() && !own; i++) {
+            Found one = found.get(i);
+            if (one.value().property().equals(property) && one.value().page() == page) {
+                SheetValue value = one.value();
+                Found shown = new Found(new SheetValue(value.property(), value.value(), value.compare(), citation.name(),
+                    citation.edition(),
+                    value.text(), page, value.box(), value.confirmed()), one.label(), one.model(), one.confidence(), one.doubt(),
+                        one.also());
+                found.set(i, shown);
+                titles.replace(one, shown);
+            }
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package reglet.reading.value;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.page.SheetPage.Piece;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
+
+/** The standards that notes at the foot name, by the marks that stand for them: "* Tested by ASTM E96, Procedure A." */
+public final class Footnotes {
+    private static final String RAISED = "¹²³⁴⁵⁶⁷⁸⁹";
+    /** "*", "¹", "(1)", "1.", "Note 1:" before the words of a note. */
+    private static final Pattern NOTE = Pattern.compile("(?s)^\\s*(?:(?i:notes?)\\s*)?(?:([*†‡§]+|[" + RAISED
+        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?=\\p{Lu}).*");
+    /** Where another note begins on the same line. */
+    private static final Pattern NEXT = Pattern.compile("(?<=[.;])\\s+(?=(?:[*†‡§]+|\\(?[1-9a-e]\\)?)\\s+\\p{Lu})");
+    private static final Pattern SIGN = Pattern.compile("(?<=\\S)\\s?([*†‡§]+)(?=\\s|$|[,;:)])");
+    private static final Pattern POWER = Pattern.compile("(?i).*(?:^|[^a-z])(?:in|ft|yd|mm|cm|m|s)\\.?$", Pattern.DOTALL);
+    private static final Pattern BRACKETS = Pattern.compile("[(\\[](?:see )?(?:notes?\\s*)?([1-9a-e])[)\\]]\\s*$|\\bnote ([1-9a-e])\\b",
+        Pattern.CASE_INSENSITIVE);
+    private static final int MOST_LINES = 3;
+
+    private final Map<String, List<Citation>> notes = new HashMap<>();
+
+    public Footnotes(List<Layout> layouts, Citations citations) {
+        for (Layout layout : layouts) {
+            List<Line> lines = layout.lines();
+            for (int i = 0; i < lines.size(); i++) {
+                for (Cell cell : lines.get(i).cells()) {
+                    String mark = mark(raw(cell.pieces()));
+                    if (!mark.isEmpty()) {
+                        String[] parts = NEXT.split(whole(lines, i, cell));
+                        notes.putIfAbsent(layout.page() + mark, citations.in(parts[0]));
+                        for (int j = 1; j < parts.length; j++) {
+                            notes.putIfAbsent(layout.page() + mark(parts[j]), citations.in(parts[j]));
+                        }
+                    }
+                }
+            }
+        }
+        notes.values().removeIf(List::isEmpty);
+    }
+
+    /** The mark of the note that some words begin; "". */
+    private static String mark(String words) {
+        Matcher note = NOTE.matcher(words);
+        if (!note.matches()) {
+            return "";
+        }
+        String sign = note.group(1) != null ? note.group(1) : note.group(2) != null ? note.group(2) : note.group(3);
+        return plain(sign);
+    }
+
+    private static String plain(String sign) {
+        int raised = RAISED.indexOf(sign);
+        return raised >= 0 ? Integer.toString(raised + 1) : sign.toLowerCase(Locale.ROOT);
+    }
+
+    /** The words of a note that may run over some lines. */
+    private static String whole(List<Line> lines, int from, Cell first) {
+        StringBuilder words = new StringBuilder(first.text());
+        double last = first.y();
+        for (int i = from + 1; i < Math.min(lines.size(), from + MOST_LINES); i++) {
+            Cell next = lines.get(i).cells().get(0);
+            boolean goesOn = next.y() - last < 1.7 * first.size() && mark(raw(next.pieces())).isEmpty()
+                && Math.abs(next.left() - first.left()) < 3 * first.size();
+            if (!goesOn) {
+                break;
+            }
+            words.append(' ').append(next.text());
+            last = next.y();
+        }
+        return words.toString();
+    }
+
+    private static String raw(List<Piece> pieces) {
+        return pieces.stream().map(Piece::text).collect(Collectors.joining(" "));
+    }
+
+    /** The standards that the notes name whose marks stand in some cells of a page. */
+    List<Citation> of(int page, Cell... cells) {
+        if (notes.isEmpty()) {
+            return List.of();
+        }
+        Set<String> marks = new LinkedHashSet<>();
+        for (Cell cell : cells) {
+            if (cell != null) {
+                marks(cell, marks);
+            }
+        }
+        List<Citation> all = new ArrayList<>();
+        marks.forEach(mark -> all.addAll(notes.getOrDefault(page + mark, List.of())));
+        return all;
+    }
+
+    private static void marks(Cell cell, Set<String> marks) {
+        StringBuilder before = new StringBuilder();
+        for (Piece piece : cell.pieces()) {
+            boolean raised = piece.size() < 0.8 * cell.size() && piece.y() < cell.y() - 0.05 * cell.size();
+            boolean power = POWER.matcher(before).matches();
+            if (raised && !power && !before.isEmpty()) {
+                Matcher each = Pattern.compile("[*†‡§]+|[1-9a-e]").matcher(piece.text());
+                while (piece.text().matches("[*†‡§1-9a-e,\\s]+") && each.find()) {
+                    marks.add(each.group());
+                }
+            }
+            for (int i = 0; i < piece.text().length(); i++) {
+                char letter = piece.text().charAt(i);
+                if (RAISED.indexOf(letter) >= 0 && !POWER.matcher(before + piece.text().substring(0, i)).matches()) {
+                    marks.add(plain(String.valueOf(letter)));
+                }
+            }
+            before.append(before.isEmpty() ? "" : " ").append(piece.text());
+        }
+        Matcher sign = SIGN.matcher(before);
+        while (sign.find()) {
+            marks.add(sign.group(1));
+        }
+        Matcher brackets = BRACKETS.matcher(before);
+        while (brackets.find()) {
+            marks.add((brackets.group(1) == null ? brackets.group(2) : brackets.group(1)).toLowerCase(Locale.ROOT));
+        }
+    }
+}

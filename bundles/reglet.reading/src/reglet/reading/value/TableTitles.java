@@ -1,0 +1,59 @@
+package reglet.reading.value;
+
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import reglet.model.SheetReading.Found;
+import reglet.reading.words.Plain;
+
+/** The titles above tables, which name models where several tables state the same property. */
+final class TableTitles {
+    /** Heads a table of whatever product. */
+    private static final Pattern GENERAL = Pattern.compile("(?:(?:typical|physical|technical|test|lab|laboratory|performance|product"
+        + "|material|general|key"
+        + "|mechanical|performance|tested|nominal|and|of) )*(?:data|property|result|value|characteristic|performance|test|information"
+        + "|specification|test result)(?: \\d+)?");
+
+    private final Map<Found, String> titles = new IdentityHashMap<>();
+    private String title = "";
+
+    /** The title of the table that is read; "" outside tables. */
+    void title(String next) {
+        // "Technical data @ 73 °F, 50 % RH"
+        String bare = next.replaceFirst("(?i)\\s(?:@|at|after)\\s.*\\d.*|\\s*\\([^()]*\\)\\s*$", "");
+        title = GENERAL.matcher(Plain.of(bare)).matches() ? "" : next;
+    }
+
+    /** A value of the table that is read. */
+    void note(Found one) {
+        if (!title.isEmpty()) {
+            titles.put(one, title);
+        }
+    }
+
+    void replace(Found one, Found other) {
+        String above = titles.remove(one);
+        if (above != null) {
+            titles.put(other, above);
+        }
+    }
+
+    /** The same values, those under titles of their own as of models. */
+    List<Found> named(List<Found> found) {
+        Set<String> several = new HashSet<>();
+        for (Found one : found) {
+            String own = titles.getOrDefault(one, "");
+            boolean elsewhere = found.stream().anyMatch(other -> other.value().property().equals(one.value().property())
+                && !titles.getOrDefault(other, "").isEmpty() && !titles.get(other).equals(own));
+            if (one.model().isEmpty() && !own.isEmpty() && elsewhere) {
+                several.add(own);
+            }
+        }
+        return found.stream().map(one -> several.contains(titles.getOrDefault(one, "")) && one.model().isEmpty()
+            ? one.of(titles.get(one)) : one).toList();
+    }
+}

@@ -1,0 +1,319 @@
+package reglet.reading.words;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import reglet.model.Compare;
+import reglet.model.Component;
+import reglet.model.Evidence;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.reading.words.Citations.Citation;
+
+/** Tells which property of a component a maker's label names. A label with a word too many, such as "roll width", names none. */
+public final class Labels {
+    private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
+    /** "24 h cold soak, …", "72-h immersion, …", "after 7 days, …": names a test before what it tells. */
+    private static final Pattern TESTED = Pattern.compile("(?is).*\\b(?:soak|immersion|exposure|boil|ag(?:e)?ing|weathering|test|cure"
+        + "|cycles?|hours?|days?"
+        + "|\\d+ ?-?(?:h|hr|d))\\b.*,.*");
+    private static final double LAST = 0.9;
+    private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b|\\bwithout\\b|\\bexcluding\\b|\\bless\\b");
+    /** "Weight lb/yd²": a unit at the end that can be nothing else. */
+    private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
+        + "|inches|in\\.?|ft\\.?))\\s*");
+    private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils|days|psi|psf");
+    /** "…, cfm/ft² at 75 Pa". */
+    private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
+    /** What stands last between commas. */
+    private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
+    /** No minutes: "strength, min." */
+    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:(?:min|max)\\.?|(?:at )?(?:least|most))\\s*");
+    /** "Max. length": a limit on lengths, and no name such as "maximum face dimension". */
+    private static final Pattern ABBREVIATED = Pattern.compile("(?i)(?:max|min)\\.\\s");
+    /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
+    private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
+    private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
+
+    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
+    private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
+        + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
+    private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
+        + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
+    private static final int LONGEST_MISSPELT = 50;
+    private static final double MISSPELT = 0.8;
+    private static final double BY_METHOD = 0.82;
+
+    private final Component component;
+    private final Citations citations;
+    private final PropertyNames names;
+    private final Map<String, Optional<Label>> seen = new HashMap<>();
+
+    public Labels(Vocabulary vocabulary, Component component, Citations citations) {
+        this.component = component;
+        this.citations = citations;
+        this.names = new PropertyNames(vocabulary, component);
+    }
+
+    /** What whoever builds the wall decides, such as the width of a joint: a sheet says what its product suits, not what it is. */
+    public static boolean isOfTheWork(Property property) {
+        return property.type().unit().isPresent() && property.compare() == Compare.EXACTLY && property.evidence() == Evidence.NONE;
+    }
+
+    public Component component() {
+        return component;
+    }
+
+    /** The properties that words in one spelling name, without anything else. */
+    public List<Property> named(String plain) {
+        return names.of(plain);
+    }
+
+    /** What a label says; empty when it names no property of the component. */
+    public Optional<Label> read(String written) {
+        return seen.computeIfAbsent(written, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> sided(one)).or(() ->
+            misspelt(one)));
+    }
+
+    /**
+     * As {@link #read(String)}; a label that names nothing names what is measured by a standard that is cited beside it, where only one
+     * property of the component is, and where it says a word of that property's names.
+     */
+    public Optional<Label> read(String written, List<Citation> beside) {
+        return read(written).or(() -> beside.isEmpty() ? Optional.empty() : measuredBy(written, beside));
+    }
+
+    /** As {@link #read(String, List)}; a standard alone names the only property that it classifies by: "ASTM C1330 | Type C". */
+    public Optional<Label> classified(String written, List<Citation> beside) {
+        List<Citation> own = citations.in(written);
+        List<Property> by = own.size() == 1 && Citations.isAlone(written, own) ? component.properties().stream().filter(property ->
+            (property.type().kind() == Kind.WORD || property.type().kind() == Kind.GRADE) && isBy(property, own.get(0))).toList()
+            : List.of();
+        return read(written, beside).or(() -> by.size() != 1 ? Optional.empty() : Optional.of(new Label(by, BY_METHOD, "", Optional.empty(),
+            own)));
+    }
+
+    private Optional<Label> measuredBy(String written, List<Citation> beside) {
+        Set<String> words = new HashSet<>(List.of(Plain.of(written).split(" ")));
+        List<Property> measured = component.properties().stream().filter(property -> isAmount(property) && beside.stream()
+            .anyMatch(citation -> isBy(property, citation))).toList();
+        boolean one = !measured.isEmpty() && component.properties().stream().filter(other -> other.method().standard()
+            .equals(measured.get(0).method().standard()) && !other.label().equals(measured.get(0).label())).findAny().isEmpty();
+        boolean said = one && names.areHintedAt(measured.get(0), words);
+        return said ? Optional.of(new Label(measured, BY_METHOD, "", Optional.empty(), beside)) : Optional.empty();
+    }
+
+    private static boolean isBy(Property property, Citation citation) {
+        return !property.method().isNone() && citation.name().startsWith(property.method().standard());
+    }
+
+    private static boolean isAmount(Property property) {
+        return property.type().unit().filter(unit -> !unit.symbol().isEmpty()).isPresent();
+    }
+
+    /** "Ground B", "Length L, in.": the letter of a drawing behind the name of what it shows. */
+    private Optional<Label> lettered(String written) {
+        Matcher letter = LETTERED.matcher(written);
+        return letter.matches() ? find(letter.group(1) + (letter.group(2) == null ? "" : letter.group(2))) : Optional.empty();
+    }
+
+    /** "Flame spread2", "drainage efficiency3 (% drained)": the mark of a note as large as the letters. */
+    private Optional<Label> noted(String written) {
+        Matcher mark = NOTED.matcher(written);
+        return mark.find() ? find(mark.replaceFirst("")) : Optional.empty();
+    }
+
+    /** "Height × length, in." above "4–12 × 6–20": that side which is asked for. */
+    private Optional<Label> sided(String written) {
+        Matcher sides = SIDED.matcher(written);
+        return !sides.matches() ? Optional.empty() : Stream.of(sides.group(2), sides.group(1)).map(side -> find(side + (sides
+            .group(3) == null ? "" : sides.group(3)))).flatMap(Optional::stream).filter(label -> label.properties().stream().allMatch(
+                Reading::isLongerSide)).map(label -> new Label(label.properties(), label.quality() * LAST, label.unit(), label.sense(),
+                    label.methods())).findFirst();
+    }
+
+    /** A label with slips of the pen: only of amounts, whose units have to fit too. */
+    private Optional<Label> misspelt(String written) {
+        if (written.length() > LONGEST_MISSPELT || written.matches(".*\\d.*")) {
+            return Optional.empty();
+        }
+        return names.mended(Plain.of(written)).flatMap(this::find).filter(label -> label.properties().stream()
+            .allMatch(Labels::isAmount)).map(label -> new Label(label.properties(), label.quality() * MISSPELT, label.unit(), label.sense(),
+                label.methods()));
+    }
+
+    private Optional<Label> find(String written) {
+        if (written.length() > 120 || written.isBlank()) {
+            return Optional.empty();
+        }
+        if (!names.holdWordOf(Plain.of(written))) {
+            return Optional.empty();
+        }
+        List<Citation> methods = citations.in(written);
+        String cleaned = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll}))\\s+", "").replaceAll("[:=\\s]+$", "")
+            .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
+        // "Weight, lb/yd² (kg/m²)"
+        String unit = UnitSpelling.atEnd(cleaned).orElse("");
+        String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–-]+$", "");
+        Optional<Compare> stated = Optional.empty();
+        StringBuilder bare = new StringBuilder();
+        StringBuilder whole = new StringBuilder();
+        Matcher inside = PARENTHESES.matcher(text);
+        int from = 0;
+        while (inside.find()) {
+            bare.append(text, from, inside.start()).append(' ');
+            whole.append(text, from, inside.start()).append(' ');
+            from = inside.end();
+            String content = inside.group(1).strip();
+            if (SENSE.matcher(content).matches()) {
+                stated = PropertyNames.sense(Plain.of(content));
+            } else if (!content.isEmpty() && UnitSpelling.isUnit(content)) {
+                unit = content;
+            } else {
+                whole.append(content).append(' ');
+            }
+        }
+        bare.append(text.substring(from));
+        whole.append(text.substring(from));
+        while (TAIL.matcher(bare).find()) {
+            // "strength, vertical, psi, min."
+            Matcher tail = TAIL.matcher(bare);
+            tail.find();
+            String last = tail.group(1).strip();
+            if (stated.isEmpty() && SENSE.matcher(last).matches()) {
+                stated = PropertyNames.sense(Plain.of(last));
+            } else if (!last.isEmpty() && !(unit.isEmpty() && !SENSE.matcher(last).matches() && UnitSpelling.isUnit(last))) {
+                break;
+            } else if (!last.isEmpty()) {
+                unit = last;
+            }
+            bare.setLength(tail.start());
+            whole = new StringBuilder(bare);
+        }
+        int comma = bare.lastIndexOf(",");
+        if (unit.isEmpty() && comma > 0 && !SENSE.matcher(bare.substring(comma + 1)).matches() && UnitSpelling.isUnit(bare.substring(comma
+            + 1))) {
+            unit = bare.substring(comma + 1).strip();
+            bare.setLength(comma);
+            whole = new StringBuilder(bare);
+        }
+        Matcher measured = comma < 0 || comma >= bare.length() ? null : MEASURED_AT.matcher(bare.substring(comma + 1));
+        if (unit.isEmpty() && measured != null && measured.matches() && UnitSpelling.isUnit(measured.group(1))
+            && PropertyNames.isCondition(Plain.of(measured.group(2)))) {
+            unit = measured.group(1).strip();
+            bare.setLength(comma);
+            whole = new StringBuilder(bare);
+        }
+        Matcher last = UNIT_LAST.matcher(bare);
+        if (unit.isEmpty() && last.matches() && UnitSpelling.isUnit(last.group(2)) && named(last.group(1), 1).isPresent()) {
+            unit = last.group(2);
+            bare = new StringBuilder(last.group(1));
+            whole = new StringBuilder(bare);
+        }
+        if (unit.isEmpty()) {
+            unit = wordsLast(bare, whole);
+        }
+        if (unit.isEmpty()) {
+            // "perm rating", "dry mils": the unit of bare figures
+            unit = Stream.of(text.split("[^\\p{L}]+")).filter(word -> UNIT_WORD.matcher(word).matches()).findFirst().orElse("");
+        }
+        String hint = unit;
+        Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? PropertyNames.sense(Plain.of(text))
+            : Optional.empty());
+        String outside = bare.toString();
+        return named(whole.toString(), 1).or(() -> named(outside, PARENTHESES.matcher(text).results()
+            .allMatch(match -> PropertyNames.isCondition(Plain.of(match.group(1))) || isRemark(match.group(1))
+                || THERMAL.matcher(match.group(1)).matches() || UnitSpelling.isUnit(match.group(1).strip())
+                || !names.of(Plain.of(match.group(1))).isEmpty()) ? 0.97 : 0))
+            .filter(label -> label.quality() > 0)
+            .map(label -> new Label(label.properties(), label.quality(), hint, label.sense().or(() -> sense
+                .filter(one -> label.properties().stream().allMatch(property -> property.compare() == one))), methods));
+    }
+
+    /** Takes a unit of two or three words off the end: "Weight lbs / sq. yd."; "" when there is none. */
+    private String wordsLast(StringBuilder bare, StringBuilder whole) {
+        String text = bare.toString().strip();
+        int at = text.length();
+        for (int i = 0; i < 4 && (at = text.lastIndexOf(' ', at - 1)) > 0; i++) {
+            String unit = text.substring(at).strip();
+            if (unit.matches(".*[/²%°].*|(?i).*\\bper\\b.*") && UnitSpelling.isUnit(unit) && named(text.substring(0, at), 1).isPresent()) {
+                bare.setLength(0);
+                bare.append(text, 0, at);
+                whole.setLength(0);
+                whole.append(bare);
+                return unit;
+            }
+        }
+        return "";
+    }
+
+    private Optional<Label> named(String text, double quality) {
+        int stroke = text.indexOf(" / ");
+        if (stroke > 0 && text.indexOf(" / ", stroke + 1) < 0) {
+            // the same in another language, of which the pack knows no word
+            String other = Plain.of(text.substring(stroke + 3));
+            if (other.matches("(?:smoke|sd|sdi)(?: .*)?")) {
+                // "flame spread / smoke developed": the first of two figures
+                return names.exact(Plain.of(text.substring(0, stroke)), quality * 0.95);
+            }
+            Optional<Label> one = names.exact(Plain.of(text.substring(0, stroke)), quality * 0.95);
+            if (one.isPresent() && names.exact(other, 1).filter(label -> label.properties().equals(one.get().properties())).isPresent()) {
+                // "finish / coating"
+                return one;
+            }
+            boolean foreign = !other.isEmpty() && List.of(other.split(" ")).stream().noneMatch(names::isOfThePack);
+            // "Peel, glass / mortar": on what it was found
+            return foreign ? named(text.substring(0, stroke), quality * 0.95) : measured(text, CONDITIONS, quality);
+        }
+        if (text.contains(":") && !text.strip().endsWith(":")) {
+            // "surface burning: flame spread index"
+            return names.exact(Plain.of(text.substring(text.lastIndexOf(':') + 1)), quality * 0.93);
+        }
+        Optional<Label> whole = names.exact(Plain.of(text), quality);
+        if (whole.isPresent()) {
+            return whole;
+        }
+        // "compressive strength, average of five units", "permeance after 7 days"
+        return measured(text, CONDITIONS, quality).or(() -> measured(text, FACES, quality))
+            .or(() -> TESTED.matcher(text).matches() ? soaked(text, quality) : Optional.empty());
+    }
+
+    /** A name with the conditions or faces that it was measured at. */
+    private Optional<Label> measured(String text, Pattern apart, double quality) {
+        String[] parts = apart.split(text);
+        if (parts.length > 1) {
+            Optional<Label> first = names.exact(Plain.of(parts[0]), quality * 0.97);
+            boolean conditions = true;
+            for (int i = 1; i < parts.length; i++) {
+                conditions &= PropertyNames.isCondition(Plain.of(parts[i]));
+            }
+            if (first.isPresent() && conditions) {
+                Optional<Compare> sense = PropertyNames.sense(Plain.of(text));
+                return first.map(label -> label.sense().isPresent() ? label : new Label(label.properties(), label.quality(), label.unit(),
+                    sense, label.methods()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** "24 h cold soak, reduction of absorption": how it was tested, and what. */
+    private Optional<Label> soaked(String text, double quality) {
+        int comma = text.lastIndexOf(',');
+        String first = comma < 0 ? "" : Plain.of(text.substring(0, comma));
+        return comma < 0 || names.exact(first, 1).isPresent() ? Optional.empty()
+            : names.exact(Plain.of(text.substring(comma + 1)), quality * LAST);
+    }
+
+    /** "Total thickness (36 mil compound, 4 mil film)": figures that make up the value, or say how it was measured. */
+    private static boolean isRemark(String words) {
+        return words.matches(".*\\d.*\\s.*") && !words.contains(":");
+    }
+}

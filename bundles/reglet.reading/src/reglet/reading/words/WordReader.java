@@ -1,0 +1,156 @@
+package reglet.reading.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import reglet.model.Component;
+import reglet.model.Dates;
+import reglet.model.Grade;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.model.Word;
+import reglet.model.WordSet;
+import reglet.reading.words.Reading.Read;
+
+/** Reads what a sheet writes for a property that is told in words: one of a list, a step of a scale, several, or yes and no. */
+final class WordReader {
+    /** "No staining" answers another question than "no", so what follows has to be set apart. */
+    private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
+        + "|included|provided|required|✓|✔)(?:\\s*[,"
+        + ";.(–-].*)?\\s*", Pattern.DOTALL);
+    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
+        + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
+        Pattern.DOTALL);
+
+    /** "1/4" dia., 8" o.c.", "3/16 in. slots": an answer to whether there are any. */
+    private static final Pattern HOLES = Pattern.compile("(?is)(?:[Ø⌀]|dia\\.?)?\\s*\\.?\\d[\\d./ -]*(?:in\\.?|mm|\"|″|inch)?.*?"
+        + "(?:dia\\.?|diam\\.?|diameter|holes?|slots?"
+        + "|round|o\\.c\\.?|oc|centers)(?![\\p{L}]).*");
+    private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–-]\\s*(?:pass|passes|passed"
+        + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
+    /** "A118.4 (A118.15 with the admixture)": what it is only with something else in it. */
+    private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
+    /** "Most need none. The other …": no answer for all. */
+    private static final Pattern MOSTLY = Pattern.compile("(?is)\\W*(?:most|many|some)\\b.*\\.\\s+\\p{Lu}.*");
+    private static final double WITH_MORE = 0.93;
+
+    private static final Set<String> NONE = Set.of("none", "no", "not required", "not needed", "none required");
+    private static final double PARTLY = 0.8;
+    private static final double OPEN = 0.45;
+
+    private final Vocabulary vocabulary;
+    private final Component component;
+
+    WordReader(Vocabulary vocabulary, Component component) {
+        this.vocabulary = vocabulary;
+        this.component = component;
+    }
+
+    Optional<Read> read(Property property, String text) {
+        return switch (property.type().kind()) {
+            case FLAG -> flag(property, text);
+            case SET -> set(property, text);
+            case GRADE -> word(property, grade(text)).or(() -> word(property, text))
+                .map(read -> new Read(new Grade(read.value().text(), property.type().words()), read.compare(), read.quality(),
+                    read.doubt()));
+            case DATE -> Dates.meant(text).map(day -> new Read(day, Optional.empty(), 0.95, ""));
+            default -> property.type().words().isEmpty() ? Optional.of(new Read(new Word(text), Optional.empty(), 0.9, ""))
+                : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")));
+        };
+    }
+
+    /** "Class 50", "±50%", "+100/-50 %" as the step alone. */
+    private static String grade(String text) {
+        return text.replaceAll("(?i)\\bclass\\b|[±%+]", " ").replaceAll("(?<=/)\\s*[-–−]", "").replaceAll("\\s*/\\s*", "/").strip();
+    }
+
+    private Optional<Read> flag(Property property, String text) {
+        Optional<Read> own = word(property, text);
+        if (own.isPresent()) {
+            return own;
+        }
+        boolean yes = YES.matcher(text).matches();
+        boolean no = NO.matcher(text).matches();
+        if (!yes && !no && PASSED.matcher(text).matches()) {
+            // "0.4 %, pass"
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
+        if (!yes && !no && HOLES.matcher(text.strip()).matches()) {
+            // who tells how large they are, and how far apart, has some
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
+        double quality = text.strip().contains(" ") ? 0.94 : 0.98;
+        return yes == no ? Optional.empty() : Optional.of(new Read(new Word(yes ? "yes" : "no"), Optional.empty(), quality, ""));
+    }
+
+    private Optional<Read> set(Property property, String text) {
+        List<String> words = new ArrayList<>();
+        for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b)\\s*|\\s+")) {
+            String plain = part.strip().replaceAll("[().]", "");
+            if (plain.isEmpty()) {
+                continue;
+            }
+            Optional<String> known = property.type().words().stream().filter(word -> word.equalsIgnoreCase(plain)).findFirst();
+            if (known.isEmpty() && !property.type().words().isEmpty()) {
+                return Optional.empty();
+            }
+            words.add(known.orElse(plain));
+        }
+        return words.isEmpty() ? Optional.empty() : Optional.of(new Read(new WordSet(words), Optional.empty(), 1, ""));
+    }
+
+    /** The listed word that a text says, by its own name or one of its synonyms; the longest one counts where one lies in another. */
+    private Optional<Read> word(Property property, String text) {
+        List<String> words = property.type().kind() == Kind.FLAG ? List.of("yes", "no") : property.type().words();
+        String plain = " " + Plain.of(WITH.matcher(text).replaceAll(" ")) + " ";
+        if (property.type().kind() == Kind.WORD && MOSTLY.matcher(text).matches()) {
+            return Optional.empty();
+        }
+        String best = "";
+        String spelling = "";
+        boolean two = false;
+        for (String word : words) {
+            for (String name : names(property, word)) {
+                String wanted = " " + Plain.of(name) + " ";
+                boolean within = property.type().kind() == Kind.FLAG ? plain.startsWith(wanted)
+                    : wanted.length() < 5 ? plain.equals(wanted) : plain.contains(wanted);
+                if (within && wanted.length() > spelling.length()) {
+                    two = !best.isEmpty() && !best.equals(word) && !wanted.contains(spelling) && !overlap(plain, spelling, wanted);
+                    best = word;
+                    spelling = wanted;
+                } else if (within && !word.equals(best) && !spelling.contains(wanted) && !overlap(plain, spelling, wanted)) {
+                    two = true;
+                }
+            }
+        }
+        boolean either = plain.contains(" or ") && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
+        if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
+            return Optional.empty();
+        }
+        // "none on glass and aluminum" leaves open what else there is
+        boolean partly = NONE.contains(spelling.strip()) && plain
+            .matches(".* " + Pattern.quote(spelling.strip()) + " (?:on|for|to|over) .*");
+        return Optional.of(new Read(new Word(best), Optional.empty(), partly ? property.type().kind() == Kind.FLAG ? PARTLY
+            : OPEN : plain.equals(spelling) ? 1 : 0.93, ""));
+    }
+
+    /** "Painted aluminum 3003": two names that share a word are no two answers; both stand between blanks. */
+    private static boolean overlap(String plain, String one, String other) {
+        int a = plain.indexOf(one);
+        int b = plain.indexOf(other);
+        return a < b + other.length() - 1 && b < a + one.length() - 1;
+    }
+
+    private List<String> names(Property property, String word) {
+        List<String> names = new ArrayList<>();
+        if (property.type().kind() != Kind.FLAG) {
+            names.add(word);
+        }
+        String key = component.id() + "." + property.name() + "." + word;
+        names.addAll(vocabulary.names(key));
+        return names;
+    }
+}

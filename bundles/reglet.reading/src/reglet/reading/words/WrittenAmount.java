@@ -1,0 +1,179 @@
+package reglet.reading.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import reglet.model.Compare;
+import reglet.model.Dimension;
+import reglet.model.Numbers;
+import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
+import reglet.model.Quantity;
+import reglet.model.Range;
+import reglet.model.Unit;
+import reglet.model.Value;
+import reglet.reading.words.Reading.Read;
+
+/** Reads an amount as a property's is written: in two systems of units, with a tolerance, an average or a limit beside it. */
+final class WrittenAmount {
+    /** Flame spread and smoke in one: "15 / 280 (Class A)". */
+    private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
+    /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
+    private static final Pattern MEASURED_AT = Pattern.compile("(?<=\\))\\s*(?:@|at)\\s*[\\d.].*$");
+    /** "1 in. ± 1/4 in." */
+    private static final Pattern TOLERANCE = Pattern.compile("(?<=[^\\s,])\\s*,?\\s*(?:±|\\+\\s*/\\s*[-−–])\\s*[\\d./]+"
+        + "(?:[- ][\\d./]+)?\\s*(?:\""
+        + "|%|in\\.?|mm|mils?|psf)?\\s*$");
+    /** "< 25 (core)", "5 perms (average)": words in brackets that are no amount. */
+    private static final Pattern REMARK = Pattern.compile("(?<=[\\d%\"°\\p{L}.²])\\s+\\((?!min|max|nom|average|avg"
+        + "|typ)[\\p{L}][\\p{L}\\s,.-]*\\)\\s*$", Pattern.CASE_INSENSITIVE);
+    /** "16.8 MPa average, 15.9 MPa least". */
+    private static final Pattern SEVERAL = Pattern.compile("(.*\\d.*\\b(?:average|avg|mean)\\b\\.?)\\s*[,;]\\s*(.*\\d.*)",
+        Pattern.CASE_INSENSITIVE);
+    /** "93.1 %, 94.4 %, 92.8 %; average 93.4 %". */
+    private static final Pattern MEAN_LAST = Pattern.compile("\\d[^;]*\\d[^;]*[;,]\\s*(?:average|avg\\.?|mean)\\s*(?:of\\s*)?(\\d[^;]*)",
+        Pattern.CASE_INSENSITIVE);
+    /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
+    private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
+    /** "+5 °C min. / +40 °C max." */
+    private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*\\bmin(?:imum|\\.)?\\s*[/,;]\\s*(.*\\d.*?)\\s*\\bmax(?:imum"
+        + "|\\.)?\\s*");
+    private static final double MEAN = 0.9;
+    private static final double TOLERATED = 0.85;
+    private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$");
+    private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + Numbers.pattern() + ").*)$");
+    private static final Pattern BETWEEN = Pattern.compile("(?i)between\\s+");
+    /** "Above 40 °F (4 °C) and below 100 °F (38 °C)". */
+    private static final Pattern ABOVE_BELOW = Pattern.compile("(?is)(?:above|over|at least|not below|not under|no lower than)\\s+(.*\\d.*)"
+        + "\\s+(?:and|but|,)\\s+(?:below|under|not above|not over|at most|no (?:higher|more) than)\\s+(.*\\d.*)");
+    private static final Pattern OTHER_UNIT = Pattern.compile("\\s*\\([^()]*\\d[^()]*\\)(?=\\s*(?:to|and|[-–—])\\s[^()]*\\d)");
+
+    private WrittenAmount() {
+    }
+
+    /** @param unit the unit that label, column or heading state; "" */
+    static Optional<Read> of(Property property, String text, String unit) {
+        Dimension dimension = property.type().unit().orElseThrow().dimension();
+        Matcher indices = INDICES.matcher(text);
+        if (dimension == Dimension.COUNT && indices.matches()) {
+            text = indices.group(1);
+        }
+        text = NUMBERED.matcher(text).replaceFirst("");
+        Matcher ends = ENDS.matcher(text);
+        if (property.type().kind() == Kind.RANGE && ends.matches()) {
+            text = ends.group(1) + " to " + ends.group(2);
+        }
+        text = MEASURED_AT.matcher(text).replaceFirst("");
+        Matcher tolerance = TOLERANCE.matcher(text);
+        if (tolerance.find() && tolerance.start() > 0) {
+            return of(property, text.substring(0, tolerance.start()), unit).map(read -> read.with(TOLERATED,
+                "The sheet states a tolerance "
+                + "with it."));
+        }
+        text = REMARK.matcher(text).replaceFirst("");
+        boolean between = BETWEEN.matcher(text).lookingAt();
+        if (ABOVE_BELOW.matcher(text).matches()) {
+            text = ABOVE_BELOW.matcher(text).replaceFirst("$1 to $2");
+        }
+        if (between || property.type().kind() == Kind.RANGE) {
+            // "between 40 °F (4 °C) and 100 °F (38 °C)"
+            text = OTHER_UNIT.matcher(BETWEEN.matcher(text).replaceFirst("")).replaceFirst("");
+        }
+        Matcher mean = MEAN_LAST.matcher(text);
+        if (mean.matches()) {
+            // "1-1/8 in. to 2-1/4 in., average 1-3/4 in."
+            Optional<Read> whole = of(property, text.substring(0, mean.start(1)).replaceFirst("[;,]\\s*\\p{L}+\\.?\\s*(?:of\\s*)?$",
+                ""), unit);
+            if (whole.filter(read -> read.value() instanceof Range range && !range.low().equals(range.high())).isPresent()) {
+                return whole;
+            }
+        }
+        if (mean.matches()) {
+            return of(property, mean.group(1), unit).map(read -> read.with(MEAN, "The sheet states an average of several results."));
+        }
+        Matcher several = SEVERAL.matcher(text);
+        if (several.matches()) {
+            boolean second = property.compare() == Compare.AT_MOST && several.group(2).matches("(?i).*max.*");
+            return of(property, second ? several.group(2) : several.group(1), unit).map(read -> read.with(MEAN,
+                "The sheet states an average "
+                + "and a limit."));
+        }
+        List<Read> all = new ArrayList<>();
+        String doubt = "";
+        // what follows a value in two systems of units is said of both
+        Matcher after = SingleAmount.AFTER.matcher(text);
+        boolean both = after.find() && text.substring(0, after.start()).strip().endsWith(")");
+        Optional<Compare> stated = !both ? Optional.empty() : after.group(1) != null ? Optional.of(Compare.AT_LEAST)
+            : after.group(2) != null ? Optional.of(Compare.AT_MOST) : Optional.empty();
+        for (String part : parts(both ? text.substring(0, after.start()).strip() : text)) {
+            Optional<Read> read = SingleAmount.of(part, dimension, unit, between || property.type().kind() == Kind.RANGE)
+                .filter(one -> !between || one.value() instanceof Range);
+            if (read.isEmpty() && all.isEmpty() && !isOther(part, dimension)) {
+                return Optional.empty();
+            }
+            if (read.isEmpty() && !isOther(part, dimension)) {
+                doubt = "\"" + part + "\" beside the value was not read.";
+            }
+            read.ifPresent(all::add);
+        }
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        // "4 months (120 days)": a month is no fixed time
+        Read first = all.stream().filter(read -> read.value() instanceof Quantity time && time.unit() == Unit.DAY).findFirst()
+            .orElse(all.get(0));
+        for (Read other : all) {
+            double one = low(first.value());
+            double two = low(other.value());
+            if (Math.abs(two - one) > 0.06 * Math.max(Math.abs(one), Math.abs(two))
+                && dimension != Dimension.TEMPERATURE) {
+                return Optional.of(first.with(0.5, "The sheet states " + first.value().text() + " and " + other.value().text()
+                    + ", which are not the same."));
+            }
+        }
+        if (stated.isPresent()) {
+            first = new Read(first.value(), stated, first.quality(), first.doubt());
+        }
+        if (property.type().kind() == Kind.RANGE && first.value() instanceof Quantity alone) {
+            first = new Read(new Range(alone, alone), first.compare(), first.quality() * 0.9, first.doubt());
+        }
+        return Optional.of(doubt.isEmpty() ? first : first.with(0.8, doubt));
+    }
+
+    /** A value in one unit and, in parentheses or after a stroke, in another. */
+    private static List<String> parts(String text) {
+        List<String> parts = new ArrayList<>();
+        Matcher inside = INSIDE.matcher(text);
+        // parentheses within a unit, as in ng/(Pa·s·m²), are part of it
+        if (inside.find() && !text.substring(0, inside.start()).strip().endsWith("/") && inside.start() > 0) {
+            parts.addAll(parts(text.substring(0, inside.start()).strip()));
+            parts.addAll(parts(inside.group(1).strip()));
+            return parts;
+        }
+        Matcher two = TWO.matcher(text);
+        if (two.matches() && !two.group(1).matches("(?i).*\\b(?:lb|lbs|g|kg|oz)")) {
+            parts.add(two.group(1).strip());
+            parts.add(two.group(2).strip());
+            return parts;
+        }
+        parts.add(text);
+        return parts;
+    }
+
+    /** The same thing in a way that isn't compared: a gauge, or an amount of another kind beside the one asked for. */
+    private static boolean isOther(String part, Dimension dimension) {
+        if (part.matches("(?i)(?:no\\.?\\s*)?\\d+\\s*-?\\s*(?:ga\\.?|gauge|(?:oz|ounces?)\\.?(?: copper)?)")) {
+            return true;
+        }
+        Matcher one = SingleAmount.ONE.matcher(SingleAmount.BEFORE.matcher(part).replaceFirst(""));
+        return one.find() && UnitSpelling.of(SingleAmount.BEFORE.matcher(part).replaceFirst("").substring(one.end()), dimension)
+            .filter(unit -> unit.dimension() != dimension).isPresent();
+    }
+
+    private static double low(Value value) {
+        return value instanceof Range range ? range.low().si() : ((Quantity) value).si();
+    }
+}
