@@ -134,7 +134,8 @@ class ComparisonTest {
         theme("dark");
         await("lists are dark", () -> Workbench.display().getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRed() < 100);
         theme("light");
-        await("lists are light", () -> Workbench.display().getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRed() > 200);
+        await("all is light", () -> Hands.shell().getBackground().getRed() > 200
+            && Hands.control(ROWS).getParent().getBackground().getRed() > 200);
     }
 
     private static void theme(String name) {

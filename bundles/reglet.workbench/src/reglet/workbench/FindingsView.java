@@ -95,7 +95,8 @@ public final class FindingsView extends Part {
             return;
         }
         try {
-            ((WallView) getSite().getPage().showView(WallView.ID)).toOptions();
+            WallView view = (WallView) getSite().getPage().showView(WallView.ID);
+            view.onceFilled(view::toOptions);
         } catch (PartInitException unavailable) {
             session().say("The wall can't be shown: " + unavailable.getMessage(), true);
         }

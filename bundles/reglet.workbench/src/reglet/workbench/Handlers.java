@@ -142,7 +142,8 @@ public final class Handlers {
 
     private static void step(IWorkbenchWindow window, int by) throws ExecutionException {
         try {
-            ((FindingsView) window.getActivePage().showView(FindingsView.ID)).step(by);
+            FindingsView view = (FindingsView) window.getActivePage().showView(FindingsView.ID);
+            view.onceFilled(() -> view.step(by));
         } catch (PartInitException unavailable) {
             throw new ExecutionException("the findings can't be shown", unavailable);
         }
@@ -153,7 +154,7 @@ public final class Handlers {
         @Override
         void run(Session session, IWorkbenchWindow window, ExecutionEvent event) {
             if (window.getActivePage().findView(WallView.ID) instanceof WallView wall) {
-                wall.options().accept(false);
+                wall.onceFilled(() -> wall.options().accept(false));
             }
         }
     }

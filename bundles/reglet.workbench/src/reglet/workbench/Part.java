@@ -1,5 +1,8 @@
 package reglet.workbench;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -17,6 +20,9 @@ public abstract class Part extends ViewPart implements Session.Listener {
     private Composite emptyPage;
     private Label emptyWords;
     private Composite page;
+    private boolean filled;
+    /** What is to be done once the view is filled. */
+    private final List<Runnable> waiting = new ArrayList<>();
 
     @Override
     public final void createPartControl(Composite parent) {
@@ -38,12 +44,40 @@ public abstract class Part extends ViewPart implements Session.Listener {
         emptyWords = new Label(emptyPage, SWT.WRAP);
         emptyWords.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         page = new Composite(stack, SWT.NONE);
-        fill(page);
+        ((StackLayout) stack.getLayout()).topControl = emptyPage;
         OwnTurn.of(getSite().getWorkbenchWindow(), stack);
+        if (session.isStarted()) {
+            // the platform takes its time to make room for a view; what stands in it is made in a turn of its own
+            Ui.later(page, this::fill);
+        } else {
+            fill();
+        }
+    }
+
+    private void fill() {
+        fill(page);
+        filled = true;
         session.catchUp();
         session.listen(this);
         jobChanged();
         focusChanged();
+        // it may have its size already, from before there was anything in it
+        page.layout();
+        if (getSite().getPage().getActivePart() == this) {
+            setFocus();
+        }
+        List<Runnable> waited = List.copyOf(waiting);
+        waiting.clear();
+        waited.forEach(Runnable::run);
+    }
+
+    /** Does it now, or as soon as all that stands in the view is made. */
+    public final void onceFilled(Runnable work) {
+        if (filled) {
+            work.run();
+        } else {
+            waiting.add(work);
+        }
     }
 
     @Override
@@ -61,7 +95,7 @@ public abstract class Part extends ViewPart implements Session.Listener {
     /** Something always takes the keyboard: keys pressed in a window without a focus would go nowhere. */
     @Override
     public final void setFocus() {
-        if (((StackLayout) stack.getLayout()).topControl == page) {
+        if (filled && ((StackLayout) stack.getLayout()).topControl == page) {
             focusPage();
         } else {
             emptyPage.forceFocus();

@@ -352,6 +352,11 @@ public final class Session {
         turns.take(work);
     }
 
+    /** Whether the window stands, with all its views. */
+    boolean isStarted() {
+        return turns.areStarted();
+    }
+
     /** The window stands, with all its views. */
     void started() {
         turns.started();

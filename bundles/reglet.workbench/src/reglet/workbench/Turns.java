@@ -38,6 +38,11 @@ final class Turns {
         }
     }
 
+    /** Whether the window stands, with all its views. */
+    boolean areStarted() {
+        return afterwards == null;
+    }
+
     /** The window stands, with all its views. */
     void started() {
         List<Runnable> all = afterwards;

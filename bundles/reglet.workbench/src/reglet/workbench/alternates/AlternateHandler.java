@@ -61,9 +61,9 @@ public final class AlternateHandler extends AbstractHandler implements IExecutab
         try {
             AlternatesView view = (AlternatesView) window.getActivePage().showView(AlternatesView.ID);
             if (command != Command.OFFER) {
-                view.run(command);
+                view.onceFilled(() -> view.run(command));
             } else if (window.getActivePage().findView(WallView.ID) instanceof WallView wall) {
-                view.offer(wall.selectedOption());
+                view.onceFilled(() -> view.offer(wall.selectedOption()));
             }
             return null;
         } catch (PartInitException unavailable) {

@@ -22,7 +22,8 @@ public final class SectionHandler extends AbstractHandler implements IExecutable
     public Object execute(ExecutionEvent event) throws ExecutionException {
         IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
         try {
-            ((SectionView) window.getActivePage().showView(SectionView.ID)).run(command);
+            SectionView view = (SectionView) window.getActivePage().showView(SectionView.ID);
+            view.onceFilled(() -> view.run(command));
             return null;
         } catch (PartInitException unavailable) {
             throw new ExecutionException("the section can't be shown", unavailable);

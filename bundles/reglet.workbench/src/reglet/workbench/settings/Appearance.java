@@ -22,6 +22,9 @@ public final class Appearance {
     private static final String LIGHT_AGAIN = "reglet.workbench.theme.again";
     private static final List<String> KEYS = List.of(Settings.UNITS, Settings.THEME, Settings.TEXT);
     private static final int LATER_MILLISECONDS = 100;
+    private static final int MOST_TRIES = 20;
+    /** Of the brightness of white. */
+    private static final float HALF = 0.5f;
     private static final String OWN_FONT = "reglet.own font";
     private final Display display;
     private final LocalResourceManager fonts;
@@ -63,8 +66,7 @@ public final class Appearance {
             String theme = theme(Settings.store().getString(Settings.THEME));
             engine.setTheme(theme, true);
             if (theme.equals(LIGHT)) {
-                // the system's own light colours come back only after the theme is set: the style sheet has to be read once more
-                display.timerExec(LATER_MILLISECONDS, () -> engine.setTheme(LIGHT_AGAIN, false));
+                lightAgain(engine, MOST_TRIES);
             }
         }
         if (key.equals(Settings.TEXT)) {
@@ -75,6 +77,20 @@ public final class Appearance {
         }
         // after the controls have their fonts and colours
         display.timerExec(2 * LATER_MILLISECONDS, changed);
+    }
+
+    /** The system's own light colours come back some time after the theme is set: then the style sheet has to be read once more. */
+    private void lightAgain(IThemeEngine engine, int tries) {
+        display.timerExec(LATER_MILLISECONDS, () -> {
+            if (!theme(Settings.store().getString(Settings.THEME)).equals(LIGHT)) {
+                return;
+            }
+            if (display.getSystemColor(SWT.COLOR_WIDGET_BACKGROUND).getRGB().getHSB()[2] < HALF && tries > 0) {
+                lightAgain(engine, tries - 1);
+            } else {
+                engine.setTheme(LIGHT_AGAIN, false);
+            }
+        });
     }
 
     private static int percent() {

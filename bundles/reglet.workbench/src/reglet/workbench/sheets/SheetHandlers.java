@@ -10,6 +10,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.WorkbenchException;
 import org.eclipse.ui.handlers.HandlerUtil;
 
+import reglet.workbench.Part;
 import reglet.workbench.ReviewPerspective;
 
 /** What the commands on data sheets and on the comparison do; each brings its view to the front. */
@@ -20,7 +21,8 @@ public final class SheetHandlers {
     /** Opens a data sheet in its view. */
     public static void openSheet(IWorkbenchWindow window, Path file) {
         try {
-            ((SheetsView) shown(window, SheetsView.ID)).open(file);
+            SheetsView view = (SheetsView) shown(window, SheetsView.ID);
+            view.onceFilled(() -> view.open(file));
         } catch (WorkbenchException unavailable) {
             throw new IllegalStateException(unavailable);
         }
@@ -29,7 +31,8 @@ public final class SheetHandlers {
     /** Compares a submittal in the view for it. */
     public static void compare(IWorkbenchWindow window, String submittal) {
         try {
-            ((ComparisonView) shown(window, ComparisonView.ID)).compare(submittal);
+            ComparisonView view = (ComparisonView) shown(window, ComparisonView.ID);
+            view.onceFilled(() -> view.compare(submittal));
         } catch (WorkbenchException unavailable) {
             throw new IllegalStateException(unavailable);
         }
@@ -45,7 +48,7 @@ public final class SheetHandlers {
     }
 
     /** Shows a view where it has room: in the perspective for reviewing. */
-    abstract static class OnView<V> extends AbstractHandler {
+    abstract static class OnView<V extends Part> extends AbstractHandler {
         private final String id;
         private final Class<V> type;
 
@@ -57,7 +60,8 @@ public final class SheetHandlers {
         @Override
         public final Object execute(ExecutionEvent event) throws ExecutionException {
             try {
-                on(type.cast(shown(HandlerUtil.getActiveWorkbenchWindowChecked(event), id)));
+                V view = type.cast(shown(HandlerUtil.getActiveWorkbenchWindowChecked(event), id));
+                view.onceFilled(() -> on(view));
                 return null;
             } catch (WorkbenchException unavailable) {
                 throw new ExecutionException("the view can't be shown", unavailable);
