@@ -39,6 +39,8 @@ import reglet.workbench.walls.WallsTable.Row;
 public final class WallsView extends Part {
     public static final String ID = "reglet.workbench.walls";
     private static final String ALL = "all other wall types";
+    /** Columns that are made in one turn of the window's thread. */
+    private static final int AT_A_TIME = 12;
     private TableViewer table;
     private WhenSeen seen;
     private Label legend;
@@ -50,6 +52,8 @@ public final class WallsView extends Part {
     private Button away;
     private Refusal wrong;
     private List<String> columns = List.of();
+    /** Whether the columns are new and nothing stands in them yet. */
+    private boolean empty;
 
     @Override
     protected void fill(Composite page) {
@@ -179,9 +183,59 @@ public final class WallsView extends Part {
         if (now == null) {
             return;
         }
-        columns(now);
+        List<String> walls = now.job().job().walls().stream().map(WallType::id).toList();
+        if (!walls.equals(columns) || table.getTable().getColumnCount() == 0) {
+            columns = walls;
+            empty = true;
+            for (var column : table.getTable().getColumns()) {
+                column.dispose();
+            }
+            columns();
+        } else if (table.getTable().getColumnCount() == walls.size() + 2) {
+            rows(now);
+        }
+    }
+
+    /** Makes some columns, and the others in turns of their own: each takes a millisecond. Then the rows are filled. */
+    private void columns() {
+        List<String> walls = columns;
+        for (int i = 0; i < AT_A_TIME && table.getTable().getColumnCount() < walls.size() + 2; i++) {
+            column(table.getTable().getColumnCount() - 1);
+        }
+        if (table.getTable().getColumnCount() == walls.size() + 2 && walls.size() <= AT_A_TIME) {
+            session().snapshot().ifPresent(this::rows);
+        } else {
+            Ui.later(table.getTable(), () -> {
+                if (walls != columns) {
+                    return;
+                }
+                if (table.getTable().getColumnCount() < walls.size() + 2) {
+                    columns();
+                } else {
+                    update();
+                }
+            });
+        }
+    }
+
+    private void column(int wall) {
+        if (wall < 0) {
+            column("Component", 25, row -> row.component().title(), row -> row.component().title(), false);
+        } else if (wall == columns.size()) {
+            column("Between them", 17, Row::agreement, Row::agreement, false);
+        } else {
+            column(columns.get(wall), 25, row -> row.cells().size() > wall ? row.cells().get(wall).text(row.cells().get(reference())) : "",
+                row -> row.cells().size() > wall ? row.cells().get(wall).whole(columns.get(wall), row.cells().get(reference()),
+                    columns.get(reference())) : "", true);
+        }
+    }
+
+    private void rows(Snapshot now) {
         List<Row> rows = WallsTable.rows(now);
-        if (!rows.equals(table.getInput())) {
+        boolean filled = empty || !rows.equals(table.getInput());
+        empty = false;
+        heads(now);
+        if (filled) {
             int top = table.getTable().getTopIndex();
             List<String> selected = selected().stream().map(row -> row.component().id()).toList();
             table.getTable().setRedraw(false);
@@ -195,34 +249,14 @@ public final class WallsView extends Part {
             table.getTable().setTopIndex(top);
             table.getTable().setRedraw(true);
         }
-        focus(now);
-    }
-
-    private void columns(Snapshot now) {
-        List<String> walls = now.job().job().walls().stream().map(WallType::id).toList();
-        if (walls.equals(columns) && table.getTable().getColumnCount() > 0) {
-            return;
-        }
-        columns = walls;
-        for (var column : table.getTable().getColumns()) {
-            column.dispose();
-        }
-        column("Component", 25, row -> row.component().title(), row -> row.component().title(), -1);
-        for (int i = 0; i < walls.size(); i++) {
-            int at = i;
-            column(walls.get(i), 25, row -> row.cells().size() > at ? row.cells().get(at).text(row.cells().get(reference())) : "",
-                row -> row.cells().size() > at ? row.cells().get(at).whole(columns.get(at), row.cells().get(reference()),
-                    columns.get(reference())) : "", at);
-        }
-        column("Between them", 17, Row::agreement, Row::agreement, -1);
-        table.setInput(table.getInput());
+        focus(filled);
     }
 
     private int reference() {
         return Math.max(0, columns.indexOf(session().focus().wall()));
     }
 
-    private void column(String head, int characters, Function<Row, String> words, Function<Row, String> whole, int wall) {
+    private void column(String head, int characters, Function<Row, String> words, Function<Row, String> whole, boolean ofWall) {
         TableViewerColumn column = new TableViewerColumn(table, SWT.LEFT);
         column.getColumn().setText(head);
         column.getColumn().setWidth(Ui.characters(table.getTable(), characters));
@@ -239,7 +273,7 @@ public final class WallsView extends Part {
 
             @Override
             public Font getFont(Object row) {
-                return wall >= 0 && words.apply((Row) row).startsWith(WallsTable.DIFFERS) ? Ui.strong(table.getTable()) : null;
+                return ofWall && words.apply((Row) row).startsWith(WallsTable.DIFFERS) ? Ui.strong(table.getTable()) : null;
             }
         });
     }
@@ -251,12 +285,17 @@ public final class WallsView extends Part {
         }
     }
 
-    private void focus(Snapshot now) {
+    private void heads(Snapshot now) {
         String wall = session().focus().wall();
         for (int i = 0; i < columns.size(); i++) {
             String head = columns.get(i) + " " + now.wall(columns.get(i)).map(WallType::title).orElse("");
             table.getTable().getColumn(i + 1).setText(columns.get(i).equals(wall) ? "● " + head : head);
         }
+    }
+
+    /** @param filled whether the rows have just been filled */
+    private void focus(boolean filled) {
+        String wall = session().focus().wall();
         legend.setText(columns.size() < 2 ? "One wall type; duplicate it to compare." : "● " + wall + " is in focus.  "
             + WallsTable.DIFFERS + " differs from " + wall + ".");
         on.setItems(columns.stream().filter(id -> !id.equals(wall)).toArray(String[]::new));
@@ -264,7 +303,9 @@ public final class WallsView extends Part {
             on.add(ALL, 0);
         }
         on.select(0);
-        table.refresh(true);
+        if (!filled) {
+            table.refresh(true);
+        }
         List<?> rows = (List<?>) table.getInput();
         for (int i = 0; i < rows.size(); i++) {
             boolean wanted = ((Row) rows.get(i)).component().id().equals(session().focus().component());
