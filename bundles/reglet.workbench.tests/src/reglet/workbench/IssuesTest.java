@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static reglet.workbench.Hands.await;
 import static reglet.workbench.Hands.clickControl;
 import static reglet.workbench.Hands.clickRow;
+import static reglet.workbench.Hands.isShown;
 import static reglet.workbench.Hands.press;
 import static reglet.workbench.Hands.rows;
 import static reglet.workbench.Hands.take;
@@ -55,7 +56,7 @@ class IssuesTest {
                 throw new AssertionError(unavailable);
             }
         });
-        await("the draft as it stands is listed", () -> rows("Issues").size() == 1 && rows("Issues").get(0).startsWith("present draft"));
+        await("the draft as it stands is listed", () -> isShown("Issues") && rows("Issues").size() == 1 && rows("Issues").get(0).startsWith("present draft"));
     }
 
     /** The view stands where the wall does, which other tests look at. */

@@ -120,7 +120,7 @@ class SheetsTest {
         key(SWT.F2);
         "11.6".chars().forEach(this::key);
         key(SWT.CR);
-        await("the number is corrected", () -> rows(VALUES).stream().anyMatch(row -> row.contains("| 11.6 | psf")), () -> rows(VALUES));
+        await("the number is corrected", () -> rows(VALUES).stream().anyMatch(row -> row.contains(" 11.6 | psf")), () -> rows(VALUES));
         assertEquals(List.of(), rows(VALUES).stream().filter(row -> row.startsWith("○ open")).toList());
         key(SWT.F7);
         await("they are in the job", () -> rows(VALUES).stream().filter(row -> row.startsWith("✓ in the job")).count() == values,

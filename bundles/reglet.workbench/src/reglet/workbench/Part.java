@@ -47,15 +47,18 @@ public abstract class Part extends ViewPart implements Session.Listener {
         ((StackLayout) stack.getLayout()).topControl = emptyPage;
         OwnTurn.of(getSite().getWorkbenchWindow(), stack);
         if (session.isStarted()) {
-            // the platform takes its time to make room for a view; what stands in it is made in a turn of its own
-            Ui.later(page, this::fill);
+            // the platform takes its time to make room for a view: its controls are made in another turn, and filled in a third
+            Ui.later(page, () -> {
+                fill(page);
+                Ui.later(page, this::follow);
+            });
         } else {
-            fill();
+            fill(page);
+            follow();
         }
     }
 
-    private void fill() {
-        fill(page);
+    private void follow() {
         filled = true;
         session.catchUp();
         session.listen(this);
