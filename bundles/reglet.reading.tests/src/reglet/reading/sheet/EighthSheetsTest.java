@@ -14,7 +14,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
 class EighthSheetsTest {
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("eighth sheets tuned on", SheetFixtures.eighth());
+        Score total = SheetFixtures.score("eighth sheets tuned on", SheetFixtures.set("eighth"));
         assertTrue(total.share() >= 0.98, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertTrue(total.sure() == 0, String.join("\n", total.faults()));

@@ -15,7 +15,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
 class EleventhSheetsTest {
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("eleventh sheets tuned on", SheetFixtures.eleventh());
+        Score total = SheetFixtures.score("eleventh sheets tuned on", SheetFixtures.set("eleventh"));
         assertTrue(total.share() >= 0.97, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));

@@ -24,7 +24,7 @@ class FourthSheetsTest {
 
     private Score score(boolean aside) throws Exception {
         Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.fourth()) {
+        for (Fixture fixture : SheetFixtures.set("fourth")) {
             if (SheetFixtures.setAside("fourth/set-aside.txt").contains(fixture.name()) == aside) {
                 Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
                 total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(),

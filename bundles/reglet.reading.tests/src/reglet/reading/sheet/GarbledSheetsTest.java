@@ -32,7 +32,7 @@ class GarbledSheetsTest {
 
     private List<SheetPage> pages() throws Exception {
         List<SheetPage> pages = new ArrayList<>();
-        for (Fixture fixture : SheetFixtures.second().subList(0, 8)) {
+        for (Fixture fixture : SheetFixtures.set("second").subList(0, 8)) {
             Path sheet = folder.resolve(fixture.name() + ".pdf");
             Files.write(sheet, fixture.pdf());
             pages.addAll(SheetFixtures.pages(sheet));

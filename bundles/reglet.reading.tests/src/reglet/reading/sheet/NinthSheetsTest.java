@@ -20,7 +20,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
  */
 class NinthSheetsTest {
     private SheetReading read(String sheet) throws Exception {
-        return SheetFixtures.read(SheetFixtures.ninth().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
+        return SheetFixtures.read(SheetFixtures.set("ninth").stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
     }
 
     private Found shown(String sheet, String property, String model) throws Exception {
@@ -30,7 +30,7 @@ class NinthSheetsTest {
 
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("ninth sheets tuned on", SheetFixtures.ninth());
+        Score total = SheetFixtures.score("ninth sheets tuned on", SheetFixtures.set("ninth"));
         assertTrue(total.share() >= 0.97, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));

@@ -36,7 +36,7 @@ class SecondSheetsTest {
 
     private Score score(boolean aside) throws Exception {
         Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.second()) {
+        for (Fixture fixture : SheetFixtures.set("second")) {
             if (aside(fixture) == aside) {
                 Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
                 total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "")));
@@ -62,7 +62,7 @@ class SecondSheetsTest {
     }
 
     private SheetReading read(String name) throws Exception {
-        Fixture fixture = SheetFixtures.second().stream().filter(one -> one.name().startsWith(name)).findFirst().orElseThrow();
+        Fixture fixture = SheetFixtures.set("second").stream().filter(one -> one.name().startsWith(name)).findFirst().orElseThrow();
         return SheetReader.read(SheetFixtures.pages(Made.file(folder, "one.pdf", fixture.pdf())), SheetFixtures.pack(), "");
     }
 
@@ -99,7 +99,7 @@ class SecondSheetsTest {
 
     @Test
     void aPageIsDrawnByTheProcess() throws Exception {
-        Fixture fixture = SheetFixtures.second().get(0);
+        Fixture fixture = SheetFixtures.set("second").get(0);
         Path sheet = Made.file(folder, "drawn.pdf", fixture.pdf());
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(Child.usual().picture(sheet, 1, 72)));
         assertEquals(SheetFixtures.pages(sheet).get(0).width(), image.getWidth(), 1);
@@ -117,7 +117,7 @@ class SecondSheetsTest {
 
     @Test
     void aThirdOfThemIsSetAside() throws Exception {
-        List<String> names = SheetFixtures.second().stream().map(Fixture::name).toList();
+        List<String> names = SheetFixtures.set("second").stream().map(Fixture::name).toList();
         assertTrue(names.containsAll(SheetFixtures.setAside("second/set-aside.txt")));
         assertTrue(SheetFixtures.setAside("second/set-aside.txt").size() * 3 > names.size(), names.size() + " sheets");
     }

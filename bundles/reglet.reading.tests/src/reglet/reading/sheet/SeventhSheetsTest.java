@@ -21,7 +21,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
  */
 class SeventhSheetsTest {
     private SheetReading read(String sheet) throws Exception {
-        return SheetFixtures.read(SheetFixtures.seventh().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
+        return SheetFixtures.read(SheetFixtures.set("seventh").stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
     }
 
     private Found shown(String sheet, String property, String model) throws Exception {
@@ -31,7 +31,7 @@ class SeventhSheetsTest {
 
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("seventh sheets tuned on", SheetFixtures.seventh());
+        Score total = SheetFixtures.score("seventh sheets tuned on", SheetFixtures.set("seventh"));
         assertTrue(total.share() >= 0.95, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));
@@ -59,7 +59,7 @@ class SeventhSheetsTest {
 
     @Test
     void whatIsOfferedBesideTheProductIsNoFlagOfIt() throws Exception {
-        Fixture bead = SheetFixtures.seventh().stream().filter(one -> one.asked().equals("casing_bead")).findFirst().orElseThrow();
+        Fixture bead = SheetFixtures.set("seventh").stream().filter(one -> one.asked().equals("casing_bead")).findFirst().orElseThrow();
         assertFalse(SheetFixtures.read(bead).values().stream().anyMatch(one -> one.value().property().equals("casing_bead.head_weeps")));
     }
 }

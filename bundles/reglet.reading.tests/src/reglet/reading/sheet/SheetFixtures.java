@@ -39,16 +39,8 @@ public final class SheetFixtures {
     private static final Path SHEETS = ROOT.resolve("bundles/reglet.reading.tests/src/reglet/reading/sheets");
     private static final Map<String, SheetReading> READ = new HashMap<>();
     private static Pack pack;
+    private static final Map<String, List<Fixture>> SETS = new HashMap<>();
     private static List<Fixture> drawn;
-    private static List<Fixture> second;
-    private static List<Fixture> third;
-    private static List<Fixture> fourth;
-    private static List<Fixture> sixth;
-    private static List<Fixture> seventh;
-    private static List<Fixture> eighth;
-    private static List<Fixture> ninth;
-    private static List<Fixture> tenth;
-    private static List<Fixture> eleventh;
 
     private SheetFixtures() {
     }
@@ -74,81 +66,14 @@ public final class SheetFixtures {
     record Fixture(String name, String asked, String component, byte[] pdf, List<Truth> truths, List<String> also) {
     }
 
-    /** Sheets laid out by another hand, after the reader was tuned on the first ones. */
-    static synchronized List<Fixture> second() throws IOException {
-        if (second == null) {
-            second = draw(SHEETS.resolve("second"));
+    /** The sheets of a set; what each is stands with the sets, in {@code sets.txt}. */
+    static synchronized List<Fixture> set(String name) throws IOException {
+        List<Fixture> set = SETS.get(name);
+        if (set == null) {
+            set = draw(SHEETS.resolve(name));
+            SETS.put(name, set);
         }
-        return second;
-    }
-
-    /** Sheets by a third hand and a dozen programs, made without the reader at hand. */
-    static synchronized List<Fixture> third() throws IOException {
-        if (third == null) {
-            third = draw(SHEETS.resolve("third"));
-        }
-        return third;
-    }
-
-    /** Sheets by a fourth hand, of all trades round the wall: much in running text, headings of several lines. */
-    static synchronized List<Fixture> fourth() throws IOException {
-        if (fourth == null) {
-            fourth = draw(SHEETS.resolve("fourth"));
-        }
-        return fourth;
-    }
-
-    /** Sheets by a sixth hand, laid out as makers lay theirs out: much said in passing, several results of one property. */
-    static synchronized List<Fixture> sixth() throws IOException {
-        if (sixth == null) {
-            sixth = draw(SHEETS.resolve("sixth"));
-        }
-        return sixth;
-    }
-
-    /** Sheets by a seventh hand, after the habits of makers' sheets as the sixth, with other products, words and layouts. */
-    static synchronized List<Fixture> seventh() throws IOException {
-        if (seventh == null) {
-            seventh = draw(SHEETS.resolve("seventh"));
-        }
-        return seventh;
-    }
-
-    /** Twelve drawn by lot from the 36 of the sixth hand, kept unopened longer than the others. */
-    static synchronized List<Fixture> eighth() throws IOException {
-        if (eighth == null) {
-            eighth = draw(SHEETS.resolve("eighth"));
-        }
-        return eighth;
-    }
-
-    /** Sheets by a tenth hand: of one page, wordy, in running text and bullets, catalogues with part numbers. */
-    static synchronized List<Fixture> tenth() throws IOException {
-        if (tenth == null) {
-            tenth = draw(SHEETS.resolve("tenth"));
-        }
-        return tenth;
-    }
-
-    /** Twenty sheets by an eleventh and a twelfth hand: tables across two columns of text, set tight, catalogues, odd headings. */
-    static synchronized List<Fixture> eleventh() throws IOException {
-        if (eleventh == null) {
-            eleventh = draw(SHEETS.resolve("eleventh"));
-        }
-        return eleventh;
-    }
-
-    /** Thirty sheets by a ninth hand, who never saw the reader: much in running text, families of products, columns and odd rows. */
-    static synchronized List<Fixture> ninth() throws IOException {
-        if (ninth == null) {
-            ninth = draw(SHEETS.resolve("ninth"));
-        }
-        return ninth;
-    }
-
-    /** A set that nobody opens: what the reader does with its sheets is what it does with sheets that it wasn't made for. */
-    static List<Fixture> unopened(String set) throws IOException {
-        return draw(SHEETS.resolve(set));
+        return set;
     }
 
     static synchronized List<Fixture> all() throws IOException {

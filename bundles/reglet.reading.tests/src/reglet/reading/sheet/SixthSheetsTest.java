@@ -19,7 +19,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
  */
 class SixthSheetsTest {
     private Found shown(String sheet, String property, String model) throws Exception {
-        Fixture fixture = SheetFixtures.sixth().stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow();
+        Fixture fixture = SheetFixtures.set("sixth").stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow();
         return SheetFixtures.read(fixture).values().stream().filter(one -> one.value().property().equals(property)
             && one.model().equals(model)).findFirst()
             .orElseThrow();
@@ -27,7 +27,7 @@ class SixthSheetsTest {
 
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("sixth sheets tuned on", SheetFixtures.sixth());
+        Score total = SheetFixtures.score("sixth sheets tuned on", SheetFixtures.set("sixth"));
         assertTrue(total.share() >= 0.93, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.97, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));
@@ -47,7 +47,7 @@ class SixthSheetsTest {
     @Test
     void ofSeveralResultsThatNothingTellsApartNoneIsShownAsSure() throws Exception {
         List<Found> several = new ArrayList<>();
-        for (Fixture fixture : SheetFixtures.sixth()) {
+        for (Fixture fixture : SheetFixtures.set("sixth")) {
             SheetFixtures.read(fixture).values().stream().filter(one -> one.also().stream()
                 .anyMatch(other -> other.value().method().equals(one.value()
                 .method()) && !other.value().value().equals(one.value().value()))).forEach(several::add);

@@ -87,4 +87,31 @@ class TablesOfSheetsTest extends SmallSheets {
             "table ruled 18 180,100,160", "| Property | Method | Value", "| Adhesion in peel | ASTM C794 | 26 pli, no adhesion loss",
             "| Tack free | ASTM C679 | 5 h").replaceAll("sealant\\.base [^;]*; ", ""));
     }
+
+    @Test
+    void aBracketThatGoesOnInTheNextLineIsOfTheSameLabel() throws Exception {
+        assertEquals("inner_ply.air_leakage 0.001 cfm/ft² by ASTM E2178; inner_ply.permeance 14 perm by ASTM E96 Procedure B", read(
+            "text 18b Fluid-applied water-resistive barrier", "at 54 110", "text 9b PHYSICAL PROPERTIES",
+            "at 54 130", "text 9 Water vapor permeance (ASTM E96, Method", "at 54 141", "text 9 B)", "at 300 130", "text 9 14 perms",
+            "at 54 160", "text 9 Air permeance (ASTM E2178)", "at 300 160", "text 9 0.001 cfm/ft²"));
+    }
+
+    @Test
+    void aTitleMayNameTheMethodOfTheColumnThatItNames() throws Exception {
+        assertEquals("insulation.material extruded polystyrene; insulation.r_value 10.0 of LB-20 by ASTM C518; "
+            + "insulation.r_value 5.0 of LB-10 by ASTM C518; insulation.thickness 1 in of LB-10; insulation.thickness 2 in of LB-20",
+            read("text 18b Extruded polystyrene insulation", "at 54 110", "text 9b Sizes and R-values (mean temperature 75 F, ASTM C518)",
+                "at 54 125", "table open 15 90,90,90", "| Item | Thickness | R-value", "| LB-10 | 1 in. | 5.0",
+                "| LB-20 | 2 in. | 10.0"));
+    }
+
+    @Test
+    void thermalResistanceMayStandInBothSystemsOfUnits() throws Exception {
+        assertEquals("insulation.material mineral wool; insulation.r_value 6.3 of WB-60 by ASTM C518; "
+            + "insulation.r_value 8.4 of WB-80 by ASTM C518; insulation.thickness 1.5 in of WB-60 by ASTM C303; "
+            + "insulation.thickness 2 in of WB-80 by ASTM C303",
+            read("text 18b Stone wool insulation board", "at 54 110", "table open 15 220,100,90,90",
+                "| Physical property | Method | WB-60 | WB-80", "| Thickness, in. (mm) | ASTM C303 | 1.5 (38) | 2 (51)",
+                "| Thermal resistance, h·ft²·F/Btu (RSI) | ASTM C518 | 6.3 (1.11) | 8.4 (1.48)"));
+    }
 }

@@ -16,7 +16,7 @@ import reglet.reading.sheet.SheetFixtures.Score;
 class TenthSheetsTest {
     @Test
     void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("tenth sheets tuned on", SheetFixtures.tenth());
+        Score total = SheetFixtures.score("tenth sheets tuned on", SheetFixtures.set("tenth"));
         assertTrue(total.share() >= 0.97, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
         assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
         assertEquals(0, total.sure(), String.join("\n", total.faults()));

@@ -26,7 +26,7 @@ class ThirdSheetsTest {
 
     private Score score(boolean aside) throws Exception {
         Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.third()) {
+        for (Fixture fixture : SheetFixtures.set("third")) {
             if (SheetFixtures.setAside("third/set-aside.txt").contains(fixture.name()) == aside) {
                 Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
                 total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "")));
@@ -53,7 +53,7 @@ class ThirdSheetsTest {
 
     @Test
     void aThirdOfThemIsSetAside() throws Exception {
-        List<String> names = SheetFixtures.third().stream().map(Fixture::name).toList();
+        List<String> names = SheetFixtures.set("third").stream().map(Fixture::name).toList();
         assertTrue(names.containsAll(SheetFixtures.setAside("third/set-aside.txt")));
         assertEquals(11, SheetFixtures.setAside("third/set-aside.txt").size());
     }

@@ -51,6 +51,71 @@ class WordsOfSheetsTest extends SmallSheets {
             "text 7 * Tested to ASTM E96, Procedure A, at 73 °F.")));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "Moist cure, not less than: 48 hours | scratch_coat.cure | at least 48 h",
+        "Wait before setting units, no less than: 72 hours | scratch_coat.wait | at least 72 h",
+        "Lowest air and surface temperature: 40 F | scratch_coat.placing_low | 40 °F"})
+    void aLabelMaySayInWordsInWhichSenseItsValueHolds(String line, String property, String expected) throws Exception {
+        assertEquals(expected, told(found(property, "text 18b Scratch coat mortar", "text 10 Preblended mortar for scratch coats.",
+            "at 54 140", "text 9 Coat thickness: 1/2 in", "text 9 " + line)));
+    }
+
+    @Test
+    void theMostOfAThicknessIsSaidToBeTheMost() throws Exception {
+        String[] sheet = {"text 18b Manufactured stone veneer", "at 54 110", "table lined 16 190,140", "| Property | Value",
+            "| Maximum thickness | 2 in", "| Maximum face dimension | 24 in"};
+        assertEquals("at most 2 in", told(found("veneer.thickness", sheet)));
+        // the longest dimension is what is asked for, and no limit of it
+        assertEquals("24 in", told(found("veneer.longest", sheet)));
+    }
+
+    @Test
+    void whatWasNotTestedIsToldAsUntested() throws Exception {
+        assertEquals("no by ASTM C1248", told(found("sealant.stain_tested", "text 18b Silicone sealant", "at 54 110",
+            "table lined 16 190,140", "| Peel adhesion (ASTM C794) | 20 pli", "| Staining (ASTM C1248) | not tested")));
+    }
+
+    @Test
+    void aNoteSaysByWhichStandardAllButSomeWereTested() throws Exception {
+        assertEquals("yes by ASTM C1670", told(found("veneer.freeze_thaw", "text 18b Manufactured stone veneer", "at 54 110",
+            "table lined 16 190,140", "| Property | Value", "| Compressive strength | 2,300 psi", "| Freeze-thaw, 50 cycles | Pass",
+            "text 9 Tested according to ASTM C1670 except flame spread, ASTM E84.")));
+    }
+
+    @Test
+    void aSenseHoldsForItsOwnAmountWhereAnotherThingIsToBeDone() throws Exception {
+        String[] sheet = {"text 18b House Wrap", "text 10 A house wrap of polyolefin.", "at 54 140",
+            "text 9 Water vapor permeance: 14 perms", "text 9 Lap upper courses over lower at least 4 in. and make vertical laps 8 in."};
+        assertEquals("at least 4 in", told(found("inner_ply.lap", sheet)));
+        assertEquals("8 in", told(found("inner_ply.end_lap", sheet)));
+    }
+
+    @Test
+    void rowsOfConditionsBelowTheNameOfATestAreItsResults() throws Exception {
+        assertEquals("230 psi by ASTM C482", told(found("setting_bed.bond", "text 18b Veneer setting mortar", "at 54 110",
+            "table lined 16 190,140", "| ASTM C109 – compressive strength |", "| 28 days | 3,300 psi",
+            "| ASTM C482 – shear bond strength |", "| 28 days | 230 psi")));
+    }
+
+    @Test
+    void aTimeBeforeTheNameOfAValueIsNoPartOfTheName() throws Exception {
+        assertEquals("9.4% by ASTM C67", told(found("veneer.absorption", "text 18b Thin brick", "at 54 110",
+            "table ruled 18 220,140", "| Property | Result", "| Thickness | 5/8 in.", "| 5-hour boil absorption (ASTM C67) | 9.4 %")));
+    }
+
+    @Test
+    void minimumBehindTheNameOfALimitIsItsSense() throws Exception {
+        assertEquals("at least 20 °F", told(found("flexible_flashing.apply_low", "text 18b Butyl flashing tape", "at 54 110",
+            "text 9 Total thickness: 25 mils", "text 9 Application temperature, minimum: 20 °F")));
+    }
+
+    @Test
+    void theStandardThatTheProductConformsToShowsNoSizeInTheNextSentence() throws Exception {
+        assertEquals("1/4 in", told(found("lath.furring", "text 18b Diamond mesh metal lath", "at 54 110",
+            "text 9 The lath is drawn of galvanized steel and meets ASTM C847. Dimples hold the mesh 1/4 in. off the wall.")));
+    }
+
     @Test
     void anAmountThatNoSuchProductHasIsNotShown() throws Exception {
         SheetReading reading = reading("text 18b Diamond mesh metal lath", "at 54 110", "text 9 Weight: 34 lb/sq yd",

@@ -27,7 +27,7 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
         List<Integer> starts = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
-            boolean raised = piece.size() < 0.8 * size && piece.y() < y - 0.05 * size || isNumerator(pieces, i, size);
+            boolean raised = isRaised(piece, y, size) || isNumerator(pieces, i, size);
             if (i > 0 && !raised && Layout.blank(pieces.get(i - 1), piece)) {
                 text.append(' ');
             }
@@ -37,6 +37,12 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
         }
         // cleaning keeps the length, so that places still fit
         return new Cell(clean(text.toString()), List.copyOf(pieces), List.copyOf(starts), y, size, y);
+    }
+
+    /** Whether letters stand higher than the words of some size beside them; the higher, the less small they need to be. */
+    public static boolean isRaised(Piece piece, double y, double size) {
+        double rise = (y - piece.y()) / size;
+        return piece.size() < 0.8 * size && rise > 0.05 || piece.size() < 0.87 * size && rise > 0.2;
     }
 
     /** Whether a figure stands higher than those before it and the stroke behind it: the upper one of a fraction. */

@@ -3,6 +3,7 @@ package reglet.reading.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import reglet.reading.page.Layout.Line;
 
@@ -22,6 +23,12 @@ final class Gutter {
     private static final int LEAST_ACROSS = 4;
     private static final double GOES_ON = 1.9;
     private static final int LONGEST_HEADING = 45;
+
+    /** "1,300 %", "27 lb/in. (4.7 N/mm)", "none": no item of a numbered list. */
+    private static final Pattern VALUE = Pattern.compile("(?!\\d+[.)]\\s)(?:[<>≥≤±+−-]?\\s?\\d.{0,26}"
+        + "|\\p{L}{2,12}(?: ?/? ?\\p{L}{2,12})?)");
+    /** Letters of the name of a model at the head of a table's column. */
+    private static final int SHORT = 16;
 
     private Gutter() {
     }
@@ -71,10 +78,13 @@ final class Gutter {
         return to - from + 1 >= LEAST_ACROSS;
     }
 
-    /** Whether a line has several cells on either side, and none where the right column begins. */
+    /** Whether a line has several cells on either side, or a label and values, or models, and none where the right column begins. */
     private static boolean isAcross(Line line, double x) {
         long left = line.cells().stream().filter(cell -> cell.left() < x - NEAR).count();
-        return left > 1 && line.cells().size() - left > 1 && !startsAt(line, x);
+        long right = line.cells().size() - left;
+        Cell last = line.cells().get(line.cells().size() - 1);
+        return right > 0 && !startsAt(line, x) && (left > 1 && right > 1 || left == 0 && right > 1 && last.text().length() <= SHORT
+            || left == 1 && Character.isUpperCase(line.cells().get(0).text().codePointAt(0)) && VALUE.matcher(last.text()).matches());
     }
 
     private static boolean isBesideProse(List<Line> lines, double x) {

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.TreeSet;
 
 import reglet.model.Box;
@@ -24,6 +25,7 @@ public final class Layout {
     /** Letters are moved apart so far without a blank: "ver|tical". */
     private static final double KERNED = 0.06;
     /** Points within which raised letters stand beside those that they belong to. */
+    private static final Pattern MARK = Pattern.compile("[*†‡§]+|\\d|[a-e]");
     private static final double BAND = 24;
     private static final double BESIDE = 0.6;
 
@@ -191,18 +193,30 @@ public final class Layout {
     /** The letters that a small piece is raised or lowered beside; null for a piece that stands on a line of its own. */
     private static Piece host(Piece piece, List<Piece> pieces) {
         Piece best = null;
+        Piece lead = null;
         for (Piece other : pieces) {
             if (isLowered(piece, other) || isNumerator(piece, other, pieces)) {
                 return other;
             }
             double rise = (other.y() - piece.y()) / other.size();
-            if (other.size() * SMALL > piece.size() && rise > -0.35 && rise < 0.7 && Math.abs(rise) > 0.05
+            if (isLead(piece, other)) {
+                lead = lead == null ? other : lead;
+            } else if ((other.size() * SMALL > piece.size() && rise > -0.35 && Math.abs(rise) > 0.05 || Cell.isRaised(piece, other.y(),
+                other.size())) && rise < 0.7
                 && piece.x() > other.end() - 0.3 * other.size() && piece.x() < other.end() + 0.6 * other.size()
                 && (best == null || other.end() > best.end())) {
                 best = other;
             }
         }
-        return best == null || isOfALine(piece, pieces) ? null : best;
+        // what a mark stands right behind has it, and not what goes on behind the mark
+        Piece host = best == null ? lead : best;
+        return host == null || isOfALine(piece, pieces) ? null : host;
+    }
+
+    /** The raised mark in front of a note: "¹ Mat alone". */
+    private static boolean isLead(Piece piece, Piece other) {
+        return MARK.matcher(piece.text()).matches() && Cell.isRaised(piece, other.y(), other.size()) && piece.y() > other.y() - 0.7 * other
+            .size() && other.x() > piece.end() - 0.1 * other.size() && other.x() < piece.end() + 0.5 * other.size();
     }
 
     /** Whether a word stands beside others as small on a line of their own: right above a large title they are no raised letters. */

@@ -1,7 +1,10 @@
 package reglet.reading.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -24,6 +27,8 @@ public final class Paragraphs {
         + "|sq|cu|e\\.g|i\\.e|fig|o\\.c|avg|galv|proc|cat|(?:sq|cu|lin)\\.? ?(?:ft|in|yd)))\\.");
     /** "ASTM E96 Proc. A" goes on, though with a capital. */
     private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:proc|no|cat|fig)\\.");
+    /** "40 to 95 F" is a value, though of some words. */
+    private static final Pattern AMOUNT = Pattern.compile("\\W{0,2}\\d.{0,30}");
     private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:conditions? of use|conditions|"
         + "limitations|conditions and limitations)\\s*:?\\s*$");
     private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
@@ -61,15 +66,23 @@ public final class Paragraphs {
     public static List<Cell> joined(List<Line> lines) {
         List<Cell> all = new ArrayList<>();
         List<Cell> last = new ArrayList<>();
+        // cells with a few words beside them, as labels have values
+        Set<Cell> labels = Collections.newSetFromMap(new IdentityHashMap<>());
         Broken broken = new Broken();
         for (Line line : lines) {
             broken.line(line, last);
             for (Cell cell : line.cells()) {
                 boolean alone = line.cells().size() == 1;
+                if (!alone && line.cells().stream().anyMatch(other -> other.left() > cell.left()
+                    && (!isRunning(other) || AMOUNT.matcher(other.text()).matches()))) {
+                    labels.add(cell);
+                }
                 int above = -1;
                 for (int i = Math.max(0, all.size() - NEAREST); i < all.size(); i++) {
                     boolean first = all.get(i) == last.get(i);
-                    above = follows(last.get(i), cell) || first && isSetIn(last.get(i), cell) ? i : above;
+                    boolean rows = labels.contains(cell) && labels.contains(last.get(i)) && Character.isUpperCase(cell.text()
+                        .codePointAt(0));
+                    above = !rows && (follows(last.get(i), cell) || first && isSetIn(last.get(i), cell)) ? i : above;
                 }
                 above = above < 0 ? broken.goesOn(cell) : above;
                 if (above >= 0 && (alone || isRunning(cell) || isRunning(last.get(above)))) {

@@ -171,11 +171,23 @@ public final class Rows {
                 return false;
             }
         }
+        if (row.cells().size() > 1 && next.cells().size() == 1 && closes(under(row, start), start)) {
+            return true;
+        }
         if (boxed(row, next)) {
             return !(isWhole(row) && isWhole(next)) && !areApart(row, next) && !isSpanning(row, next) && !isSpanning(next, row);
         }
         return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
+    }
+
+    /** "A)" below "Permeance (ASTM E96, Method": brackets that are opened in one line and closed in the next. */
+    private static boolean closes(Cell above, Cell below) {
+        return above != null && open(above.text()) > 0 && open(below.text()) < 0 && Math.abs(above.left() - below.left()) < below.size();
+    }
+
+    private static long open(String text) {
+        return text.chars().filter(letter -> letter == '(').count() - text.chars().filter(letter -> letter == ')').count();
     }
 
     /** Whether a line may be of one row with the one below it: a title in larger letters is no part of what stands below. */

@@ -19,6 +19,9 @@ final class ReportReader {
     private static final Pattern KIND = Pattern.compile("(?i)\\b(?:evaluation|code|listing|research|compliance)\\s+report\\b|\\bcert"
         + "ificate of (?:conformance|conformity|"
         + "compliance|analysis|approval)\\b|^\\s*certificate\\b");
+    /** Only a report names its holder and its subject. */
+    private static final Pattern HOLDER = Pattern.compile("(?i)\\s*(?:report holder|evaluation subject|holder of (?:the )?report)\\b");
+    private static final Pattern CERTIFICATE = Pattern.compile("(?i)\\s*certificate of (?:conformance|conformity|compliance)\\b");
     /** "It is listed in" before "Evaluation Report": a data sheet that tells of its report. */
     private static final Pattern IN_PASSING = Pattern.compile(".*\\b(?:in|see|See|under|by|per|has|have|holds|with|to|its|an|a|our) $");
     private static final Pattern NUMBER = Pattern.compile("(?i)(?:report|certificate|listing)\\s*(?:no\\.?|number|#)?\\s*[:#]?\\s*(["
@@ -37,9 +40,18 @@ final class ReportReader {
     /** Whether a sheet is a report or a certificate, by its head. */
     static boolean isReport(List<Layout> layouts) {
         return layouts.stream().flatMap(layout -> layout.lines().stream()).limit(HEAD).anyMatch(line -> {
+            if (HOLDER.matcher(line.text()).lookingAt()) {
+                return true;
+            }
             Matcher kind = KIND.matcher(line.text());
             return kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches();
         });
+    }
+
+    /** Whether a sheet certifies one product, so that its conditions are those of the product and not of what else a wall is made of. */
+    static boolean isCertificate(List<Layout> layouts) {
+        return layouts.stream().flatMap(layout -> layout.lines().stream()).limit(HEAD).anyMatch(line -> CERTIFICATE.matcher(line.text())
+            .lookingAt());
     }
 
     /** @param asks reads limits out of conditions */

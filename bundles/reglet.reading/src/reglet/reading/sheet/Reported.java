@@ -25,6 +25,9 @@ final class Reported {
         + "(?:\\s*(?:no\\.?"
         + "|number|#))?"
         + "\\s*:?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
+    /** "Report KRP-1010" in the head of a sheet that is one. */
+    private static final Pattern OWN = Pattern.compile("(?i)\\s*report(?:\\s*(?:no\\.?|number|#))?\\s*:?"
+        + "\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)\\s*");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
     /** "IBC and IRC 2018, 2021". */
@@ -85,8 +88,10 @@ final class Reported {
         for (int i = 0; i < lines.size(); i++) {
             Cell cell = lines.get(i).cells().get(0);
             Cell whole = i + 1 < lines.size() ? cell.with(lines.get(i + 1).cells().get(0)) : cell;
-            Matcher report = REPORT.matcher(whole.text());
-            if (cell.text().matches("(?i).*\\b(?:evaluation|code|listing)\\s+report\\b.*") && report.find()) {
+            Matcher named = REPORT.matcher(whole.text());
+            boolean full = cell.text().matches("(?i).*\\b(?:evaluation|code|listing)\\s+report\\b.*") && named.find();
+            Matcher report = full ? named : OWN.matcher(cell.text());
+            if (full || ReportReader.isReport(layouts) && report.matches()) {
                 taken.page(layout);
                 read(whole, report);
                 lines.stream().flatMap(line -> line.cells().stream()).forEach(this::until);

@@ -19,10 +19,12 @@ import reglet.model.SheetReading.Unread;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Pages;
 import reglet.reading.page.SheetPage;
+import reglet.reading.table.ModelNames;
 import reglet.reading.text.Cues;
 import reglet.reading.text.Titles;
 import reglet.reading.value.Bounds;
 import reglet.reading.value.Footnotes;
+import reglet.reading.value.Models;
 import reglet.reading.value.Sections;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
@@ -72,6 +74,7 @@ public final class SheetReader {
         Bounds bounds = new Bounds(pack);
         Cues cues = new Cues(pack, vocabulary, bounds);
         Footnotes footnotes = new Footnotes(layouts, citations);
+        Models models = ModelNames.of(layouts);
         String title = Plain.of(Titles.head(layouts));
         Naming naming = new Naming(pack, vocabulary);
         Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
@@ -80,7 +83,7 @@ public final class SheetReader {
         List<Component> tried = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
         // each component reads for itself, and what they share is safe for several threads
         List<ValueReader> all = tried.parallelStream().map(component -> new ValueReader(vocabulary, component, citations, sections, bounds,
-            footnotes, naming, cues).read(layouts)).toList();
+            footnotes, models, naming, cues).read(layouts)).toList();
         for (int i = 0; i < tried.size(); i++) {
             Component component = tried.get(i);
             ValueReader reader = all.get(i);

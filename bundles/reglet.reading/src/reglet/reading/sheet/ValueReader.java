@@ -26,6 +26,7 @@ import reglet.reading.text.Sentences;
 import reglet.reading.text.Standing;
 import reglet.reading.value.Bounds;
 import reglet.reading.value.Footnotes;
+import reglet.reading.value.Models;
 import reglet.reading.value.Sections;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
@@ -53,13 +54,13 @@ final class ValueReader {
     private final Standing standing;
 
     ValueReader(Vocabulary vocabulary, Component component, Citations citations, Sections sections, Bounds bounds,
-            Footnotes footnotes, Naming naming, Cues cues) {
+            Footnotes footnotes, Models models, Naming naming, Cues cues) {
         Labels labels = new Labels(vocabulary, component, citations);
         Reading reading = new Reading(vocabulary, component);
-        taken = new Taken(component, citations, reading, sections, bounds, footnotes);
+        taken = new Taken(component, citations, reading, sections, bounds, footnotes, models);
         titled = new Titled(vocabulary, component);
         designations = new Designations(component, citations, reading, taken);
-        tables = new TableReader(labels, citations, taken, titled, designations);
+        tables = new TableReader(labels, citations, taken, titled, designations, footnotes);
         lists = new ListReader(labels, citations, reading, taken);
         mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
         sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
@@ -89,7 +90,7 @@ final class ValueReader {
     ValueReader read(List<Layout> layouts) {
         report = ReportReader.isReport(layouts);
         mentions.report(report);
-        sentences.report(report);
+        sentences.report(report && !ReportReader.isCertificate(layouts));
         sayings.report(report);
         layouts.forEach(this::read);
         titled.take(taken);
@@ -126,7 +127,7 @@ final class ValueReader {
             }
             designations.read(rows.get(i), layout);
         }
-        taken.title("");
+        taken.ended();
         Items.of(layout).forEach(item -> mentions.of(item.model(), item.sentence()));
         rolls.read(layout);
         sentences.read(layout);

@@ -1,6 +1,9 @@
 package reglet.reading.table;
 
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
@@ -30,7 +33,11 @@ enum Across {
     private static final double OFF = 8;
     private static final double CENTRED = 6;
 
-    static Across of(Cell cell, Column column, List<Column> models, Layout layout) {
+    /** Behind a value: all that the columns are told apart by. */
+    private static final Pattern OF_ALL = Pattern.compile("(?i)(?<=\\S)(?:[,;] ?| )\\(?(?:for |in )?(?:all|each|every|both)"
+        + "(?: of them| \\p{L}{4,})?\\)?$");
+
+    private static Across of(Cell cell, Column column, List<Column> models, Layout layout) {
         Column first = models.get(0);
         Column last = models.get(models.size() - 1);
         double y = cell.y() - 0.3 * cell.size();
@@ -43,6 +50,22 @@ enum Across {
         boolean middle = Math.abs(cell.middle() - (first.head().middle() + last.head().middle()) / 2) < CENTRED
             || models.size() % 2 == 1 && models.indexOf(column) == models.size() / 2;
         return over > 1 ? ALL : middle ? LIKELY_ALL : owns(cell, column) ? LIKELY_ONE : UNKNOWN;
+    }
+
+    /** Of which models the values of a row are, where a single one stands in it. */
+    static Across of(Map<Column, Cell> cells, List<Column> stated, List<Column> models, Layout layout) {
+        return stated.size() != 1 ? ONE : isOfAll(cells, stated.get(0)) ? ALL : models.size() < 2 ? ONE : of(cells.get(stated.get(0)),
+            stated.get(0), models, layout);
+    }
+
+    /** "20, all depths": takes what says that a value is of all models off its cell. */
+    private static boolean isOfAll(Map<Column, Cell> cells, Column column) {
+        Cell cell = cells.get(column);
+        Matcher all = OF_ALL.matcher(cell.text());
+        if (all.find()) {
+            cells.put(column, cell.part(0, all.start()));
+        }
+        return !cells.get(column).equals(cell);
     }
 
     /** Whether upright rules part two columns at some height. */

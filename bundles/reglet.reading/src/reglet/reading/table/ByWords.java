@@ -11,12 +11,15 @@ import reglet.reading.page.Layout.Line;
 import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
 import reglet.reading.text.Designations;
+import reglet.reading.value.Around;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
 
 /** Rows and columns of models whose heading says nothing, but whose words do: "Family" above "steel, drill point" and "wood, coarse". */
 final class ByWords {
+    private static final double THICK = 0.85;
+
     private final Labels labels;
     private final Taken taken;
     private final Designations designations;
@@ -72,5 +75,14 @@ final class ByWords {
         Column named = new Column(column.head().named(property.get().label()), Role.PROPERTY);
         told.add(named);
         return named;
+    }
+
+    /** Columns headed "1 in.", "1-1/2 in." are of products that thick. */
+    void thicknesses(Columns table) {
+        List<Column> models = table.byRows() ? List.of() : table.of(Role.MODEL);
+        Optional<Label> thickness = labels.component().property("thickness").map(Label::of).filter(label -> models.size() > 1
+            && models.stream().allMatch(column -> TableStart.isLength(column.head().text())));
+        thickness.ifPresent(label -> models.forEach(column -> taken.quietly(label, label.properties().get(0).label(), column.head(),
+            new Around("", List.of(), TableStart.shortEnough(column.head().text()), Optional.empty(), THICK))));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 import reglet.reading.page.Cell;
@@ -93,6 +94,13 @@ final class Columns {
             // "Model no. | KX-10 | KX-20"
             columns.set(0, new Column(cells.get(0), Role.LABEL));
             return Optional.of(new Columns(models(columns)));
+        }
+        if (!label && columns.get(0).role == Role.LABEL && HeadWords.MODEL.matcher(HeadWords.plain(cells.get(0))).matches()
+            && columns.stream().skip(1).allMatch(column -> column.role == Role.OTHER || column.role == Role.METHOD)
+            && columns.stream().anyMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isPresent())) {
+            // "Item | Material | Specification | Legs": items, and not what is tested
+            columns.set(0, new Column(cells.get(0), Role.MODEL));
+            return byRows(columns, labels);
         }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
@@ -219,10 +227,16 @@ final class Columns {
     }
 
     private static Optional<Columns> byRows(List<Column> columns, Labels labels) {
+        if (columns.stream().filter(column -> HeadWords.AMOUNT.matcher(column.head.text()).matches()).count() > 1) {
+            // "SF-25 | self-furring | 2.5 | galvanized | 50" is a row, though some of its words could be names
+            return Optional.empty();
+        }
         List<Column> all = new ArrayList<>();
         int named = 0;
+        boolean models = columns.stream().anyMatch(column -> column.role == Role.MODEL);
         for (Column column : columns) {
-            boolean property = labels.read(column.head.text()).isPresent();
+            // beside models a standard heads the column of what it classifies by
+            boolean property = (models ? labels.classified(column.head.text(), List.of()) : labels.read(column.head.text())).isPresent();
             named += property ? 1 : 0;
             all.add(property ? new Column(column.head, Role.PROPERTY) : column.role == Role.MODEL ? column : new Column(column.head,
                 Role.OTHER));
@@ -242,6 +256,23 @@ final class Columns {
             .filter(cell -> of(cell).filter(own -> own == column).isPresent()).filter(cell ->
                 HeadWords.LIMIT.matcher(cell.text()).matches())
             .count() > 1 ? new Column(column.head, Role.REQUIRED) : column).toList());
+    }
+
+    /**
+     * The same columns, of which one headed "Code" or "Model" beside those of values names the model of each row: of several rows each, or
+     * it would number them.
+     *
+     * @param names whether a cell may name a model
+     */
+    Columns withModels(List<Line> rows, Predicate<Cell> names) {
+        return of(Role.VALUE).isEmpty() || byRows() ? this : new Columns(columns.stream().map(column -> {
+            List<Cell> cells = column.role != Role.METHOD && column.role != Role.MODEL ? List.of() : rows.stream().flatMap(row -> row
+                .cells().stream()).filter(cell -> of(cell).filter(own -> own == column).isPresent()).toList();
+            long models = cells.stream().map(Cell::text).distinct().count();
+            boolean model = HeadWords.MODEL.matcher(HeadWords.plain(column.head)).matches() && models > 1 && models < cells.size()
+                && cells.stream().allMatch(cell -> MODEL_NO.matcher(cell.text()).matches() && names.test(cell));
+            return model ? new Column(column.head, Role.MODEL) : column.role == Role.MODEL ? new Column(column.head, Role.OTHER) : column;
+        }).toList());
     }
 
     /** The columns of properties; where two say the same in other words, that which has its very name: "Ground" beside "Return". */

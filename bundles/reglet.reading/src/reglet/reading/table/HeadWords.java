@@ -15,20 +15,21 @@ final class HeadWords {
         + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?"
         + "|test and (?:method|standard)");
     static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
-        + "test description|description|title|item|typical property|performance|requirement name");
+        + "test description|description|title|item|typical property|performance|requirement name|what|what was tested|tested for");
     static final Pattern TEST = Pattern.compile("test|test (?:performed|run|description|name)|tested for|property tested");
     /** Names the rows where names of models stand beside it. */
     static final Pattern DIMENSION = Pattern.compile("(?:nominal )?(?:dimension|size|measure|measurement|data)(?: (?:and|or) "
         + "(?:weight|size))?");
     static final Pattern METHOD = Pattern.compile("(?:(?:astm|test|testing|reference|ref) )*(?:method|standard|procedure|"
         + "astm|specification|reference|norm|"
-        + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test");
+        + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test|how"
+        + "|how (?:it was )?(?:tested|measured|found)");
     static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
     static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
         + "actual|certified|published|"
         + "product|property|mean|our|declared) )*(?:value|result|figure|performance|rating|reading|data|average|typical|typical value"
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
-        + "tested|as measured|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
+        + "tested|as measured|found|measured|reached|achieved|obtained|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical))*");
     /** What a product reaches, where a column of bounds stands beside it. */
     static final Pattern REACHED = Pattern.compile("(?:typical|average|avg|mean|actual|test|tested|measured)(?: .*)?|result|typ");
@@ -38,7 +39,7 @@ final class HeadWords {
         + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req"
         + "|pass criteria)(?: value)?|as specified|spec|"
             + "minimum|maximum|"
-        + "required value|condition of acceptance|asked for");
+        + "required value|condition of acceptance|asked for|asked|wanted|needed|requires?|required by|asks?(?: for)?|calls? for");
     private static final int LONGEST = 45;
     /** "Result, avg. of five": behind a word for results and a comma how they are meant. */
     private static final Pattern REMARK = Pattern.compile("(?:(?:avg|average|mean|typical|typ|minimum|maximum|of|\\d+"
@@ -86,6 +87,9 @@ final class HeadWords {
     static final Pattern LIMIT = Pattern.compile("(?is)(?:[≥≤<>±]=?|min(?:imum|\\.)?|max(?:imum|\\.)?|at (?:least|most))\\s*"
         + "\\.?\\d.*|\\.?\\d.*(?:min|max)\\.?(?:imum)?");
 
+    /** Behind a stroke the heading once more, if it isn't the second of two standards of one limit. */
+    private static final String OTHER_LANGUAGE = " / (?!.*(?i:requirements?|limits?|min\\.?|max\\.?)$).*";
+
     private HeadWords() {
     }
 
@@ -106,6 +110,10 @@ final class HeadWords {
         if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches() || isValueIn(plain)) {
             return Role.VALUE;
         }
+        if (label && ASKED.matcher(plain).matches()) {
+            // "AC38 / E2556 requirement"
+            return Role.REQUIRED;
+        }
         if (UNIT.matcher(plain).matches()) {
             return Role.UNIT;
         }
@@ -120,7 +128,7 @@ final class HeadWords {
     /** A heading in one spelling, without remarks in brackets and standards. */
     static String plain(Cell cell) {
         // of a heading in two languages the first counts
-        String text = CITED.matcher(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(" / .*", "")).replaceFirst("").strip();
+        String text = CITED.matcher(cell.text().replaceAll("[(\\[].*?[)\\]]", " ").replaceAll(OTHER_LANGUAGE, "")).replaceFirst("").strip();
         int comma = text.indexOf(',');
         if (comma < 0 || text.length() > LONGEST) {
             return Plain.of(text);

@@ -46,6 +46,8 @@ public final class ListReader {
     private List<Citation> group = List.of();
     /** The standards by which a sentence says that all below it was measured. */
     private List<Citation> standing = List.of();
+    /** What a heading names for rows of conditions: "ASTM C482 – shear bond" above "7 days" and "28 days". */
+    private Optional<Label> heading = Optional.empty();
 
     public ListReader(Labels labels, Citations citations, Reading reading, Taken taken) {
         this.labels = labels;
@@ -57,6 +59,7 @@ public final class ListReader {
     public void page() {
         group = List.of();
         standing = List.of();
+        heading = Optional.empty();
     }
 
     public void read(Line row) {
@@ -68,6 +71,14 @@ public final class ListReader {
             // "ASTM E84 – fire" above the rows that it heads
             String rest = Citations.without(row.text(), citations.in(row.text()));
             group = rest.length() < LONGEST_HEADING && !rest.matches(".*[:\\d].*") ? citations.in(row.text()) : List.of();
+        }
+        boolean condition = PropertyNames.isCondition(Plain.of(cells.get(0).text()));
+        if (cells.size() == 1 || !condition) {
+            heading = cells.size() == 1 && row.text().length() < LONGEST_HEADING ? labels.read(row.text()) : Optional.empty();
+        } else if (heading.isPresent()) {
+            taken.labelled(cells.get(0));
+            beside(heading.get(), cells, 0);
+            return;
         }
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);

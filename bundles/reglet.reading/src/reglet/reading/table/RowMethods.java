@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import reglet.model.Evidence;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -56,7 +57,19 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
         if (all.isEmpty()) {
             all.addAll(citations.in(labelCell.text(), beside));
         }
+        if (all.isEmpty() && columns.isEmpty() && label.properties().get(0).method().isNone() && label.properties().get(0)
+            .evidence() == Evidence.TEST_REPORT) {
+            // what any test may show is shown by the standard that asks something in this row
+            table.of(Role.REQUIRED).stream().filter(column -> cells.containsKey(column) && !Reading.isMissing(cells.get(column).text()))
+                .forEach(column -> all.addAll(citations.in(column.head().text())));
+        }
         return all.isEmpty() ? group : all;
+    }
+
+    /** Of the rows from one on, on whose label's first line a standard stands alone: "ASTM C955" above "Base thickness, min.". */
+    static List<Citation> group(Cell label, Citations citations, List<Citation> before) {
+        List<Citation> cited = label.low() - label.y() < 0.8 * label.size() ? List.of() : citations.in(label.text());
+        return cited.isEmpty() || cited.get(0).from() > 0 ? before : cited.subList(0, 1);
     }
 
     /** A method whose cell is ruled round several rows, this one among them. */

@@ -15,11 +15,14 @@ import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
 import reglet.reading.text.Designations;
 import reglet.reading.value.Around;
+import reglet.reading.value.Footnotes;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
+import reglet.reading.words.Plain;
+import reglet.reading.words.PropertyNames;
 import reglet.reading.words.Reading;
 
 /** Reads the rows below a heading, in which either each row or each column is a property. */
@@ -30,7 +33,6 @@ public final class TableReader {
     private static final int JUDGED = 8;
     /** Of the size of the letters: how far lines of one label are apart at most. */
     private static final double BEGUN = 1.8;
-    private static final double THICK = 0.85;
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
     private final Labels labels;
@@ -39,8 +41,10 @@ public final class TableReader {
     private final Titled titled;
     private final ByWords byWords;
     private final TableStart starts;
+    private final Footnotes footnotes;
     private Layout layout;
     private Columns table;
+    private Noted noted;
     private double end;
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
@@ -48,7 +52,9 @@ public final class TableReader {
     /** A label alone on the line above. */
     private Cell begun;
 
-    public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations) {
+    public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations,
+            Footnotes footnotes) {
+        this.footnotes = footnotes;
         this.byWords = new ByWords(labels, taken, designations);
         this.starts = new TableStart(labels);
         this.titled = titled;
@@ -90,7 +96,8 @@ public final class TableReader {
             start(composed.get(), rows, index, rows.get(first - 1).y());
             return first - index;
         }
-        Optional<Columns> heading = Columns.heading(row, labels).or(() -> Columns.unnamed(rows, index, labels));
+        Optional<Columns> heading = Columns.heading(row, labels).or(() -> TableStart.goesOn(table, row, end) ? Optional.empty()
+            : Columns.unnamed(rows, index, labels));
         if (heading.isEmpty()) {
             return 0;
         }
@@ -100,7 +107,7 @@ public final class TableReader {
             return 2;
         }
         start(heading.get(), rows, index, row.y());
-        if (TableStart.onlyNames(table) && index + 1 < rows.size() && starts.areModels(rows.get(index + 1))) {
+        if (TableStart.onlyNames(table) && index + 1 < rows.size() && starts.areModels(rows.get(index + 1), table)) {
             Line models = rows.get(index + 1);
             table = table.with(models.cells().stream().map(cell -> new Column(cell, Role.MODEL)).toList());
             end = models.y();
@@ -113,35 +120,26 @@ public final class TableReader {
         List<Line> below = rows.stream().filter(row -> row.y() > at + 1).toList();
         List<Line> judged = below.stream().limit(JUDGED).toList();
         table = columns.byRows() && starts.areNamed(columns, rows, at) ? columns.named() : columns.above(judged);
-        table = table.byRows() ? byWords.columns(table, judged) : table;
+        table = table.byRows() ? byWords.columns(table, judged) : table.withModels(judged, cell -> citations.in(cell.text()).isEmpty());
         Optional<Cell> title = index > 0 ? TableStart.title(rows.get(index - 1), rows.get(index)) : Optional.empty();
         taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
         titled.part(layout, title);
+        noted = new Noted(footnotes, labels, citations, layout.page(), index > 0 ? TableStart.headline(rows.get(index - 1), rows.get(index))
+            : Optional.empty());
         end = at;
         if (!table.byRows()) {
             taken.headed(table.of(Role.MODEL).stream().map(column -> TableStart.shortEnough(column.head().text()))
                 .filter(name -> !name.isEmpty()).toList());
         }
-        thicknesses();
+        byWords.thicknesses(table);
         keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
         // "Requirement of ASTM C1670" is said of all rows
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
     }
 
-    /** Columns headed "1 in.", "1-1/2 in." are of products that thick. */
-    private void thicknesses() {
-        List<Column> models = table.byRows() ? List.of() : table.of(Role.MODEL);
-        Optional<Label> thickness = labels.component().property("thickness").map(Label::of).filter(label -> models.size() > 1
-            && models.stream().allMatch(column -> TableStart.isLength(column.head().text())));
-        thickness.ifPresent(label -> models.forEach(column -> taken.quietly(label, label.properties().get(0).label(), column.head(),
-            new Around("", List.of(), TableStart.shortEnough(column.head().text()), Optional.empty(), THICK))));
-    }
-
     /** Reads a row; false when no table is open or nothing in the row stands in it. */
     public boolean read(Line row) {
-        if (table != null && !table.byRows() && table.of(Role.METHOD).isEmpty() && row.cells().stream().skip(1).anyMatch(cell -> Citations
-            .isAlone(cell.text(), citations.in(cell.text())) && table.of(Role.MODEL).size() > 1)) {
-            // no model is called by a standard: another table without a heading has begun
+        if (table != null && TableStart.isOfAnother(table, row, citations)) {
             close();
         }
         Map<Column, Cell> cells = new LinkedHashMap<>();
@@ -164,7 +162,7 @@ public final class TableReader {
             // "Galvanized, G60" between the rows
             titled.part(layout, Optional.of(row.cells().get(0)));
         }
-        boolean used = table.byRows() ? byRows(cells) : byColumns(row, cells);
+        boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
         if (used) {
             end = row.y();
         }
@@ -176,17 +174,22 @@ public final class TableReader {
         return other.text().matches("[\\d*†‡]{1,2}") ? one : one.with(other);
     }
 
-    private boolean byRows(Map<Column, Cell> cells) {
-        String model = (keyed ? table.all().stream().limit(1) : table.of(Role.MODEL).stream()).map(cells::get)
+    private boolean byRows(Line row, Map<Column, Cell> cells) {
+        String under = (keyed ? table.all().stream().limit(1) : table.of(Role.MODEL).stream()).map(cells::get)
             .filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
+        // a gauge or size below a heading that was set over two columns is no model where a designation stands before it
+        String first = row.cells().get(0).text();
+        String model = TableStart.isDesignation(first) && AMOUNT.matcher(under).matches() ? first : under;
         boolean any = false;
         table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
-            Optional<Label> label = labels.read(column.head().text());
+            Optional<Label> label = labels.classified(column.head().text(), List.of());
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
-                Around around = new Around("", methods.isEmpty() ? label.get().methods() : methods, TableStart.shortEnough(model),
+                List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
+                Around around = new Around("", named.isEmpty() ? noted.of(column.head(), label.get()) : named, TableStart
+                    .shortEnough(model),
                     Optional.empty(), SURE);
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
@@ -211,17 +214,24 @@ public final class TableReader {
         }
         if (cells.size() == 1 && row.cells().size() == 1 && !citations.in(labelCell.text()).isEmpty()) {
             group = citations.in(labelCell.text());
+            begun = labelCell;
             return true;
         }
         taken.labelled(labelCell);
+        group = RowMethods.group(labelCell, citations, group);
         Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())))
             .or(() -> byWords.row(table, cells));
-        begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : null;
+        begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : isCondition(labelCell) ? begun : null;
         if (label.isEmpty() && (byWords.designated(table, cells) || classed(row, cells, labelCell))) {
             return true;
         }
         if (label.isEmpty() && pairs(row, cells, labelCell)) {
             return true;
+        }
+        if (label.isEmpty() && starts.isLettered(row)) {
+            // a list has begun below the table
+            close();
+            return false;
         }
         if (label.isEmpty()) {
             if (cells.size() == 1 && !labelCell.text().contains(": ")) {
@@ -238,8 +248,7 @@ public final class TableReader {
         List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
         boolean any = false;
         List<Column> stated = valued.stream().filter(cells::containsKey).toList();
-        Across across = models.size() > 1 && stated.size() == 1 ? Across.of(cells.get(stated.get(0)), stated.get(0), models, layout)
-            : Across.ONE;
+        Across across = Across.of(cells, stated, models, layout);
         if (across == Across.UNKNOWN) {
             taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
             return true;
@@ -262,7 +271,7 @@ public final class TableReader {
             List<Citation> methods = citations.narrowed(methods().of(row, cells, labelCell, value, label.get()), column.head().text());
             Optional<Cell> met = table.of(Role.REQUIRED).stream().map(cells::get).filter(cell -> cell != null).findFirst()
                 .filter(required -> Met.isMet(label.get().properties().get(0), required, value));
-            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : "";
+            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : ofRow(cells);
             String written = labelCell.text() + (Columns.isOfCondition(column) ? ", " + column.head().text() : "");
             Around around = new Around(meant.unit(column), methods, TableStart.shortEnough(model), meant.sense(column),
                 SURE * across.share());
@@ -279,6 +288,12 @@ public final class TableReader {
         return any || !stated.isEmpty();
     }
 
+    /** The model that a row of one value is of: "1.37 mm | wire diameter | KW-17". */
+    private String ofRow(Map<Column, Cell> cells) {
+        return table.of(Role.VALUE).isEmpty() ? "" : table.of(Role.MODEL).stream().limit(1).map(cells::get).filter(cell -> cell != null)
+            .map(cell -> TableStart.shortEnough(cell.text())).findFirst().orElse("");
+    }
+
     /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
     private boolean classed(Line row, Map<Column, Cell> cells, Cell labelCell) {
         Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
@@ -292,11 +307,17 @@ public final class TableReader {
             SURE));
     }
 
-    /** "Weep holes at" above "head | no | yes": a label that began on a line of its own. */
+    /** "Weep holes at" above "head | no | yes", "Shear bond" above "7 days" and "28 days": a label that began on a line of its own. */
     private Optional<Label> begun(Cell label) {
         boolean goesOn = begun != null && label.y() > begun.y() && label.y() - begun.y() < BEGUN * label.size() && label.text()
             .matches("(?s)\\s*\\p{Ll}.*");
-        return goesOn ? labels.read(begun.text().strip() + " " + label.text().strip()) : Optional.empty();
+        return goesOn ? labels.read(begun.text().strip() + " " + label.text().strip())
+            : begun != null && isCondition(label) ? labels.read(begun.text()) : Optional.empty();
+    }
+
+    /** "28 days" below "Compressive strength". */
+    private static boolean isCondition(Cell label) {
+        return PropertyNames.isCondition(Plain.of(label.text()));
     }
 
     /** What the maker asks for where nothing is tested, such as a film's thickness, may stand as a requirement alone. */

@@ -10,15 +10,25 @@ import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
+import reglet.reading.table.Heads.Head;
+import reglet.reading.words.Citations;
 import reglet.reading.words.Labels;
 
 /** Tells where a table begins: which lines head it together, what its title is, and what its first rows say of its columns. */
 final class TableStart {
     private static final int LONGEST_MODEL = 45;
+    private static final int LONGEST_HEADLINE = 100;
+    /** Of the size of the letters: how far a row of a table is from the one above it at most. */
+    private static final double GOES_ON = 3;
     /** "DSF-175", "CB 78W". */
     private static final Pattern DESIGNATION = Pattern.compile("\\p{Lu}[\\p{Lu}\\d]*[- ]?\\d[\\p{Lu}\\d./-]*");
     private static final Pattern LENGTH = Pattern.compile("[\\d./ -]*\\d\\s*(?:in\\.?|inch(?:es)?|mm|\")\\s*"
         + "(?:\\([\\d./ -]+\\s*(?:mm|in\\.?)\\))?");
+
+    /** An item of a list, or a label with its value: no title, unless it is numbered as a table. */
+    private static final Pattern ITEM = Pattern.compile("(?s)\\s*[•·▪■●◦‣]\\s.*|(?!\\s*(?i:table|part)\\b).*:\\s.*");
+
+    private static final Pattern LETTER = Pattern.compile("\\p{Lu}|\\d{1,2}[.)]?");
 
     private final Labels labels;
 
@@ -31,8 +41,12 @@ final class TableStart {
      */
     Optional<Columns> composed(List<Line> rows, int index) {
         Line row = rows.get(index);
+        Optional<Head> head = Heads.of(rows, index);
         Optional<Columns> composed = several(rows, index);
-        boolean heads = composed.isPresent() && Columns.heading(row, labels).map(Columns::byRows).orElse(true)
+        // a line that heads a table alone is no part of other headings
+        boolean parted = head.filter(one -> rows.subList(index + 1, one.first()).stream().anyMatch(line -> Columns.heading(line, labels)
+            .filter(columns -> !columns.byRows()).isPresent())).isPresent();
+        boolean heads = composed.isPresent() && !parted && Columns.heading(row, labels).map(Columns::byRows).orElse(true)
             && !isLower(row, rows.get(index + 1)) && properties(composed) > properties(Columns.heading(row, labels))
             && properties(composed) > properties(Columns.heading(rows.get(index + 1), labels))
             && properties(composed) > properties(several(rows, index + 1));
@@ -84,14 +98,48 @@ final class TableStart {
                     .get(0).text());
     }
 
+    /** Whether a row is another table's, without a heading: no model is called by a standard, though a row may give each of them one. */
+    static boolean isOfAnother(Columns table, Line row, Citations citations) {
+        long models = table.byRows() || !table.of(Role.METHOD).isEmpty() ? 0 : table.of(Role.MODEL).size();
+        long standards = models < 2 ? 0 : row.cells().stream().skip(1).filter(cell -> Citations.isAlone(cell.text(), citations.in(cell
+            .text()))).count();
+        return standards == 1 || standards > 1 && standards < models - 1;
+    }
+
+    /**
+     * Whether a row that no word makes a heading goes on with an open table of models: "Body | Galvanized, 24 ga | Stainless, Type 316".
+     */
+    static boolean goesOn(Columns table, Line row, double end) {
+        return table != null && !table.byRows() && table.of(Role.MODEL).size() > 1 && row.y() - end < GOES_ON * row.size()
+            && row.cells().size() == table.all().size() && row.cells().stream().map(table::of).distinct().count() == row.cells().size()
+            && !row.cells().stream().skip(1).allMatch(cell -> isDesignation(cell.text()));
+    }
+
+    /** Whether the letter of a drawing stands before a label: "E | End dams, height | 2 in.". */
+    boolean isLettered(Line row) {
+        return LETTER.matcher(row.cells().get(0).text()).matches() && row.cells().stream().skip(1).anyMatch(cell -> labels.read(cell
+            .text()).isPresent());
+    }
+
+    /** "DSF-175". */
+    static boolean isDesignation(String text) {
+        return DESIGNATION.matcher(text).matches();
+    }
+
     static boolean isLength(String text) {
         return LENGTH.matcher(text).matches();
     }
 
     /** The title of the table whose heading a row is: a short line right above it. */
     static Optional<Cell> title(Line above, Line heading) {
+        return headline(above, heading).filter(cell -> cell.text().length() <= LONGEST_MODEL);
+    }
+
+    /** What stands alone right above a heading and is no sentence: "Sizes and R-values (mean temperature 75°F, ASTM C518)". */
+    static Optional<Cell> headline(Line above, Line heading) {
         boolean near = heading.y() - above.y() < 4 * above.size();
-        boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_MODEL && !above.text().matches("(?s).*[.:;,]\\s*");
+        boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_HEADLINE && !above.text().matches("(?s).*[.:;,]\\s*")
+            && !ITEM.matcher(above.text()).matches();
         return near && title ? Optional.of(above.cells().get(0)) : Optional.empty();
     }
 
@@ -100,9 +148,11 @@ final class TableStart {
         return !table.byRows() && table.of(Role.VALUE).isEmpty() && table.of(Role.MODEL).size() <= 1;
     }
 
-    /** Whether a line holds names of models alone. */
-    boolean areModels(Line line) {
-        return line.cells().size() > 1 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST_MODEL
+    /** Whether a line below a heading holds names of models alone, and none that stands where the rows have their labels. */
+    boolean areModels(Line line, Columns heading) {
+        boolean labelled = heading.of(Role.LABEL).stream().anyMatch(column -> line.cells().size() >= heading.all().size()
+            && line.left() < column.head().right());
+        return !labelled && line.cells().size() > 1 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST_MODEL
             && !cell.text().matches("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:\\.\\d+)?(?:\\s.*|%.*)?") && labels.read(cell.text()).isEmpty());
     }
 

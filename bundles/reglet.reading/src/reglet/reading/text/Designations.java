@@ -31,7 +31,8 @@ public final class Designations {
     private static final int LONGEST = 200;
     /** Traffic in editions of ASTM C920 before it was parted in two. */
     private static final String OLDER = "|T";
-    private static final Pattern ALONE = Pattern.compile("\\s*[,:;(–-]?\\s*((?:Type|Grade|Class|Level|Style)\\s+[\\w./-]+)");
+    private static final Pattern ALONE = Pattern.compile("\\s*(?:[,:;(–-]|\\b(?:as|for)\\b(?: an?\\b)?)?\\s*"
+        + "((?:Type|Grade|Class|Level|Style)\\s+[\\w./-]+)");
 
     private final Component component;
     private final Citations citations;

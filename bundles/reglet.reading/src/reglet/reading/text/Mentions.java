@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Dimension;
+import reglet.model.Evidence;
 import reglet.model.Property;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Sentence;
@@ -38,6 +39,7 @@ public final class Mentions {
     private static final int SAYS_MUCH = 30;
     private static final Pattern COMPLIES = Pattern.compile("(?is).*\\b(?:compl(?:y|ies)|conforms?|meets?|tested|determined"
         + "|measured|tests? (?:per|to|by))\\b.*");
+    private static final Pattern TESTS = Pattern.compile("(?is).*\\b(?:tested|determined|measured|tests? (?:per|to|by))\\b.*");
     /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
     private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
         + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
@@ -54,17 +56,24 @@ public final class Mentions {
     private final Others others;
     private final Stretches stretches;
     private final Candidates found;
+    private final Conditions conditions;
     private boolean report;
     private String model = "";
 
     public Mentions(Component component, Vocabulary vocabulary, Labels labels, Reading reading, Citations citations, Taken taken,
             Naming naming) {
         this.citations = citations;
+        this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
         Map<Property, List<Turn>> turns = Candidates.turns(component, vocabulary);
         others = new Others(component, naming);
         stretches = new Stretches(reading, turns);
         found = new Candidates(component, vocabulary, labels, turns, stretches, others);
+    }
+
+    /** Whether a sentence of a report stands among conditions that others have to keep. */
+    boolean isCondition(Sentence whole) {
+        return conditions.areOfOthers(whole);
     }
 
     /** What a report says among its conditions of what it covers. */
@@ -196,9 +205,11 @@ public final class Mentions {
         // what the words round an amount tell of is shown by the only standard there, whichever the pack asks for
         List<Citation> methods = one.strength() == 0 && cited.size() == 1 ? cited : Citations.own(one.property(), cited);
         if (cited.isEmpty() && COMPLIES.matcher(whole.before()).matches()) {
-            // "The units comply with ASTM C1670. Their compressive strength is 2,100 psi."
+            // "The units comply with ASTM C1670. Their compressive strength is 2,100 psi."; what no test is asked for needs a test named
             List<Citation> before = citations.in(whole.before());
-            methods = one.property().method().isNone() && before.size() == 1 ? before : Citations.own(one.property(), before);
+            methods = one.property().method().isNone() && before.size() == 1 && (one.property().evidence() == Evidence.TEST_REPORT
+                || TESTS.matcher(whole.before()).matches()) ? before
+                : Citations.own(one.property(), before);
         }
         if (cited.isEmpty() && methods.isEmpty()) {
             // a cell of a row that begins with the standard

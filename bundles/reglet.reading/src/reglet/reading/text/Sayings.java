@@ -70,12 +70,16 @@ public final class Sayings {
     private final Citations citations;
     private final Taken taken;
     private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
+    private final Conditions conditions;
+    /** The sheet's title, which is said of all models. */
+    private String title = "";
     private boolean report;
 
     public Sayings(Component component, Vocabulary vocabulary, Citations citations, Taken taken) {
         this.component = component;
         this.vocabulary = vocabulary;
         this.citations = citations;
+        this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
         for (Property property : component.properties()) {
             Kind kind = property.type().kind();
@@ -101,6 +105,7 @@ public final class Sayings {
     }
 
     public void read(List<Layout> layouts) {
+        title = Titles.product(layouts);
         for (Property property : component.properties()) {
             // of several models a word in passing may be said of one alone, unless it is said of each
             boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
@@ -125,8 +130,9 @@ public final class Sayings {
             boolean general = false;
             for (Layout layout : layouts) {
                 for (About about : told.of(layout)) {
-                    Optional<Hit> hit = about.models().isEmpty() || report && about.sentence().conditions() || OFFERED.matcher(about
-                        .sentence().cell().text()).matches() ? Optional.empty() : best(property, about.sentence(), layout);
+                    Optional<Hit> hit = about.models().isEmpty() || report && conditions.areOfOthers(about
+                        .sentence()) || OFFERED.matcher(about.sentence().cell().text()).matches() ? Optional.empty()
+                        : best(property, about.sentence(), layout);
                     general |= about.models().isEmpty() && best(property, about.sentence(), layout).isPresent();
                     hit.ifPresent(one -> about.models().forEach(model -> {
                         Hit before = said.putIfAbsent(model, one);
@@ -171,8 +177,12 @@ public final class Sayings {
         String whole = hit.sentence.cell().text();
         // "use the weeping bead at heads only: at jambs the solid one"
         String text = whole.substring(whole.lastIndexOf(": ", hit.sentence.said().at(hit.place.from()).from()) + 1);
-        return EACH.matcher(text).matches() || isRunning(text) && !SOME.matcher(text).matches()
+        return EACH.matcher(text).matches() || (isRunning(text) || isTitle(hit)) && !SOME.matcher(text).matches()
             && taken.models().stream().noneMatch(text::contains);
+    }
+
+    private boolean isTitle(Hit hit) {
+        return hit.sentence.cell().text().equals(title);
     }
 
     /** Running text, not a heading: "Polypropylene will burn". */
@@ -185,7 +195,7 @@ public final class Sayings {
         for (Layout layout : layouts) {
             for (Sentence sentence : layout.sentences()) {
                 boolean offered = OFFERED.matcher(sentence.cell().text()).matches();
-                boolean others = report && sentence.conditions() || taken.isOfAnother(layout, sentence.cell());
+                boolean others = report && conditions.areOfOthers(sentence) || taken.isOfAnother(layout, sentence.cell());
                 if (!offered && !others) {
                     best(property, sentence, layout).filter(hit -> !several || isOfAll(hit)).ifPresent(hits::add);
                 }
@@ -193,6 +203,10 @@ public final class Sayings {
         }
         if (hits.isEmpty()) {
             return;
+        }
+        if (several && hits.stream().anyMatch(hit -> !isTitle(hit))) {
+            // a sentence says more plainly what the title only calls it
+            hits.removeIf(this::isTitle);
         }
         List<Hit> naming = hits.stream().filter(hit -> isNamed(property, hit)).toList();
         boolean contrary = property.type().kind() == Kind.FLAG && hits.stream().map(Hit::word).distinct().count() > 1;

@@ -14,9 +14,9 @@ final class Senses {
     private static final Pattern LEAST_OR = Pattern.compile("(?is).*\\b(?:at least|not less than|no less than"
         + "|a minimum of)\\b[^.;\\d]{0,30},?"
         + "\\s+or\\s+");
-    /** "At least three threads, or 3/8 in." */
     /** "Not less than 3 inches, vertical laps 6 inches": the sense goes on. */
-    private static final Pattern LEAST = Pattern.compile("(?i)\\b(?:not less than|at least|a minimum of)\\b.*\\d.*(?:,|\\band\\b)");
+    private static final Pattern LEAST = Pattern.compile("(?i)\\b(?:not less than|at least|a minimum of)\\b.*\\d.*(?:,|\\band\\b"
+        + "(?! (?:make|lap|run|set|tape|turn|fasten|place|keep|fold|nail)\\b))");
     /** "2 inches, and vertical laps are 6 inches as a minimum": the sense behind holds for both. */
     private static final Pattern BEHIND_ALL = Pattern.compile("(?is)^[.\"]?[^.;]{0,70}?\\b(?:as a minimum|at the least|minimum)\\b.*");
     /** "6 in. on center or closer", "3/4 in. thick, at least, between …": the sense right behind an amount. */

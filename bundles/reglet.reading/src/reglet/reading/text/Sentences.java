@@ -61,7 +61,7 @@ public final class Sentences {
 
     private void sentence(Sentence whole) {
         Cell sentence = whole.cell();
-        boolean conditions = report && whole.conditions();
+        boolean conditions = report && mentions.isCondition(whole);
         String text = sentence.text();
         if (text.split("\\s+").length < 3) {
             return;
@@ -105,9 +105,11 @@ public final class Sentences {
             boolean parted = property.filter(one -> one.label().contains(" and ")).isPresent() && SIDES_AND_ENDS.matcher(text).matches();
             boolean place = from >= 0 && Prose.isOfPlaces(text.substring(from + limit.written().length()));
             if (from >= 0 && !place && property.isPresent() && limit.letters() >= LETTERS && !parted) {
-                taken.quietly(Label.of(property.get()), property.get().label(),
-                    sentence.part(from + amount(limit.written()), from + limit.written().length()).named(limit.written()), Around.of(
-                        List.of(), ASKED));
+                Cell whole = sentence.part(from, from + limit.written().length());
+                Cell at = limit.written().startsWith("within ") ? whole
+                    : sentence.part(from + amount(limit.written()), from + limit.written()
+                    .length());
+                taken.quietly(Label.of(property.get()), property.get().label(), at.named(limit.written()), Around.of(List.of(), ASKED));
             }
         }
     }

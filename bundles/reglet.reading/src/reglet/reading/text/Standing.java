@@ -7,7 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import reglet.model.Compare;
+import reglet.model.Evidence;
 import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Sentence;
 import reglet.reading.value.Taken;
@@ -29,6 +31,7 @@ public final class Standing {
         + "(?: (?:of|for) (?:the )?\\p{L}+)?"
         + "(?: (?:given|listed|stated|shown|above))* (?:is|are) (?:the |a |given as )*(?:(least|minimums?|lowest|thinnest)"
         + "|most|maximums?|largest|greatest)\\b[^\\d]*(?:\\b(?:by|per|to|of|in)\\b.*)?");
+    private static final Pattern EXCEPT = Pattern.compile("(?i)\\bexcept(?:ing)?(?: for| that)?\\s+");
     private static final Pattern FIGURES = Pattern.compile("\\d");
 
     private final Labels labels;
@@ -52,6 +55,23 @@ public final class Standing {
         }));
     }
 
+    /**
+     * "Tested according to ASTM C1670 except flame spread": also what the pack asks no standard for, when the one named is the product's.
+     */
+    private void all(String text, List<Citation> cited, int page) {
+        Matcher except = EXCEPT.matcher(text);
+        int end = except.find() ? except.start() : text.length();
+        List<Citation> covering = cited.stream().filter(citation -> citation.from() < end).toList();
+        List<Property> properties = labels.component().properties();
+        if (covering.size() == 1 && properties.stream().anyMatch(property -> !Citations.own(property, covering).isEmpty())) {
+            properties.stream().filter(property -> property.method().isNone() && property.evidence() == Evidence.TEST_REPORT
+                && property.type().kind() == Kind.FLAG && (end == text.length() || labels.read(text.substring(except.end(),
+                    cited.stream().mapToInt(Citation::from).filter(from -> from > end).min().orElse(text.length()))
+                    .replaceAll("[\\s,.;(]+$", "")).filter(label -> label.properties().contains(property)).isEmpty()))
+                .forEach(property -> taken.by(property, page, covering.get(0)));
+        }
+    }
+
     /** Gives the values that no method stands with the one that a note on the sheet names for them. */
     public void read(List<Layout> layouts) {
         for (Layout layout : layouts) {
@@ -68,6 +88,9 @@ public final class Standing {
                     : one.map(Label::properties).orElse(List.of()));
                 properties.forEach(property -> Citations.own(property, cited).stream().findFirst().ifPresent(citation -> taken.by(property,
                     layout.page(), citation)));
+                if (note.group(1) != null) {
+                    all(text, cited, layout.page());
+                }
             }
         }
     }

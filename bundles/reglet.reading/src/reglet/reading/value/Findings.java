@@ -1,6 +1,8 @@
 package reglet.reading.value;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,27 +14,66 @@ import reglet.model.Quantity;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetValue;
 import reglet.model.Word;
+import reglet.reading.page.Layout.Line;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Plain;
 
 /** The values that were taken down so far. Properties are named by their paths: COMPONENT.PROPERTY. */
 final class Findings {
     private final List<Found> found = new ArrayList<>();
-    private final TableTitles titles = new TableTitles();
+    private final Models models;
+    private final TableTitles titles;
+    /** The only model that the words at hand name; "" for none. */
+    private String spoken = "";
+    /** The model whose list is read; "" outside such lists. */
+    private String listed = "";
+    /** Values whose models only the words round them name. */
+    private final Set<Found> told = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    Findings(Models models) {
+        this.models = models;
+        this.titles = new TableTitles(models);
+    }
+
+    /** The words that the values which are added next stand in or beside. */
+    void words(String words) {
+        spoken = models.only(words);
+    }
 
     /** The title of the table that is read; "" outside tables. */
     void title(String next) {
         titles.title(next);
     }
 
-    void add(Found one) {
+    /** The row that is read next: a line by itself heads the list of a model, or ends that of another. */
+    void row(Line row) {
+        if (row.cells().size() == 1 && !row.text().contains(": ")) {
+            String line = row.text().replaceAll("\\s+", " ").strip();
+            listed = models.isHeading(line) ? models.own(line) : "";
+        }
+    }
+
+    /** No table or list is open. */
+    void ended() {
+        title("");
+        listed = "";
+    }
+
+    void add(Found added) {
+        Found one = added.of(added.model().isEmpty() ? spoken.isEmpty() ? listed : spoken : models.own(added.model()));
+        if (added.model().isEmpty() && !spoken.isEmpty()) {
+            told.add(one);
+        }
         found.add(one);
         titles.note(one);
     }
 
     /** All of them. Where several tables state the same property, each under a title of its own, the titles name the models. */
     List<Found> all() {
-        return titles.named(found);
+        // what is said of one model in passing is no further value where the sheet says what holds for all
+        return titles.named(found.stream().map(one -> told.contains(one) && found.stream().anyMatch(other -> other.model().isEmpty()
+            && other.confidence() >= Taken.LEAST_CONFIDENCE && other.value().property().equals(one.value().property())) ? one.of("") : one)
+            .toList());
     }
 
     /** Whether there is a value of a property of one of several models. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,10 +24,14 @@ public final class Footnotes {
     private static final String RAISED = "¹²³⁴⁵⁶⁷⁸⁹";
     /** "*", "¹", "(1)", "1.", "Note 1:" before the words of a note. */
     private static final Pattern NOTE = Pattern.compile("(?s)^\\s*(?:(?i:notes?)\\s*)?(?:([*†‡§]+|[" + RAISED
-        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?=\\p{Lu}).*");
+        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?:(?=\\p{Lu})|(?<=[†‡§][\\s:]{0,3})(?=[°\\d\\p{Ll}])).*");
     /** Where another note begins on the same line. */
-    private static final Pattern NEXT = Pattern.compile("(?<=[.;])\\s+(?=(?:[*†‡§]+|\\(?[1-9a-e]\\)?)\\s+\\p{Lu})");
+    private static final Pattern NEXT = Pattern.compile("(?<=[.;])\\s+(?=(?:[*†‡§]+|\\(?[1-9a-e]\\)?)\\s+\\p{Lu}|[†‡§]+\\s*[°\\d\\p{Ll}])");
     private static final Pattern SIGN = Pattern.compile("(?<=\\S)\\s?([*†‡§]+)(?=\\s|$|[,;:)])");
+    private static final Pattern SIGNS = Pattern.compile("[*†‡§]+");
+    private static final Pattern BEHIND = Pattern.compile("(?<=\\S)\\s?([*†‡§]+|[" + RAISED + "])(?=\\s|$|[,;:)])");
+    /** What stands before the last of several names. */
+    private static final Pattern PARTS = Pattern.compile("(?s)^.*(?:[,;:&]|\\band\\b)");
     private static final Pattern POWER = Pattern.compile("(?i).*(?:^|[^a-z])(?:in|ft|yd|mm|cm|m|s)\\.?$", Pattern.DOTALL);
     private static final Pattern BRACKETS = Pattern.compile("[(\\[](?:see )?(?:notes?\\s*)?([1-9a-e])[)\\]]\\s*$|\\bnote ([1-9a-e])\\b",
         Pattern.CASE_INSENSITIVE);
@@ -70,7 +75,7 @@ public final class Footnotes {
 
     /** The words of a note that may run over some lines. */
     private static String whole(List<Line> lines, int from, Cell first) {
-        StringBuilder words = new StringBuilder(first.text());
+        StringBuilder words = new StringBuilder(marked(first));
         double last = first.y();
         for (int i = from + 1; i < Math.min(lines.size(), from + MOST_LINES); i++) {
             Cell next = lines.get(i).cells().get(0);
@@ -79,10 +84,16 @@ public final class Footnotes {
             if (!goesOn) {
                 break;
             }
-            words.append(' ').append(next.text());
+            words.append(' ').append(marked(next));
             last = next.y();
         }
         return words.toString();
+    }
+
+    /** The words of a cell; with the marks among them, which may begin further notes. */
+    private static String marked(Cell cell) {
+        return cell.pieces().stream().skip(1).anyMatch(piece -> Cell.isRaised(piece, cell.y(), cell.size())
+            || SIGNS.matcher(piece.text()).matches()) ? raw(cell.pieces()) : cell.text();
     }
 
     private static String raw(List<Piece> pieces) {
@@ -90,7 +101,7 @@ public final class Footnotes {
     }
 
     /** The standards that the notes name whose marks stand in some cells of a page. */
-    List<Citation> of(int page, Cell... cells) {
+    public List<Citation> of(int page, Cell... cells) {
         if (notes.isEmpty()) {
             return List.of();
         }
@@ -105,10 +116,24 @@ public final class Footnotes {
         return all;
     }
 
+    /** The standards that the notes name whose marks stand right behind such words of a cell. */
+    public List<Citation> behind(int page, Cell cell, Predicate<String> words) {
+        String raw = notes.isEmpty() ? "" : raw(cell.pieces());
+        Matcher sign = BEHIND.matcher(raw);
+        while (sign.find()) {
+            String before = PARTS.matcher(raw.substring(0, sign.start())).replaceFirst("").strip();
+            List<Citation> cited = notes.getOrDefault(page + plain(sign.group(1)), List.of());
+            if (!cited.isEmpty() && words.test(before)) {
+                return cited;
+            }
+        }
+        return List.of();
+    }
+
     private static void marks(Cell cell, Set<String> marks) {
         StringBuilder before = new StringBuilder();
         for (Piece piece : cell.pieces()) {
-            boolean raised = piece.size() < 0.8 * cell.size() && piece.y() < cell.y() - 0.05 * cell.size();
+            boolean raised = Cell.isRaised(piece, cell.y(), cell.size());
             boolean power = POWER.matcher(before).matches();
             if (raised && !power && !before.isEmpty()) {
                 Matcher each = Pattern.compile("[*†‡§]+|[1-9a-e]").matcher(piece.text());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.SheetReading.Found;
 import reglet.reading.words.Plain;
@@ -19,7 +20,12 @@ final class TableTitles {
         + "|specification|test result)(?: \\d+)?");
 
     private final Map<Found, String> titles = new IdentityHashMap<>();
+    private final Models models;
     private String title = "";
+
+    TableTitles(Models models) {
+        this.models = models;
+    }
 
     /** The title of the table that is read; "" outside tables. */
     void title(String next) {
@@ -42,7 +48,7 @@ final class TableTitles {
         }
     }
 
-    /** The same values, those under titles of their own as of models. */
+    /** The same values, those under titles of their own as of models, those under titles that name some models as of these. */
     List<Found> named(List<Found> found) {
         Set<String> several = new HashSet<>();
         for (Found one : found) {
@@ -53,7 +59,11 @@ final class TableTitles {
                 several.add(own);
             }
         }
-        return found.stream().map(one -> several.contains(titles.getOrDefault(one, "")) && one.model().isEmpty()
-            ? one.of(titles.get(one)) : one).toList();
+        // "Other test data, OW-140 only" says whose they are
+        return found.stream().flatMap(one -> {
+            List<String> named = one.model().isEmpty() ? models.some(titles.getOrDefault(one, "")) : List.of();
+            return !named.isEmpty() ? named.stream().map(one::of) : Stream.of(one.model().isEmpty() && several.contains(titles
+                .getOrDefault(one, "")) ? one.of(titles.get(one)) : one);
+        }).toList();
     }
 }

@@ -32,6 +32,7 @@ import reglet.reading.words.Reading.Read;
 public final class Taken {
     /** A value less sure than this is not shown as one. */
     public static final double LEAST_CONFIDENCE = 0.5;
+    private static final Pattern TYPE = Pattern.compile("(?i)type \\w{1,3}");
     private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*(?:not|never|not yet) (?:been )?(?:tested|run|evaluated)\\b.*");
     private static final Pattern SALT = Pattern.compile("(?i)\\bsalt[ -](?:spray|fog)");
     private static final double HIDDEN = 0.6;
@@ -49,7 +50,8 @@ public final class Taken {
     private final Bounds bounds;
     private final Pieces pieces;
     private final Footnotes footnotes;
-    private final Findings findings = new Findings();
+    private final Models models;
+    private final Findings findings;
     private final List<Unread> unread = new ArrayList<>();
     private final Set<String> headed = new LinkedHashSet<>();
     private Layout layout;
@@ -59,7 +61,10 @@ public final class Taken {
     private boolean others;
     private Cell labelled;
 
-    public Taken(Component component, Citations citations, Reading reading, Sections sections, Bounds bounds, Footnotes footnotes) {
+    public Taken(Component component, Citations citations, Reading reading, Sections sections, Bounds bounds, Footnotes footnotes,
+            Models models) {
+        this.models = models;
+        this.findings = new Findings(models);
         this.bounds = bounds;
         this.pieces = new Pieces(component, reading, bounds);
         this.footnotes = footnotes;
@@ -71,9 +76,14 @@ public final class Taken {
 
     public void page(Layout next) {
         layout = next;
-        findings.title("");
+        ended();
         topics.page();
         elsewhere = false;
+    }
+
+    /** The tables and lists of a page have been read. */
+    public void ended() {
+        findings.ended();
     }
 
     public Layout layout() {
@@ -89,24 +99,28 @@ public final class Taken {
     /** The row that is read next: it may head others. */
     public void row(Line row) {
         topics.row(row);
-        elsewhere = false;
+        findings.row(row);
+        anywhere();
         labelled = null;
     }
 
     /** What is taken down next says something of the product wherever it stands. */
     public void anywhere() {
         elsewhere = false;
+        findings.words("");
     }
 
     /** The label of the values that are taken down next. */
     public void labelled(Cell label) {
         labelled = label;
+        findings.words(label.text());
         elsewhere = topics.elsewhere(label, false) || others;
     }
 
     /** The sentence whose values are taken down next. */
     public void running(Cell sentence) {
         labelled = sentence;
+        findings.words(sentence.text());
         elsewhere = topics.elsewhere(sentence, true);
     }
 
@@ -157,8 +171,8 @@ public final class Taken {
     }
 
     /** Notes the models that head the columns of a table, of which it may say nothing that can be read. */
-    public void headed(List<String> models) {
-        headed.addAll(models);
+    public void headed(List<String> names) {
+        names.forEach(name -> headed.add(models.own(name)));
     }
 
     public Set<String> headed() {
@@ -186,7 +200,7 @@ public final class Taken {
     /** Takes down a value; false when there is none or it can't be understood. */
     public boolean quietly(Label label, String written, Cell cell, Around around) {
         String text = Bare.of(cell, citations.in(cell.text()));
-        if (text.isEmpty() || Reading.isMissing(text)) {
+        if (text.isEmpty() || Reading.isMissing(label, text)) {
             return false;
         }
         if (several(label, written, cell, around)) {
@@ -194,7 +208,7 @@ public final class Taken {
         }
         Property first = null;
         for (Property property : label.properties()) {
-            if (isOfOther(property, cell.text(), text)) {
+            if (TYPE.matcher(text).matches() && Citations.areOfOthers(property, citations.in(cell.text()))) {
                 continue;
             }
             Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit() : label.unit());
@@ -217,14 +231,6 @@ public final class Taken {
         }
         String unrepeated = Bare.unrepeated(label, written, text);
         return !unrepeated.equals(text) && part(pieces.unrepeated(label, cell, unrepeated, around), label, written, around);
-    }
-
-    /** "D226 Type I" is no type by the standard that a property is classified by. */
-    private boolean isOfOther(Property property, String written, String bare) {
-        String asked = property.method().standard();
-        List<Citation> cited = asked.isEmpty() || !bare.matches("(?i)type \\w{1,3}") ? List.of() : citations.in(written);
-        return !cited.isEmpty() && cited.stream().noneMatch(one -> one.name().startsWith(asked)) && cited.stream().allMatch(one -> one
-            .name().startsWith("ASTM"));
     }
 
     /** "Staining | Not tested" answers whether it was tested; false where nobody asks that. */
@@ -262,7 +268,7 @@ public final class Taken {
     /** Takes down a value, or that it can't be understood. */
     public boolean value(Label label, String written, Cell cell, Around around) {
         String text = Bare.of(cell, citations.in(cell.text()));
-        if (text.isEmpty() || Reading.isMissing(text)) {
+        if (text.isEmpty() || Reading.isMissing(label, text)) {
             return false;
         }
         if (quietly(label, written, cell, around)) {
@@ -313,14 +319,15 @@ public final class Taken {
         List<Citation> noted = around.methods().isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
         // how long a coat stands salt spray isn't what shows which it is
         boolean endures = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
-        Optional<Citation> method = endures ? Optional.empty() : method(property, noted.isEmpty() ? around.methods() : noted);
+        Optional<Citation> method = endures ? Optional.empty() : Citations.asked(property, noted.isEmpty() ? around.methods()
+            : noted);
         SheetValue value = new SheetValue(path(property), read.value(), StatedSense.of(property, label, read, around),
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);
         boolean another = sections.elsewhere(layout, cell, component.id());
         double confidence = Math.round(100 * around.share() * label.quality() * read.quality() * (cell.hidden() ? HIDDEN : 1)
             * (elsewhere || another ? ELSEWHERE : 1) * (noted.isEmpty() ? 1 : BY_NOTE)) / 100.0;
-        findings.add(new Found(value, written.replaceAll("\\s+", " ").strip(), around.model().replaceAll("\\s+", " ").strip(), confidence,
+        findings.add(new Found(value, written.replaceAll("\\s+", " ").strip(), around.model(), confidence,
             another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
                 : read.doubt()));
     }
@@ -333,14 +340,6 @@ public final class Taken {
     /** Gives the amounts of a property on a page, where none stands with a standard of its own, the one that a note names for them. */
     public void by(Property property, int page, Citation citation) {
         findings.by(path(property), page, citation);
-    }
-
-    /** Of several standards the one that the pack asks for, else the first. */
-    private static Optional<Citation> method(Property property, List<Citation> methods) {
-        String asked = property.method().standard();
-        return methods.stream().filter(citation -> !asked.isEmpty() && citation.name().equals(asked + " " + property.method().part()))
-            .findFirst().or(() -> methods.stream().filter(citation -> !asked.isEmpty() && citation.name().startsWith(asked)).findFirst())
-            .or(() -> methods.stream().findFirst());
     }
 
     public void unread(Cell cell, Cell label, String why) {

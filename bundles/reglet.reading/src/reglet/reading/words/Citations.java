@@ -214,4 +214,19 @@ public final class Citations {
         String asked = property.method().standard();
         return cited.stream().filter(citation -> !asked.isEmpty() && citation.name().startsWith(asked)).toList();
     }
+
+    /** Whether a type is one by standards other than that by which a property is classified: "D226 Type I". */
+    public static boolean areOfOthers(Property property, List<Citation> cited) {
+        String asked = property.method().standard();
+        return !asked.isEmpty() && !cited.isEmpty() && cited.stream().allMatch(one -> !one.name().startsWith(asked)
+            && one.name().startsWith("ASTM"));
+    }
+
+    /** Of several standards the one that the pack asks for, else the first. */
+    public static Optional<Citation> asked(Property property, List<Citation> methods) {
+        String asked = property.method().standard();
+        return methods.stream().filter(citation -> !asked.isEmpty() && citation.name().equals(asked + " " + property.method().part()))
+            .findFirst().or(() -> methods.stream().filter(citation -> !asked.isEmpty() && citation.name().startsWith(asked)).findFirst())
+            .or(() -> methods.stream().findFirst());
+    }
 }

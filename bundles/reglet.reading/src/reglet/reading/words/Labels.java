@@ -35,7 +35,15 @@ public final class Labels {
     /** What stands last between commas. */
     private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
-    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:(?:min|max)\\.?|(?:at )?(?:least|most))\\s*");
+    private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:(?:min|max)\\.?|(?:at )?(?:least|most)|not? (?:less|more) than"
+        + "|not (?:under|over)"
+        + "|up to)\\s*");
+    /** "Application temperature, minimum": whatever the pack asks for, also where it knows the whole as a name. */
+    private static final Pattern SENSE_LAST = Pattern.compile("(?i).*, *(?:minimum|maximum|at least|at most"
+        + "|not? (?:less|more) than|up to)\\s*");
+    /** "24-hour cold water absorption", "28 day shear bond". */
+    private static final Pattern TIMED = Pattern.compile("(?i)^\\W*(?:after )?\\d+[ -]?(?:h|hr|hour|d|day|week|month|cycle)s?\\.?[ ,-]+"
+        + "(?=\\p{L})");
     /** "Max. length": a limit on lengths, and no name such as "maximum face dimension". */
     private static final Pattern ABBREVIATED = Pattern.compile("(?i)(?:max|min)\\.\\s");
     /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
@@ -49,6 +57,7 @@ public final class Labels {
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final int LONGEST_MISSPELT = 50;
     private static final double MISSPELT = 0.8;
+    private static final double TIMED_SHARE = 0.97;
     private static final double BY_METHOD = 0.82;
 
     private final Component component;
@@ -78,8 +87,8 @@ public final class Labels {
 
     /** What a label says; empty when it names no property of the component. */
     public Optional<Label> read(String written) {
-        return seen.computeIfAbsent(written, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> sided(one)).or(() ->
-            misspelt(one)));
+        return seen.computeIfAbsent(written, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one))
+            .or(() -> sided(one)).or(() -> misspelt(one)));
     }
 
     /**
@@ -128,6 +137,13 @@ public final class Labels {
     private Optional<Label> noted(String written) {
         Matcher mark = NOTED.matcher(written);
         return mark.find() ? find(mark.replaceFirst("")) : Optional.empty();
+    }
+
+    /** What was measured after some time is what is measured: "5-hour boil absorption". */
+    private Optional<Label> timed(String written) {
+        Matcher time = TIMED.matcher(written);
+        return time.find() ? find(written.substring(time.end())).map(label -> new Label(label.properties(), label.quality() * TIMED_SHARE,
+            label.unit(), label.sense(), label.methods())) : Optional.empty();
     }
 
     /** "Height × length, in." above "4–12 × 6–20": that side which is asked for. */
@@ -199,9 +215,10 @@ public final class Labels {
             whole = new StringBuilder(bare);
         }
         int comma = bare.lastIndexOf(",");
-        if (unit.isEmpty() && comma > 0 && !SENSE.matcher(bare.substring(comma + 1)).matches() && UnitSpelling.isUnit(bare.substring(comma
-            + 1))) {
-            unit = bare.substring(comma + 1).strip();
+        String behind = unit.isEmpty() && comma > 0 ? bare.substring(comma + 1).strip() : "";
+        boolean thermal = THERMAL.matcher(behind).matches();
+        if (thermal || !SENSE.matcher(behind).matches() && UnitSpelling.isUnit(behind)) {
+            unit = thermal ? "" : behind;
             bare.setLength(comma);
             whole = new StringBuilder(bare);
         }
@@ -235,7 +252,8 @@ public final class Labels {
                 || !names.of(Plain.of(match.group(1))).isEmpty()) ? 0.97 : 0))
             .filter(label -> label.quality() > 0)
             .map(label -> new Label(label.properties(), label.quality(), hint, label.sense().or(() -> sense
-                .filter(one -> label.properties().stream().allMatch(property -> property.compare() == one))), methods));
+                .filter(one -> label.properties().stream().anyMatch(property -> property.compare() == one)))
+                .or(() -> SENSE_LAST.matcher(text).matches() ? PropertyNames.sense(Plain.of(text)) : Optional.empty()), methods));
     }
 
     /** Takes a unit of two or three words off the end: "Weight lbs / sq. yd."; "" when there is none. */
@@ -314,6 +332,6 @@ public final class Labels {
 
     /** "Total thickness (36 mil compound, 4 mil film)": figures that make up the value, or say how it was measured. */
     private static boolean isRemark(String words) {
-        return words.matches(".*\\d.*\\s.*") && !words.contains(":");
+        return words.matches(".*\\d.*\\s.*|(?i)(?:if|when|where|as) .*|option(?:al)?|nominal|typical|approx\\.?") && !words.contains(":");
     }
 }

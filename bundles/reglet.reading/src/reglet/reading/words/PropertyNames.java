@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 
 import reglet.model.Compare;
 import reglet.model.Component;
+import reglet.model.Dimension;
 import reglet.model.Property;
 
 /** The names of a component's properties: which of them some words in one spelling are, with or without words that change nothing. */
@@ -36,8 +37,17 @@ public final class PropertyNames {
         + "|received|original|unaged|md|cd|individual|unprimed"
         + "|primed|hg|wc|"
         + "mil|inch|in|mm|dft|measured|under|installed|density|pcf|kpa|pass|number|no|year|month|week|cement|specimens|lab"
-        + "|laboratory|faced|foam"
-        + "|core|dynamic|less|excluding|excl|including|incl|release|liners|backing");
+        + "|laboratory|faced|foam|mass|loss|impervious|proc|temperature|deformation|yield|applied"
+        + "|white|vinyl|plastic|pvc|steel|galvanized|copper|precast|stucco|plaster|eifs|bare|clay|bonded"
+        + "|core|ga|gage|gauge|manufactured|natural|thin|dynamic|less|excluding|excl|including|incl|release|liners|backing");
+
+    /** Words that say that a value is the least: of a name alone where they stand by themselves or last. */
+    private static final Pattern LEAST = Pattern.compile("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least|(?:.* )?(?:at least"
+        + "|not? (?:less|thinner|shorter|lower) than|not (?:under|below)|lowest)(?: .*)?");
+    private static final Pattern MOST = Pattern.compile("(?:.* )?(?:max(?:imum)?|greatest)(?: .*)?|(?:at )?most|(?:.* )?(?:at most"
+        + "|not? (?:more|thicker|longer|greater|higher|wider) than|not (?:over|above|exceeding|to exceed)|up to)(?: .*)?");
+
+    private static final Pattern EXTREME = Pattern.compile("\\b(?:longest|lowest|highest|least|most|greatest|largest|smallest)\\b");
 
     private final Map<String, List<Property>> names = new LinkedHashMap<>();
     private final Map<String, List<Property>> turned = new HashMap<>();
@@ -109,10 +119,12 @@ public final class PropertyNames {
         if (plain.isEmpty()) {
             return Optional.empty();
         }
-        if (names.containsKey(plain)) {
-            return Optional.of(new Label(names.get(plain), quality, "", Optional.empty(), List.of()));
-        }
         Optional<Compare> sense = sense(plain);
+        if (names.containsKey(plain)) {
+            // "minimum application temperature" and "maximum face dimension" are what is asked for, and no limit of it
+            return Optional.of(new Label(names.get(plain), quality, "", sense.filter(one -> names.get(plain).stream().noneMatch(
+                PropertyNames::isExtreme)), List.of()));
+        }
         String without = List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word)).reduce((a, b) -> a + " " + b).orElse("");
         if (names.containsKey(without)) {
             return Optional.of(new Label(names.get(without), quality * 0.97, "", sense, List.of()));
@@ -128,6 +140,12 @@ public final class PropertyNames {
             own)))).map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
     }
 
+    /** Whether a property is itself the least or the most of something. */
+    private static boolean isExtreme(Property property) {
+        return property.type().unit().filter(unit -> unit.dimension() == Dimension.TEMPERATURE).isPresent()
+            || EXTREME.matcher(property.label()).find();
+    }
+
     /** The words that say something, in the order of the alphabet. */
     private static String sorted(String plain, Set<String> without) {
         return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !without.contains(word)).sorted()
@@ -136,8 +154,8 @@ public final class PropertyNames {
 
     /** The sense that words in one spelling state: "minimum thickness". */
     static Optional<Compare> sense(String plain) {
-        boolean least = plain.matches("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least");
-        boolean most = plain.matches("(?:.* )?max(?:imum)?(?: .*)?|(?:at )?most");
+        boolean least = LEAST.matcher(plain).matches();
+        boolean most = MOST.matcher(plain).matches();
         return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);
     }
 }

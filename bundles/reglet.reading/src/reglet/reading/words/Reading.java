@@ -39,6 +39,7 @@ public final class Reading {
     private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×–-]+[)\\]]\\s*$");
     /** "40 °F to 100 °F. Install at mid-range of the movement". */
     private static final Pattern SENTENCE = Pattern.compile("(?<=[\\p{L}\\d%°\")])\\.\\s+(?=\\p{Lu}\\p{Ll}+ \\p{Ll})");
+    private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*not (?:been )?(?:tested|determined)\\b.*");
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
         + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
@@ -61,6 +62,16 @@ public final class Reading {
     public Reading(Vocabulary vocabulary, Component component) {
         this.vocabulary = vocabulary;
         this.words = new WordReader(vocabulary, component);
+    }
+
+    /** "Staining | not tested" answers whether it has been tested. */
+    private static boolean isUntested(Property property, String text) {
+        return property.type().kind() == Kind.FLAG && property.name().endsWith("_tested") && UNTESTED.matcher(text).matches();
+    }
+
+    /** Whether a text says that there is no value of what a label names. */
+    public static boolean isMissing(Label label, String text) {
+        return isMissing(text) && label.properties().stream().noneMatch(property -> isUntested(property, text));
     }
 
     /** Whether a text says that there is no value. */
@@ -127,7 +138,7 @@ public final class Reading {
 
     private Optional<Read> fresh(Property property, String written, String unit) {
         String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)", ""));
-        if (text.isEmpty() || isMissing(text) || text.length() > 160) {
+        if (text.isEmpty() || isMissing(text) && !isUntested(property, text) || text.length() > 160) {
             return Optional.empty();
         }
         Optional<String> first = UnitSpelling.firstOf(unit);

@@ -21,15 +21,16 @@ final class WordReader {
     private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
         + "|included|provided|required|✓|✔)(?:\\s*[,"
         + ";.(–-].*)?\\s*", Pattern.DOTALL);
-    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not provided|fail|fails|failed"
-        + "|✗)(?:\\s*[,;.(–-].*)?\\s*",
+    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not needed|not provided"
+        + "|fail|fails|failed"
+        + "|✗)(?:\\s*[,;.(–—-].*)?\\s*",
         Pattern.DOTALL);
 
     /** "1/4" dia., 8" o.c.", "3/16 in. slots": an answer to whether there are any. */
     private static final Pattern HOLES = Pattern.compile("(?is)(?:[Ø⌀]|dia\\.?)?\\s*\\.?\\d[\\d./ -]*(?:in\\.?|mm|\"|″|inch)?.*?"
         + "(?:dia\\.?|diam\\.?|diameter|holes?|slots?"
         + "|round|o\\.c\\.?|oc|centers)(?![\\p{L}]).*");
-    private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–-]\\s*(?:pass|passes|passed"
+    private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–—-]\\s*(?:pass|passes|passed"
         + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
     /** "A118.4 (A118.15 with the admixture)": what it is only with something else in it. */
     private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
@@ -130,11 +131,20 @@ final class WordReader {
         if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
             return Optional.empty();
         }
+        if (property.type().kind() == Kind.FLAG && best.equals("yes") && !spelling.contains(" no ") && isDenied(property, plain)) {
+            return Optional.of(new Read(new Word("no"), Optional.empty(), WITH_MORE, ""));
+        }
         // "none on glass and aluminum" leaves open what else there is
         boolean partly = NONE.contains(spelling.strip()) && plain
             .matches(".* " + Pattern.quote(spelling.strip()) + " (?:on|for|to|over) .*");
         return Optional.of(new Read(new Word(best), Optional.empty(), partly ? property.type().kind() == Kind.FLAG ? PARTLY
             : OPEN : plain.equals(spelling) ? 1 : 0.93, ""));
+    }
+
+    /** "Polypropylene, no fabric": the thing itself is denied behind a word that could say that it is there. */
+    private boolean isDenied(Property property, String plain) {
+        return (plain.contains(" no ") || plain.contains(" without ")) && vocabulary.names(component.id() + "." + property.name()).stream()
+            .map(Plain::of).anyMatch(name -> plain.contains(" no " + name + " ") || plain.contains(" without " + name + " "));
     }
 
     /** "Painted aluminum 3003": two names that share a word are no two answers; both stand between blanks. */

@@ -19,6 +19,8 @@ import reglet.reading.words.Reading.Read;
 
 /** Reads an amount as a property's is written: in two systems of units, with a tolerance, an average or a limit beside it. */
 final class WrittenAmount {
+    /** m²·K/W in one h·ft²·°F/Btu (ASTM C168 and SI 10 give 0.1761). */
+    private static final double RSI = 0.1761;
     /** Flame spread and smoke in one: "15 / 280 (Class A)". */
     private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
     /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
@@ -129,7 +131,7 @@ final class WrittenAmount {
             double one = low(first.value());
             double two = low(other.value());
             if (Math.abs(two - one) > 0.06 * Math.max(Math.abs(one), Math.abs(two))
-                && dimension != Dimension.TEMPERATURE) {
+                && dimension != Dimension.TEMPERATURE && !areThermal(one, two)) {
                 return Optional.of(first.with(0.5, "The sheet states " + first.value().text() + " and " + other.value().text()
                     + ", which are not the same."));
             }
@@ -141,6 +143,11 @@ final class WrittenAmount {
             first = new Read(new Range(alone, alone), first.compare(), first.quality() * 0.9, first.doubt());
         }
         return Optional.of(doubt.isEmpty() ? first : first.with(0.8, doubt));
+    }
+
+    /** "6.3 (1.11)": a thermal resistance in both systems of units, of which neither is written behind the figures. */
+    private static boolean areThermal(double customary, double metric) {
+        return Math.abs(metric / customary - RSI) < 0.03 * RSI;
     }
 
     /** A value in one unit and, in parentheses or after a stroke, in another. */

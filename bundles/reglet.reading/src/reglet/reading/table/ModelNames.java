@@ -1,0 +1,99 @@
+package reglet.reading.table;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+import reglet.reading.page.Cell;
+import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
+import reglet.reading.page.Rows;
+import reglet.reading.value.Models;
+
+/** Finds what the models of a sheet are called, in columns such as "Item" beside "Catalog no.", whatever the sheet is about. */
+public final class ModelNames {
+    private static final double NEAR = 4;
+    /** A longer line between rows is a note below them. */
+    private static final int LONGEST = 45;
+    /** A number to order rows by, or the letter of a drawing. */
+    private static final Pattern ORDER = Pattern.compile("\\d{1,2}\\.?|\\p{L}");
+    /** A heading such as "Type" may stand for a name or for a property: beside a code it is no second name. */
+    private static final Pattern NAME = Pattern.compile("item|product|model|name|product name|part|designation|version");
+
+    private ModelNames() {
+    }
+
+    public static Models of(List<Layout> layouts) {
+        Models models = new Models();
+        List<ModelLists> lists = new ArrayList<>();
+        for (Layout layout : layouts) {
+            List<Line> rows = Rows.of(layout);
+            lists.addAll(ModelLists.of(rows));
+            for (int i = 0; i < rows.size(); i++) {
+                Line heading = rows.get(i);
+                List<Cell> heads = heading.cells().size() < 2 ? List.of() : heading.cells().stream().filter(cell -> HeadWords.MODEL
+                    .matcher(HeadWords.plain(cell)).matches()).toList();
+                if (!heads.isEmpty() && heads.size() < 3) {
+                    named(models, heads, rows.subList(i + 1, rows.size()), heading);
+                }
+            }
+        }
+        lists.stream().filter(list -> lists.stream().anyMatch(list::isLike)).forEach(list -> models.heads(list.heading()));
+        return models;
+    }
+
+    private static void named(Models models, List<Cell> heads, List<Line> below, Line heading) {
+        List<List<String>> names = new ArrayList<>();
+        double last = heading.y();
+        for (Line row : below) {
+            if (row.y() - last > NEAR * row.size() || row.y() <= last) {
+                break;
+            }
+            List<String> own = heads.stream().map(head -> under(row, head, heading)).flatMap(Optional::stream).toList();
+            if (own.size() == heads.size() && row.cells().size() > 1) {
+                names.add(own);
+            } else if (row.cells().size() > 1 || row.text().length() > LONGEST) {
+                break;
+            }
+            last = row.y();
+        }
+        List<String> first = names.stream().map(own -> own.get(0)).toList();
+        if (heads.size() == 1) {
+            first.forEach(models::name);
+            return;
+        }
+        List<String> second = names.stream().map(own -> own.get(1)).toList();
+        boolean each = first.size() > 1 && areDistinct(first) && areDistinct(second);
+        boolean named = NAME.matcher(HeadWords.plain(heads.get(0))).matches() || NAME.matcher(HeadWords.plain(heads.get(1))).matches();
+        if (!each || !named) {
+            return;
+        }
+        boolean ordered = first.stream().allMatch(name -> ORDER.matcher(name).matches());
+        for (int i = 0; i < first.size(); i++) {
+            models.alias(ordered ? first.get(i) : second.get(i), ordered ? second.get(i) : first.get(i));
+        }
+    }
+
+    private static boolean areDistinct(List<String> names) {
+        return new HashSet<>(names).size() == names.size();
+    }
+
+    /** What stands in a row right below a heading, nearer to it than to the others. */
+    private static Optional<String> under(Line row, Cell head, Line heading) {
+        return row.cells().stream().filter(cell -> heading.cells().stream().min((one, other) -> Double.compare(away(cell, one),
+            away(cell, other))).orElseThrow() == head).map(cell -> cell.text().replaceAll("\\s+", " ").strip())
+            .filter(name -> !isTick(name) && !TableStart.shortEnough(name).isEmpty()).findFirst();
+    }
+
+    /** A box to tick in front of a row. */
+    private static boolean isTick(String text) {
+        return text.chars().noneMatch(Character::isLetterOrDigit);
+    }
+
+    private static double away(Cell cell, Cell head) {
+        return Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()), Math.abs(cell.middle()
+            - head.middle())));
+    }
+}
