@@ -32,6 +32,7 @@ import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -217,6 +218,29 @@ class WallTest {
         await("it is gone", () -> !Files.exists(job.resolve("walls/W3.yaml")));
         press('z', SWT.CTRL);
         await("undo brings it back", () -> text(job.resolve("walls/W3.yaml")).contains("title: Stair tower"));
+    }
+
+    @Test
+    void thirtyWallTypesStandBesideEachOtherWithWhatEachHas() throws IOException {
+        lookAtAllWalls();
+        String all = "W1, W2";
+        for (int i = 3; i <= 30; i++) {
+            Files.copy(job.resolve("walls/W2.yaml"), job.resolve("walls/W" + i + ".yaml"));
+            all += ", W" + i;
+        }
+        Files.writeString(job.resolve("job.yaml"), text(job.resolve("job.yaml")).replace("walls: [W1, W2]", "walls: [" + all + "]"));
+        Hands.open(job);
+        lookAtAllWalls();
+        await("all stand there", () -> ui(() -> ((Table) Hands.control("All wall types")).getColumnCount()) == 32
+            && rows("All wall types").stream().noneMatch(row -> row.endsWith(" | ")));
+        List<String> heads = ui(() -> Arrays.stream(((Table) Hands.control("All wall types")).getColumns()).map(TableColumn::getText)
+            .toList());
+        for (int i = 1; i <= 30; i++) {
+            assertTrue(heads.get(i).replace("● ", "").startsWith("W" + i + " "), heads.toString());
+        }
+        String[] lath = rows("All wall types").stream().filter(row -> row.startsWith("Lath |")).findFirst().orElseThrow().split(" \\| ");
+        assertFalse(lath[2].isBlank(), String.join("|", lath));
+        assertEquals(lath[2], lath[30], "the last is as the one that it was copied from");
     }
 
     private void lookAtFacts() {

@@ -329,10 +329,15 @@ final class Columns {
         return nearest > reach ? Optional.empty() : Optional.ofNullable(best);
     }
 
+    /** How far a cell's start, middle or end is from that of a heading, whichever is nearest. */
+    static double edges(Cell cell, Cell head) {
+        return Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()),
+            Math.abs(cell.middle() - head.middle())));
+    }
+
     /** How far a cell is from a heading: by its start, its middle or its end, for columns may be set in any of these ways. */
     private static double away(Cell cell, Cell head) {
-        double edges = Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()),
-            Math.abs(cell.middle() - head.middle())));
+        double edges = edges(cell, head);
         double overlap = Math.min(cell.right(), head.right()) - Math.max(cell.left(), head.left());
         return overlap > 0 ? edges * 0.3 : edges;
     }

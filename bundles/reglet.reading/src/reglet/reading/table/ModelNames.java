@@ -82,18 +82,13 @@ public final class ModelNames {
 
     /** What stands in a row right below a heading, nearer to it than to the others. */
     private static Optional<String> under(Line row, Cell head, Line heading) {
-        return row.cells().stream().filter(cell -> heading.cells().stream().min((one, other) -> Double.compare(away(cell, one),
-            away(cell, other))).orElseThrow() == head).map(cell -> cell.text().replaceAll("\\s+", " ").strip())
+        return row.cells().stream().filter(cell -> heading.cells().stream().min((one, other) -> Double.compare(Columns.edges(cell, one),
+            Columns.edges(cell, other))).orElseThrow() == head).map(cell -> cell.text().replaceAll("\\s+", " ").strip())
             .filter(name -> !isTick(name) && !TableStart.shortEnough(name).isEmpty()).findFirst();
     }
 
     /** A box to tick in front of a row. */
     private static boolean isTick(String text) {
         return text.chars().noneMatch(Character::isLetterOrDigit);
-    }
-
-    private static double away(Cell cell, Cell head) {
-        return Math.min(Math.abs(cell.left() - head.left()), Math.min(Math.abs(cell.right() - head.right()), Math.abs(cell.middle()
-            - head.middle())));
     }
 }
