@@ -14,6 +14,8 @@ import org.eclipse.ui.PlatformUI;
 
 import reglet.model.Component;
 import reglet.model.Option;
+import reglet.workbench.alternates.AlternatesView;
+import reglet.workbench.help.HelpView;
 import reglet.workbench.section.SectionView;
 import reglet.workbench.sheets.ComparisonView;
 import reglet.workbench.sheets.SheetHandlers;
@@ -28,7 +30,7 @@ final class WindowFlows {
     /** Milliseconds until all that follows a step has been worked out and painted. */
     private static final int SETTLED = 400;
     private static final List<String> VIEWS = List.of(FactsView.ID, WallsView.ID, WallView.ID, DetailsView.ID, WorksheetsView.ID,
-        IssuesView.ID, SectionView.ID);
+        IssuesView.ID, AlternatesView.ID, HelpView.ID, SectionView.ID);
     private final Session session;
     private final Path folder;
     private final Component lath;
@@ -62,15 +64,17 @@ final class WindowFlows {
         watch(waits, "undo and redo", this::undo);
         watch(waits, "another component", this::components);
         watch(waits, "another view", this::views);
+        watch(waits, "the section in the width of a page", this::page);
         watch(waits, "typing in the section", this::typing);
         watch(waits, "a data sheet and its pages", this::sheet);
         watch(waits, "opening the job", this::open);
     }
 
-    /** Once unwatched, for code that never ran is slow on every machine; then watched. */
+    /** What is done for the first time in a session loads code and makes views; then it is done once more. */
     private void watch(Waits waits, String name, Step step) throws Exception {
-        waits.begin(name + ", first");
+        waits.begin(name + ", the first time");
         step.take();
+        waits.end(size);
         waits.begin(name);
         step.take();
         waits.end(size);
@@ -131,10 +135,17 @@ final class WindowFlows {
         }
     }
 
+    private void page() throws Exception {
+        for (String perspective : List.of(WritePerspective.ID, DraftPerspective.ID)) {
+            onWindow(() -> PlatformUI.getWorkbench().showPerspective(perspective, window()));
+            Thread.sleep(1000);
+        }
+    }
+
     private void typing() throws Exception {
         onWindow(() -> {
             window().getShell().forceActive();
-            show(SectionView.ID);
+            window().getActivePage().showView(SectionView.ID).setFocus();
         });
         // a letter begins writing in the paragraph in which the keyboard stands
         for (char letter : "water and mortar".toCharArray()) {

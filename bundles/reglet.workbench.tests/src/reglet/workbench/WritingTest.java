@@ -208,4 +208,18 @@ class WritingTest {
         press('4', SWT.CTRL);
         await("and the section another", () -> isShown("Section") && text().isFocusControl());
     }
+
+    @Test
+    void whoWritesKeepsTheKeyboardOnTheWayToTheWidthOfAPageAndBack() throws IOException {
+        open("");
+        stand(WATER);
+        press('4', SWT.CTRL, SWT.SHIFT);
+        await("the section is wide", () -> !isShown("Build-up, inside to outside") && isShown("Section") && text().isFocusControl());
+        press('d', SWT.CTRL, SWT.SHIFT);
+        await("the wall stands beside it", () -> isShown("Build-up, inside to outside") && isShown("Section"));
+        await("the keyboard is still there", () -> text().isFocusControl(), () -> Workbench.display().getFocusControl());
+        letters("S");
+        await("a letter opens the paragraph", () -> editor().startsWith("Text of 2."));
+        press(SWT.ESC);
+    }
 }

@@ -19,6 +19,8 @@ import reglet.workbench.settings.Appearance;
 
 /** Sets the window up: what it shows of the platform, its title and its status line. */
 final class Advisor extends WorkbenchAdvisor {
+    /** Milliseconds. */
+    private static final long CLASSES_AFTER = 1000;
     private final Session session;
     private final Appearance appearance;
     private final Runnable opened;
@@ -44,6 +46,8 @@ final class Advisor extends WorkbenchAdvisor {
     public void postStartup() {
         appearance.follow(PlatformUI.getWorkbench().getService(IThemeEngine.class), session::showAnew);
         session.started();
+        // behind what the person waits for
+        new ClassesAhead().schedule(CLASSES_AFTER);
         opened.run();
     }
 

@@ -47,25 +47,36 @@ public abstract class Part extends ViewPart implements Session.Listener {
         ((StackLayout) stack.getLayout()).topControl = emptyPage;
         OwnTurn.of(getSite().getWorkbenchWindow(), stack);
         if (session.isStarted()) {
-            // the platform takes its time to make room for a view: its controls are made in another turn, and filled in a third
+            // the platform takes its time to make room for a view: its controls are made, filled and laid out in turns of their own
             Ui.later(page, () -> {
                 fill(page);
-                Ui.later(page, this::follow);
+                Ui.later(page, () -> {
+                    stack.setLayoutDeferred(true);
+                    follow();
+                    Ui.later(page, () -> {
+                        stack.setLayoutDeferred(false);
+                        filled();
+                    });
+                });
             });
         } else {
             fill(page);
             follow();
+            filled();
         }
     }
 
     private void follow() {
-        filled = true;
         session.catchUp();
         session.listen(this);
         jobChanged();
         focusChanged();
         // it may have its size already, from before there was anything in it
         page.layout();
+    }
+
+    private void filled() {
+        filled = true;
         if (getSite().getPage().getActivePart() == this) {
             setFocus();
         }

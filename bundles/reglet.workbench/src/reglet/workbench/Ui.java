@@ -4,6 +4,7 @@ import org.eclipse.jface.layout.PixelConverter;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -27,6 +28,8 @@ public final class Ui {
     private static Font measured;
 
     private static final String STRONG = "reglet.strong";
+    /** The platform's name of what keeps a widget out of its style sheets. */
+    private static final String UNSTYLED = "org.eclipse.e4.ui.css.disabled";
     private static final double USUAL_HEIGHT = 10;
     private static final double USUAL_DPI = 96;
 
@@ -97,6 +100,14 @@ public final class Ui {
             measured = font;
         }
         return measure.convertWidthInCharsToPixels(count);
+    }
+
+    /** A table that fills and measures its lines when they come in sight: for very many lines or columns. */
+    public static TableViewer filledInSight(Composite parent, int style) {
+        TableViewer viewer = new TableViewer(parent, style | SWT.VIRTUAL);
+        // the platform would keep each line that ever came in sight and ask it when the theme changes, though the toolkit has let it go
+        viewer.getTable().addListener(SWT.SetData, event -> event.item.setData(UNSTYLED, Boolean.TRUE));
+        return viewer;
     }
 
     /** Whether a control, or one in it, has the keyboard. */

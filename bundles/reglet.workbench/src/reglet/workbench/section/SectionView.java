@@ -289,8 +289,13 @@ public final class SectionView extends Part implements Writing.Page {
         }
         redraw();
         show();
-        mark(!same);
-        follow();
+        if (same) {
+            follow();
+        } else {
+            // a text measures all that stands above what is brought in sight
+            Ui.later(text, () -> mark(true));
+            Ui.later(text, this::follow);
+        }
         if (steps.drawn()) {
             written.bring(here);
         }

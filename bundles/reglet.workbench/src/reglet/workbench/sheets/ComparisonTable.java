@@ -26,8 +26,6 @@ import reglet.workbench.sheets.Compared.Line;
 /** Requirements as rows. Candidates have a column each; Left and Right move from one to the next. */
 final class ComparisonTable {
     static final String NAME = "Requirements and what is shown";
-    /** The platform's name of what keeps a widget out of its style sheets. */
-    private static final String UNSTYLED = "org.eclipse.e4.ui.css.disabled";
     private static final String FOCUS = "● ";
     /** Columns before those of the candidates. */
     private static final int BEFORE = 3;
@@ -41,13 +39,10 @@ final class ComparisonTable {
     ComparisonTable(Composite parent, Runnable looked) {
         this.looked = looked;
         // a job of fifty wall types has a thousand lines: those that come in sight are filled
-        viewer = new TableViewer(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL | SWT.BORDER | SWT.NO_SEARCH
-            | SWT.VIRTUAL);
+        viewer = Ui.filledInSight(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL | SWT.BORDER | SWT.NO_SEARCH);
         Table table = Ui.named(viewer.getTable(), NAME);
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
-        // the platform would keep each line that ever came in sight and ask it when the theme changes, though the toolkit has let it go
-        table.addListener(SWT.SetData, event -> event.item.setData(UNSTYLED, Boolean.TRUE));
         Columns.lastFills(table);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(viewer);

@@ -1,17 +1,20 @@
 package reglet.workbench.sheets;
 
 import java.nio.file.Path;
+import java.util.function.Consumer;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.WorkbenchException;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 import reglet.workbench.Part;
 import reglet.workbench.ReviewPerspective;
+import reglet.workbench.Ui;
 
 /** What the commands on data sheets and on the comparison do; each brings its view to the front. */
 public final class SheetHandlers {
@@ -20,31 +23,36 @@ public final class SheetHandlers {
 
     /** Opens a data sheet in its view. */
     public static void openSheet(IWorkbenchWindow window, Path file) {
-        try {
-            SheetsView view = (SheetsView) shown(window, SheetsView.ID);
-            view.onceFilled(() -> view.open(file));
-        } catch (WorkbenchException unavailable) {
-            throw new IllegalStateException(unavailable);
-        }
+        inFront(window, SheetsView.ID, SheetsView.class, view -> view.open(file));
     }
 
     /** Compares a submittal in the view for it. */
     public static void compare(IWorkbenchWindow window, String submittal) {
+        inFront(window, ComparisonView.ID, ComparisonView.class, view -> view.compare(submittal));
+    }
+
+    /** Brings a view to the front where it has room, in the perspective for reviewing, and does something with it once it is filled. */
+    private static <V extends Part> void inFront(IWorkbenchWindow window, String id, Class<V> type, Consumer<V> work) {
+        Runnable front = () -> {
+            try {
+                V view = type.cast(window.getActivePage().showView(id));
+                view.onceFilled(() -> work.accept(view));
+            } catch (PartInitException unavailable) {
+                throw new IllegalStateException(unavailable);
+            }
+        };
+        IViewPart there = window.getActivePage().findView(id);
+        if (there != null && window.getActivePage().isPartVisible(there)) {
+            front.run();
+            return;
+        }
         try {
-            ComparisonView view = (ComparisonView) shown(window, ComparisonView.ID);
-            view.onceFilled(() -> view.compare(submittal));
+            window.getWorkbench().showPerspective(ReviewPerspective.ID, window);
         } catch (WorkbenchException unavailable) {
             throw new IllegalStateException(unavailable);
         }
-    }
-
-    /** A view in front, where it has room. */
-    private static IViewPart shown(IWorkbenchWindow window, String id) throws WorkbenchException {
-        IViewPart there = window.getActivePage().findView(id);
-        if (there == null || !window.getActivePage().isPartVisible(there)) {
-            window.getWorkbench().showPerspective(ReviewPerspective.ID, window);
-        }
-        return window.getActivePage().showView(id);
+        // the platform takes its time for each of both
+        Ui.later(window.getShell(), front);
     }
 
     /** Shows a view where it has room: in the perspective for reviewing. */
@@ -59,13 +67,8 @@ public final class SheetHandlers {
 
         @Override
         public final Object execute(ExecutionEvent event) throws ExecutionException {
-            try {
-                V view = type.cast(shown(HandlerUtil.getActiveWorkbenchWindowChecked(event), id));
-                view.onceFilled(() -> on(view));
-                return null;
-            } catch (WorkbenchException unavailable) {
-                throw new ExecutionException("the view can't be shown", unavailable);
-            }
+            inFront(HandlerUtil.getActiveWorkbenchWindowChecked(event), id, type, this::on);
+            return null;
         }
 
         abstract void on(V view);

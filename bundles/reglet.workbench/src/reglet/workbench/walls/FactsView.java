@@ -210,7 +210,8 @@ public final class FactsView extends Part {
             table.getTable().setRedraw(true);
         }
         select(rows);
-        facts();
+        // the most to lay out: when the rest stands
+        Ui.later(table.getTable(), this::facts);
     }
 
     /** The meeting that the finding in focus stands at, else the row chosen. */

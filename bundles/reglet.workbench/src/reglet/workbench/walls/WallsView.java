@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 
 import reglet.desk.Saving;
@@ -41,6 +42,8 @@ public final class WallsView extends Part {
     private static final String ALL = "all other wall types";
     /** Columns that are made in one turn of the window's thread. */
     private static final int AT_A_TIME = 12;
+    /** Milliseconds after which they have been painted. */
+    private static final int PAINTED = 20;
     private TableViewer table;
     private WhenSeen seen;
     private Label legend;
@@ -60,7 +63,8 @@ public final class WallsView extends Part {
         GridLayoutFactory.swtDefaults().applyTo(page);
         legend = Ui.named(new Label(page, SWT.WRAP), "About the wall types");
         GridDataFactory.fillDefaults().grab(true, false).hint(Ui.characters(legend, 40), SWT.DEFAULT).applyTo(legend);
-        table = new TableViewer(page, SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
+        // of fifty wall types, only what is in sight is measured
+        table = Ui.filledInSight(page, SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.getTable());
         Ui.named(table.getTable(), "All wall types");
         table.getTable().setHeaderVisible(true);
@@ -187,7 +191,8 @@ public final class WallsView extends Part {
         if (!walls.equals(columns) || table.getTable().getColumnCount() == 0) {
             columns = walls;
             empty = true;
-            for (var column : table.getTable().getColumns()) {
+            table.setInput(List.of());
+            for (TableColumn column : table.getTable().getColumns()) {
                 column.dispose();
             }
             columns();
@@ -196,7 +201,10 @@ public final class WallsView extends Part {
         }
     }
 
-    /** Makes some columns, and the others in turns of their own: each takes a millisecond. Then the rows are filled. */
+    /**
+     * Makes some columns, and the others when these have been painted: each takes a millisecond to make, and its head another one to lay
+     * out. Then one row tells how high a row is, so that no other is measured, and all are filled.
+     */
     private void columns() {
         List<String> walls = columns;
         for (int i = 0; i < AT_A_TIME && table.getTable().getColumnCount() < walls.size() + 2; i++) {
@@ -205,12 +213,17 @@ public final class WallsView extends Part {
         if (table.getTable().getColumnCount() == walls.size() + 2 && walls.size() <= AT_A_TIME) {
             session().snapshot().ifPresent(this::rows);
         } else {
-            Ui.later(table.getTable(), () -> {
-                if (walls != columns) {
+            table.getTable().getDisplay().timerExec(PAINTED, () -> {
+                if (walls != columns || table.getTable().isDisposed()) {
                     return;
                 }
                 if (table.getTable().getColumnCount() < walls.size() + 2) {
                     columns();
+                } else if (table.getTable().getItemCount() == 0) {
+                    session().snapshot().map(WallsTable::rows).filter(rows -> !rows.isEmpty()).ifPresent(rows -> {
+                        table.setInput(rows.subList(0, 1));
+                        columns();
+                    });
                 } else {
                     update();
                 }
@@ -224,7 +237,7 @@ public final class WallsView extends Part {
         } else if (wall == columns.size()) {
             column("Between them", 17, Row::agreement, Row::agreement, false);
         } else {
-            column(columns.get(wall), 25, row -> row.cells().size() > wall ? row.cells().get(wall).text(row.cells().get(reference())) : "",
+            column(head(wall), 25, row -> row.cells().size() > wall ? row.cells().get(wall).text(row.cells().get(reference())) : "",
                 row -> row.cells().size() > wall ? row.cells().get(wall).whole(columns.get(wall), row.cells().get(reference()),
                     columns.get(reference())) : "", true);
         }
@@ -234,7 +247,7 @@ public final class WallsView extends Part {
         List<Row> rows = WallsTable.rows(now);
         boolean filled = empty || !rows.equals(table.getInput());
         empty = false;
-        heads(now);
+        heads();
         if (filled) {
             int top = table.getTable().getTopIndex();
             List<String> selected = selected().stream().map(row -> row.component().id()).toList();
@@ -249,7 +262,8 @@ public final class WallsView extends Part {
             table.getTable().setTopIndex(top);
             table.getTable().setRedraw(true);
         }
-        focus(filled);
+        // what stands around the table changes with it, and takes as long when there are many wall types
+        Ui.later(table.getTable(), () -> focus(filled));
     }
 
     private int reference() {
@@ -285,12 +299,20 @@ public final class WallsView extends Part {
         }
     }
 
-    private void heads(Snapshot now) {
-        String wall = session().focus().wall();
+    private void heads() {
         for (int i = 0; i < columns.size(); i++) {
-            String head = columns.get(i) + " " + now.wall(columns.get(i)).map(WallType::title).orElse("");
-            table.getTable().getColumn(i + 1).setText(columns.get(i).equals(wall) ? "● " + head : head);
+            TableColumn column = table.getTable().getColumn(i + 1);
+            String head = head(i);
+            if (!head.equals(column.getText())) {
+                column.setText(head);
+            }
         }
+    }
+
+    private String head(int wall) {
+        String id = columns.get(wall);
+        String head = id + " " + session().snapshot().flatMap(now -> now.wall(id)).map(WallType::title).orElse("");
+        return id.equals(session().focus().wall()) ? "● " + head : head;
     }
 
     /** @param filled whether the rows have just been filled */
