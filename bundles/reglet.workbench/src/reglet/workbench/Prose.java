@@ -24,6 +24,7 @@ import reglet.workbench.Leads.Lead;
  */
 public final class Prose {
     private final Room text;
+    private final LinesMeasured measured;
     private final Caret caret;
     private Font plain;
     private Font shownIn;
@@ -84,6 +85,7 @@ public final class Prose {
             }
         });
         shownLeads = new Leads(text);
+        measured = new LinesMeasured(text);
     }
 
     private void style(LineStyleEvent event) {
@@ -289,6 +291,7 @@ public final class Prose {
         }
         text.setTopPixel(top);
         text.setRedraw(true);
+        measured.begin();
     }
 
     private static String lines(List<Paragraph> paragraphs) {

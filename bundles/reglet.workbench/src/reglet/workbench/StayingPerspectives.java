@@ -49,6 +49,9 @@ final class StayingPerspectives extends LazyStackRenderer {
     protected void showTab(MUIElement element) {
         MPerspective perspective = (MPerspective) element;
         if (!(perspective.getWidget() instanceof Control)) {
+            if (perspective.getParent().getWidget() instanceof Composite stack) {
+                laidOutInItsTurn(stack);
+            }
             getContext(perspective.getParent()).get(IPresentationEngine.class).createGui(perspective);
         }
         super.showTab(perspective);
@@ -60,6 +63,12 @@ final class StayingPerspectives extends LazyStackRenderer {
             // a view that both perspectives have was moved from the one to the other and lost the keyboard on the way
             getContext(perspective).get(IPresentationEngine.class).focusGui(parts.getActivePart());
         }
+    }
+
+    /** A perspective that has just been made has cost its turn; it is laid out in the next one. */
+    private static void laidOutInItsTurn(Composite stack) {
+        stack.setLayoutDeferred(true);
+        Ui.later(stack, () -> stack.setLayoutDeferred(false));
     }
 
     /** Shows it at once, not when it is laid out: the view that is activated next takes the keyboard, which nothing unseen can. */

@@ -289,13 +289,11 @@ public final class SectionView extends Part implements Writing.Page {
         }
         redraw();
         show();
-        if (same) {
-            follow();
-        } else {
-            // a text measures all that stands above what is brought in sight
+        // in turns of their own: a text measures all that stands above what is brought in sight
+        if (!same) {
             Ui.later(text, () -> mark(true));
-            Ui.later(text, this::follow);
         }
+        Ui.later(text, this::follow);
         if (steps.drawn()) {
             written.bring(here);
         }

@@ -46,6 +46,7 @@ import reglet.workbench.walls.FactsRows.Row;
  */
 public final class FactsView extends Part {
     public static final String ID = "reglet.workbench.facts";
+    private Composite whole;
     private Label title;
     private TableViewer table;
     private WhenSeen seen;
@@ -62,6 +63,7 @@ public final class FactsView extends Part {
 
     @Override
     protected void fill(Composite page) {
+        whole = page;
         GridLayoutFactory.swtDefaults().applyTo(page);
         title = new Label(page, SWT.WRAP);
         title.setFont(Ui.heading(title));
@@ -239,10 +241,10 @@ public final class FactsView extends Part {
     }
 
     /** Other words may need another room. */
-    private static void put(Control control, Supplier<String> before, Consumer<String> now, String words) {
+    private void put(Control control, Supplier<String> before, Consumer<String> now, String words) {
         if (!words.equals(before.get())) {
             now.accept(words);
-            control.getParent().layout(new Control[] {control});
+            whole.layout(new Control[] {control});
         }
     }
 

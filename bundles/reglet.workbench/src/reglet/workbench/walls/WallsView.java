@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
@@ -348,8 +349,8 @@ public final class WallsView extends Part {
         away.setText("&Take " + wall + " away");
         away.setEnabled(columns.size() > 1);
         name.setMessage(next());
-        same.getParent().layout();
-        duplicate.getParent().layout();
+        // other words may need other room, of the page too
+        table.getTable().getParent().layout(new Control[] {legend, same, duplicate, away});
     }
 
     @Override
