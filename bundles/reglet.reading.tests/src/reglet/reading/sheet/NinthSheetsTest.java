@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import reglet.model.Compare;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
-import reglet.reading.sheet.SheetFixtures.Score;
 
 /**
  * Sheets of invented products by a hand that never saw the reader, with the habits of makers' sheets that it had looked up. Read blind
@@ -20,20 +19,13 @@ import reglet.reading.sheet.SheetFixtures.Score;
  */
 class NinthSheetsTest {
     private SheetReading read(String sheet) throws Exception {
-        return SheetFixtures.read(SheetFixtures.set("ninth").stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
+        return SheetFixtures.read(SheetFixtures.set("ninth").stream().filter(one -> one.name().startsWith(sheet))
+            .findFirst().orElseThrow());
     }
 
     private Found shown(String sheet, String property, String model) throws Exception {
         return read(sheet).values().stream().filter(one -> one.value().property().equals(property) && one.model().equals(model)).findFirst()
             .orElseThrow();
-    }
-
-    @Test
-    void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("ninth sheets tuned on", SheetFixtures.set("ninth"));
-        assertTrue(total.share() >= 0.97, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
-        assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
-        assertEquals(0, total.sure(), String.join("\n", total.faults()));
     }
 
     @Test

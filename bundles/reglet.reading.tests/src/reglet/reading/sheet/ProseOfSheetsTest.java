@@ -21,7 +21,7 @@ class ProseOfSheetsTest extends SmallSheets {
     void anAmountIsToldByTheWordsRoundItThoughNoTurnOfPhraseFits() throws Exception {
         SheetReading reading = reading("text 18b Drainage mat", "at 54 110",
             "text 9 Drainage efficiency, found by ASTM E2273 in the autumn, came to 96 %.",
-            "text 9 Sunlight harms the filaments: the crew sees to it that nothing of it lies in the weather after 40 days.");
+            "text 9 Sunlight harms the filaments: the crew sees to it that nothing of it lies in sun and weather after 40 days.");
         assertEquals("mat.drainage_efficiency 96%; mat.exposure 40 d", reading.values().stream().filter(found -> !found.value().property()
             .endsWith(".kind")).map(found -> found.value().property() + " " + found.value().value().text()).sorted().collect(Collectors
                 .joining("; ")));

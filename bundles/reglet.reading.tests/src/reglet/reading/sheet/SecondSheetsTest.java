@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -22,44 +21,11 @@ import reglet.reading.Child;
 import reglet.reading.Made;
 import reglet.reading.sheet.DrawnSheet.Truth;
 import reglet.reading.sheet.SheetFixtures.Fixture;
-import reglet.reading.sheet.SheetFixtures.Score;
 
 /** Sheets laid out by another hand than the first ones, by a word processor and by two PDF libraries; a third is not tuned on. */
 class SecondSheetsTest {
     @TempDir
     Path folder;
-
-    /** Whether the reader isn't tuned on a sheet. */
-    private static boolean aside(Fixture fixture) throws IOException {
-        return SheetFixtures.setAside("second/set-aside.txt").contains(fixture.name());
-    }
-
-    private Score score(boolean aside) throws Exception {
-        Score total = new Score(0, 0, 0, 0, 0, List.of());
-        for (Fixture fixture : SheetFixtures.set("second")) {
-            if (aside(fixture) == aside) {
-                Path sheet = Made.file(folder, fixture.name() + ".pdf", fixture.pdf());
-                total = total.plus(SheetFixtures.judge(fixture, SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "")));
-            }
-        }
-        System.out.printf("second sheets %s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",
-            aside ? "opened last" : "tuned on", total.found(), total.truths(), total.right(), total.shown(), total.sure());
-        return total;
-    }
-
-    @Test
-    void valuesOfTheSheetsTunedOnAreFoundAndRight() throws Exception {
-        Score score = score(false);
-        assertTrue(score.share() >= 0.89, score.found() + " of " + score.truths() + String.join("\n", score.faults()));
-        assertTrue(score.correctness() >= 0.99, score.right() + " of " + score.shown() + String.join("\n", score.faults()));
-    }
-
-    @Test
-    void valuesOfTheSheetsOpenedLastAreFoundAndRight() throws Exception {
-        Score score = score(true);
-        assertTrue(score.share() >= 0.95, score.found() + " of " + score.truths());
-        assertTrue(score.correctness() >= 0.99, score.right() + " of " + score.shown());
-    }
 
     private SheetReading read(String name) throws Exception {
         Fixture fixture = SheetFixtures.set("second").stream().filter(one -> one.name().startsWith(name)).findFirst().orElseThrow();

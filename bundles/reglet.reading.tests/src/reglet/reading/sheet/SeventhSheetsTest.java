@@ -12,7 +12,6 @@ import reglet.model.Compare;
 import reglet.model.SheetReading;
 import reglet.model.SheetReading.Found;
 import reglet.reading.sheet.SheetFixtures.Fixture;
-import reglet.reading.sheet.SheetFixtures.Score;
 
 /**
  * Sheets of invented products by a seventh hand, laid out after the habits of makers' sheets without the reader at hand. Read blind before
@@ -21,20 +20,13 @@ import reglet.reading.sheet.SheetFixtures.Score;
  */
 class SeventhSheetsTest {
     private SheetReading read(String sheet) throws Exception {
-        return SheetFixtures.read(SheetFixtures.set("seventh").stream().filter(one -> one.name().startsWith(sheet)).findFirst().orElseThrow());
+        return SheetFixtures.read(SheetFixtures.set("seventh").stream().filter(one -> one.name().startsWith(sheet))
+            .findFirst().orElseThrow());
     }
 
     private Found shown(String sheet, String property, String model) throws Exception {
         return read(sheet).values().stream().filter(one -> one.value().property().equals(property) && one.model().equals(model)).findFirst()
             .orElseThrow();
-    }
-
-    @Test
-    void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("seventh sheets tuned on", SheetFixtures.set("seventh"));
-        assertTrue(total.share() >= 0.95, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
-        assertTrue(total.correctness() >= 0.98, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
-        assertEquals(0, total.sure(), String.join("\n", total.faults()));
     }
 
     @Test

@@ -66,7 +66,40 @@ public final class SheetFixtures {
     record Fixture(String name, String asked, String component, byte[] pdf, List<Truth> truths, List<String> also) {
     }
 
-    /** The sheets of a set; what each is stands with the sets, in {@code sets.txt}. */
+    /**
+     * What a set of sheets is read like.
+     *
+     * @param found    values found at least
+     * @param wrong    values shown at most that aren't right
+     * @param sure     of these, shown as sure at most
+     * @param unopened whether nobody has looked at it, so that it is an estimate
+     */
+    record SetOfSheets(String name, int found, int wrong, int sure, boolean unopened) {
+        private static SetOfSheets of(String line) {
+            String[] words = line.replaceFirst(":.*", "").split(" ");
+            return new SetOfSheets(words[0], Integer.parseInt(words[1]), Integer.parseInt(words[2]), Integer.parseInt(words[3]),
+                words.length > 4 && words[4].equals("unopened"));
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    /** The sets in {@code sets.txt}. */
+    static List<SetOfSheets> sets() throws IOException {
+        return Files.readAllLines(SHEETS.resolve("sets.txt")).stream().filter(line -> !line.startsWith("#")).map(SetOfSheets::of).toList();
+    }
+
+    /** The folders of sets, by name. */
+    static List<String> folders() throws IOException {
+        try (Stream<Path> files = Files.list(SHEETS)) {
+            return files.filter(Files::isDirectory).map(folder -> folder.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    /** The sheets of a set. */
     static synchronized List<Fixture> set(String name) throws IOException {
         List<Fixture> set = SETS.get(name);
         if (set == null) {
@@ -288,7 +321,7 @@ public final class SheetFixtures {
     private static boolean same(String truth, Value value) {
         if (value instanceof Quantity quantity) {
             return Quantity.parse(truth).filter(right -> right.dimension() == quantity.dimension()
-                && Math.abs(right.si() - quantity.si()) <= 1e-9 + 1e-9 * Math.abs(right.si())).isPresent();
+                && Math.abs(right.si() - quantity.si()) <= 1e-9 * Math.abs(right.si())).isPresent();
         }
         if (value instanceof Range range) {
             String[] ends = truth.split(" to ");

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 
 import reglet.model.SheetReading.Found;
 import reglet.reading.sheet.SheetFixtures.Fixture;
-import reglet.reading.sheet.SheetFixtures.Score;
 
 /**
  * Sheets of invented products by a sixth hand, laid out after the habits of makers' sheets without the reader at hand. Only the first 8
@@ -23,14 +22,6 @@ class SixthSheetsTest {
         return SheetFixtures.read(fixture).values().stream().filter(one -> one.value().property().equals(property)
             && one.model().equals(model)).findFirst()
             .orElseThrow();
-    }
-
-    @Test
-    void mostValuesAreFoundAndRight() throws Exception {
-        Score total = SheetFixtures.score("sixth sheets tuned on", SheetFixtures.set("sixth"));
-        assertTrue(total.share() >= 0.93, total.found() + " of " + total.truths() + String.join("\n", total.faults()));
-        assertTrue(total.correctness() >= 0.97, total.right() + " of " + total.shown() + String.join("\n", total.faults()));
-        assertEquals(0, total.sure(), String.join("\n", total.faults()));
     }
 
     @Test

@@ -16,9 +16,14 @@ abstract class SmallSheets {
 
     /** Reads a sheet of which these lines describe what stands on it, as {@link DrawnSheet} takes them. */
     SheetReading reading(String... lines) throws Exception {
+        return readingOf("", lines);
+    }
+
+    /** As {@link #reading}, for a component that is asked for; "" for none. */
+    SheetReading readingOf(String component, String... lines) throws Exception {
         List<String> all = new ArrayList<>(List.of("page letter", "font Liberation 9"));
         all.addAll(List.of(lines));
         Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
-        return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), "");
+        return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), component);
     }
 }

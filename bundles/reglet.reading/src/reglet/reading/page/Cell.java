@@ -16,7 +16,8 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
     private static final Pattern UNIT_BEFORE_POWER = Pattern.compile("(?i)(?:^|.*[^a-z])(?:in|ft|yd|mm|cm|m|s)\\.?$", Pattern.DOTALL);
     private static final Pattern MARK = Pattern.compile("(?<=\\S)\\s*[*†‡§]+(?=\\s|$|[,;)])");
     /** A raised figure of the font's own is a power after a unit alone. */
-    private static final Pattern RAISED = Pattern.compile("(?i)(?<![a-z⁻⁰-⁹²³]|[^a-z](?:in|ft|yd|mm|cm|m|s))[¹²³⁴⁵⁶⁷⁸⁹]+(?![⁰-⁹²³/⁄])");
+    private static final Pattern RAISED = Pattern.compile("(?i)(?<![a-z⁻⁰-⁹²³]|[^a-z](?:in|ft|yd|mm|cm|m|s))"
+        + "(?:(?<![^a-z](?:in|ft|yd)\\.)[²³]|[¹⁴⁵⁶⁷⁸⁹])+(?![⁰-⁹²³/⁄])");
     private static final Pattern RAISED_AFTER_WORD = Pattern.compile("(?i)(?<=[a-z])(?<!(?:^|[^a-z])(?:in|ft|yd|mm|cm|m|s))[¹²³⁴⁵⁶⁷⁸⁹]+");
 
     private static final Pattern KEPT = Pattern.compile("(?is).*(?:\\b(?:self"

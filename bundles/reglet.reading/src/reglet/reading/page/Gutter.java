@@ -83,7 +83,12 @@ final class Gutter {
         long left = line.cells().stream().filter(cell -> cell.left() < x - NEAR).count();
         long right = line.cells().size() - left;
         Cell last = line.cells().get(line.cells().size() - 1);
-        return right > 0 && !startsAt(line, x) && (left > 1 && right > 1 || left == 0 && right > 1 && last.text().length() <= SHORT
+        if (left > 1 && right == 1 && VALUE.matcher(last.text()).matches()) {
+            // a row of three, though its values may begin where the right column does
+            return true;
+        }
+        return right > 0 && !startsAt(line, x) && (left > 1 && right > 1
+            || left == 0 && right > 1 && last.text().length() <= SHORT
             || left == 1 && Character.isUpperCase(line.cells().get(0).text().codePointAt(0)) && VALUE.matcher(last.text()).matches());
     }
 
@@ -121,7 +126,17 @@ final class Gutter {
         while (last + 1 < lines.size() && !isEnd(lines, last + 1, x)) {
             last++;
         }
+        boolean table = last + 1 < lines.size() && isAcross(lines.get(last + 1), x);
+        while (table && last > 0 && isOfOneTable(lines.get(last), lines.get(last + 1))) {
+            // rows of the table across both columns whose last cell is a longer text, and its heading
+            last--;
+        }
         return last;
+    }
+
+    private static boolean isOfOneTable(Line row, Line next) {
+        return row.cells().size() > 2 && next.cells().size() > 2 && Math.abs(row.left() - next.left()) < NEAR
+            && Math.abs(row.cells().get(1).left() - next.cells().get(1).left()) < NEAR;
     }
 
     private static int start(List<Line> lines, double x) {

@@ -64,7 +64,7 @@ public final class Layout {
         for (int turn : turns) {
             Layout layout = new Layout(page, turn);
             layout.turnRules();
-            layout.arrange(page.pieces().stream().filter(piece -> piece.turn() == turn).toList());
+            layout.arrange(Ticks.taken(page.pieces().stream().filter(piece -> piece.turn() == turn).toList()));
             all.add(layout);
         }
         return all;
@@ -185,7 +185,7 @@ public final class Layout {
             line.sort(Comparator.comparingDouble(Piece::x));
             lines.add(line(line));
         }
-        List<Line> apart = Gutter.apart(Aligned.apart(List.copyOf(lines)));
+        List<Line> apart = Gutter.apart(Sidebar.apart(Aligned.apart(List.copyOf(lines))));
         lines.clear();
         lines.addAll(apart);
     }

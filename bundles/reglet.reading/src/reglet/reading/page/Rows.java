@@ -18,10 +18,13 @@ public final class Rows {
     private static final double WOVEN = 0.75;
     /** Of the gaps within a stretch of lines: a gap that sets it apart from others. */
     private static final double APART = 1.3;
+    /** Of the size of the lower letters: lines of one heading are no further apart. */
+    private static final double LED = 1.3;
     private static final double ALIKE = 0.7;
     /** A bold title above the headings of columns needs to be larger but a little. */
     private static final double TITLED = 0.9;
     private static final int SPANNED = 3;
+    private static final int FAR = 4;
     private static final double TITLE = 13;
     private static final Pattern NAME = Pattern.compile("(?s)\\p{L}.*\\p{L}{4}.*");
 
@@ -171,14 +174,28 @@ public final class Rows {
                 return false;
             }
         }
+        if (runsOn(row, next)) {
+            return false;
+        }
         if (row.cells().size() > 1 && next.cells().size() == 1 && closes(under(row, start), start)) {
             return true;
+        }
+        if (row.cells().size() == 1 && next.cells().size() > 2 && next.y() - last > LED * next.size() && Character.isUpperCase(next.text()
+            .charAt(0))) {
+            // the title of a table without a rule above its headings
+            return false;
         }
         if (boxed(row, next)) {
             return !(isWhole(row) && isWhole(next)) && !areApart(row, next) && !isSpanning(row, next) && !isSpanning(next, row);
         }
         return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
+    }
+
+    /** Whether a line of its own runs from below a label far past the value beside it: what comes next, and no further words of either. */
+    private static boolean runsOn(Line row, Line next) {
+        return row.cells().size() == 2 && next.cells().size() == 1 && next.left() < row.cells().get(0).right() && next.right() > row
+            .right() + FAR * row.size() && row.cells().get(0).text().endsWith(":");
     }
 
     /** "A)" below "Permeance (ASTM E96, Method": brackets that are opened in one line and closed in the next. */

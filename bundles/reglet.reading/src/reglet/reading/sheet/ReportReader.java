@@ -21,7 +21,8 @@ final class ReportReader {
         + "compliance|analysis|approval)\\b|^\\s*certificate\\b");
     /** Only a report names its holder and its subject. */
     private static final Pattern HOLDER = Pattern.compile("(?i)\\s*(?:report holder|evaluation subject|holder of (?:the )?report)\\b");
-    private static final Pattern CERTIFICATE = Pattern.compile("(?i)\\s*certificate of (?:conformance|conformity|compliance)\\b");
+    private static final Pattern CERTIFICATE = Pattern.compile("(?i)\\s*certificate of (?:conformance|conformity|compliance"
+        + "|evaluation)\\b");
     /** "It is listed in" before "Evaluation Report": a data sheet that tells of its report. */
     private static final Pattern IN_PASSING = Pattern.compile(".*\\b(?:in|see|See|under|by|per|has|have|holds|with|to|its|an|a|our) $");
     private static final Pattern NUMBER = Pattern.compile("(?i)(?:report|certificate|listing)\\s*(?:no\\.?|number|#)?\\s*[:#]?\\s*(["

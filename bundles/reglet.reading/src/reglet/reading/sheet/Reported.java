@@ -1,6 +1,7 @@
 package reglet.reading.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,9 +26,18 @@ final class Reported {
         + "(?:\\s*(?:no\\.?"
         + "|number|#))?"
         + "\\s*:?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
+    private static final Pattern TITLE = Pattern.compile("(?i)\\s*(?:(?:product|code|building|technical|compliance) )*"
+        + "(?:evaluation|code|listing|research|compliance) report\\s*");
     /** "Report KRP-1010" in the head of a sheet that is one. */
     private static final Pattern OWN = Pattern.compile("(?i)\\s*report(?:\\s*(?:no\\.?|number|#))?\\s*:?"
         + "\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)\\s*");
+    /** "No. LB-2291 · page 1" on a line of its own. */
+    private static final Pattern NUMBERED = Pattern.compile("(?i)\\s*(?:(?:report|certificate|listing)\\s*)?(?:no\\.?|number|#)\\s*:?"
+        + "\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)(?:\\s*[·|•,;–—].*)?\\s*");
+    private static final Pattern BARE = Pattern.compile("\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)\\s*");
+    private static final Pattern UNTIL = Pattern.compile("(?i)(?:.*\\b)?(?:expir(?:es|y|ation)|valid (?:until|through|to)"
+        + "|in force (?:until|to)|renewal)(?: date| due)?\\s*:?");
+    private static final Pattern DAY = Pattern.compile("\\p{L}{3,9}\\.? \\d{1,2}, 20\\d\\d|20\\d\\d-\\d\\d-\\d\\d");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
     /** "IBC and IRC 2018, 2021". */
@@ -79,6 +89,18 @@ final class Reported {
             }
         }
         layouts.forEach(this::rows);
+        if (isReport && !taken.has("report")) {
+            titled(layouts.get(0));
+        }
+    }
+
+    /** "CODE EVALUATION REPORT" in the head of a sheet that is one. */
+    private void titled(Layout layout) {
+        layout.lines().stream().limit(HEAD).flatMap(line -> line.cells().stream()).filter(cell -> TITLE.matcher(cell.text()).matches())
+            .findFirst().ifPresent(cell -> {
+                taken.page(layout);
+                say("report", "yes", cell);
+            });
     }
 
     /** A sheet that is itself the report: its number and end in its head, its codes where they are listed. */
@@ -95,9 +117,48 @@ final class Reported {
                 taken.page(layout);
                 read(whole, report);
                 lines.stream().flatMap(line -> line.cells().stream()).forEach(this::until);
+                lines.forEach(this::days);
                 codes(layouts);
                 return;
             }
+        }
+        if (ReportReader.isReport(layouts)) {
+            lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> number(cell, layouts).matches()).findFirst()
+                .ifPresent(cell -> {
+                Matcher number = number(cell, layouts);
+                number.matches();
+                taken.page(layout);
+                read(cell, number);
+                lines.stream().flatMap(line -> line.cells().stream()).forEach(this::until);
+                lines.forEach(this::days);
+                codes(layouts);
+            });
+        }
+    }
+
+    /** A report's number that stands alone: behind "No.", or bare where the sheet says elsewhere that this is the report's. */
+    private static Matcher number(Cell cell, List<Layout> layouts) {
+        Matcher bare = BARE.matcher(cell.text());
+        String said = bare.matches() ? "report " + bare.group(1).toLowerCase(Locale.ROOT) : "";
+        boolean own = !said.isEmpty() && layouts.stream().flatMap(layout -> layout.lines().stream()).anyMatch(line -> line.text()
+            .toLowerCase(Locale.ROOT).replace("no. ", "").contains(said));
+        return own ? bare : NUMBERED.matcher(cell.text());
+    }
+
+    /** "Issued / in force until | June 1, 2023 / May 31, 2026": as many dates as names. */
+    private void days(Line line) {
+        if (line.cells().size() != 2) {
+            return;
+        }
+        Cell dates = line.cells().get(1);
+        String[] names = line.cells().get(0).text().split(" / ");
+        String[] days = dates.text().split(" / ");
+        int from = 0;
+        for (int i = 0; i < names.length && names.length == days.length; i++) {
+            if (UNTIL.matcher(names[i].strip()).matches() && DAY.matcher(days[i].strip()).matches()) {
+                say("report_until", days[i].strip(), dates.part(from, from + days[i].length()));
+            }
+            from += days[i].length() + 3;
         }
     }
 

@@ -2,6 +2,7 @@ package reglet.reading.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,6 +39,7 @@ public final class SheetReader {
     private static final double CLEAR = 0.85;
     private static final int IN_NAME = 4;
     private static final int IN_SUBJECT = 7;
+    private static final int IS_KIND = 8;
     private static final int IN_TITLE = 1;
     private static final int IN_TEXT = 1;
     private static final int MOST_IN_TEXT = 3;
@@ -46,6 +48,8 @@ public final class SheetReader {
     private static final int MOST_UNREAD = 60;
     /** Properties told of no model, from which on a sheet is about one product. */
     private static final int BESIDE_MODELS = 3;
+    /** Properties that a sheet tells of what it is about, and hardly of anything else. */
+    private static final int MANY = 4;
     private static final double ANOTHERS = 0.45;
 
     private final List<SheetPage> pages;
@@ -79,6 +83,8 @@ public final class SheetReader {
         Naming naming = new Naming(pack, vocabulary);
         Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
         Map<Component, Integer> subject = naming.in(Titles.subject(layouts));
+        Map<Component, Double> kinds = new HashMap<>();
+        Titles.kinds(layouts).forEach(words -> naming.kinds(words).forEach((component, share) -> kinds.merge(component, share, Math::max)));
         String text = Plain.of(text());
         List<Component> tried = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
         // each component reads for itself, and what they share is safe for several threads
@@ -98,7 +104,7 @@ public final class SheetReader {
                 .map(found -> found.value().property()).distinct().count();
             scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
                 + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
-                + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME
+                + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME + (int) (kinds.getOrDefault(component, 0.0) * IS_KIND)
                 + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
                     text) * IN_TEXT)));
         }
@@ -140,7 +146,7 @@ public final class SheetReader {
     private static boolean isFuller(Set<String> more, Set<String> said) {
         long same = said.stream().filter(more::contains).count();
         return more.size() > said.size() && same == said.size()
-            || more.size() >= 2 * said.size() - 1 && same + 1 >= said.size() && said.size() > 2;
+            || more.size() >= 2 * said.size() - 1 && same + 1 >= said.size() && (said.size() > 2 || more.size() > MANY);
     }
 
     /** The names of the properties that a value would be shown of. */

@@ -24,6 +24,7 @@ import reglet.reading.text.Prose;
 import reglet.reading.text.Sayings;
 import reglet.reading.text.Sentences;
 import reglet.reading.text.Standing;
+import reglet.reading.text.Worded;
 import reglet.reading.value.Bounds;
 import reglet.reading.value.Footnotes;
 import reglet.reading.value.Models;
@@ -49,6 +50,7 @@ final class ValueReader {
     private final Kinds kinds;
     private final Sayings sayings;
     private final Reported reported;
+    private final Worded worded;
     private final Prose prose;
     private boolean report;
     private final Standing standing;
@@ -60,7 +62,7 @@ final class ValueReader {
         taken = new Taken(component, citations, reading, sections, bounds, footnotes, models);
         titled = new Titled(vocabulary, component);
         designations = new Designations(component, citations, reading, taken);
-        tables = new TableReader(labels, citations, taken, titled, designations, footnotes);
+        tables = new TableReader(labels, citations, taken, titled, designations, footnotes, naming);
         lists = new ListReader(labels, citations, reading, taken);
         mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
         sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
@@ -69,6 +71,7 @@ final class ValueReader {
         kinds = new Kinds(vocabulary, component, taken);
         sayings = new Sayings(component, vocabulary, citations, taken);
         reported = new Reported(component, taken);
+        worded = new Worded(component, cues, bounds, naming, reading, taken);
         prose = new Prose(component, cues, bounds, naming, reading, mentions, taken);
         standing = new Standing(labels, citations, taken);
     }
@@ -101,8 +104,9 @@ final class ValueReader {
         return this;
     }
 
-    /** Reads once more, for amounts that only the words round them tell of: of the component that the sheet turned out to be about. */
+    /** Reads once more, for amounts that only words beside or round them tell of: of the component that the sheet is about. */
     ValueReader further(List<Layout> layouts) {
+        worded.read(report);
         prose.read(layouts, report);
         return this;
     }

@@ -49,7 +49,9 @@ enum Across {
         // what stands in the middle of all of them stands below the one in the middle too
         boolean middle = Math.abs(cell.middle() - (first.head().middle() + last.head().middle()) / 2) < CENTRED
             || models.size() % 2 == 1 && models.indexOf(column) == models.size() / 2;
-        return over > 1 ? ALL : middle ? LIKELY_ALL : owns(cell, column) ? LIKELY_ONE : UNKNOWN;
+        // a cell that spans the columns may be set to the left as they are: makers leave no cell of a model empty without a stroke
+        boolean atFirst = column == first;
+        return over > 1 ? ALL : middle || atFirst ? LIKELY_ALL : owns(cell, column) ? LIKELY_ONE : UNKNOWN;
     }
 
     /** Of which models the values of a row are, where a single one stands in it. */

@@ -60,7 +60,7 @@ final class ByWords {
     /** The columns above some rows, of which those without a name are named by their words. */
     Columns columns(Columns columns, List<Line> below) {
         List<Line> rows = below.stream().takeWhile(row -> row.cells().size() > 2).toList();
-        return rows.size() < 2 ? columns : columns.as(columns.all().stream().map(column -> named(column, columns, rows)).toList());
+        return rows.size() < 2 ? columns : Columns.of(columns.all().stream().map(column -> named(column, columns, rows)).toList());
     }
 
     private Column named(Column column, Columns columns, List<Line> rows) {

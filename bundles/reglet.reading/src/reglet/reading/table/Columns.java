@@ -18,12 +18,10 @@ import reglet.reading.words.Plain;
 final class Columns {
     enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
 
-    /** Rows below names of models among which one has to be told by its label. */
-    private static final int UNNAMED = 4;
-    private static final int LONGEST = 45;
+    static final int LONGEST = 45;
     /** "CB 80-15": the designation of a model, and no standard or amount. */
-    private static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
-    private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
+    static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
+    private static final Pattern WORD = Pattern.compile("\\p{Ll}{2,}");
 
     /** A column: its heading, what it holds, and where it runs. */
     record Column(Cell head, Role role) {
@@ -60,6 +58,11 @@ final class Columns {
         // where headings stand above headings, the lower ones head the columns
         List<Cell> cells = line.cells().stream().filter(cell -> line.cells().stream().noneMatch(other -> other.y() > cell.low() + 1
             && Math.min(other.right(), cell.right()) > Math.max(other.left(), cell.left()))).toList();
+        if (cells.size() > 3 && cells.get(0).text().length() > LONGEST && List.of(cells.get(0).text().split(" "))
+            .stream().filter(word -> WORD.matcher(word).matches()).count() > 4) {
+            // running text set beside the table
+            return heading(new Line(cells.subList(1, cells.size()), line.y(), line.size()), labels);
+        }
         if (cells.size() < 2 || cells.size() == 2 && Topics.isElsewhere(cells.get(1).text())) {
             // "Physical properties" beside "Packing" are headings of two things
             return Optional.empty();
@@ -119,6 +122,13 @@ final class Columns {
             columns.set(0, new Column(cells.get(0), Role.LABEL));
             named = true;
         }
+        if (!named && cells.size() == 3 && HeadWords.MARK.matcher(HeadWords.plain(cells.get(0))).matches() && columns.get(2).role
+            == Role.VALUE && HeadWords.LABEL_BESIDE_METHOD.matcher(HeadWords.plain(cells.get(1))).matches()) {
+            // "Mark | Description | As furnished": the letters of a drawing stand before the labels
+            columns.set(0, new Column(cells.get(0), Role.OTHER));
+            columns.set(1, new Column(cells.get(1), Role.LABEL));
+            named = true;
+        }
         if (!named && roles >= 2 && columns.stream().anyMatch(column -> column.role == Role.VALUE)) {
             // "Typical data | Value | Method": what stands furthest left names the properties
             Column first = columns.get(0);
@@ -131,55 +141,6 @@ final class Columns {
             return Optional.of(new Columns(models(columns)));
         }
         return byRows(columns, labels);
-    }
-
-    /** Columns of models above rows whose labels have no heading: "| RN-1 | RN-2" above "Length | 1 in | 2 in". */
-    static Optional<Columns> unnamed(List<Line> rows, int index, Labels labels) {
-        Line line = rows.get(index);
-        // what is the same for all models may stand once, across their columns
-        List<Line> next = rows.subList(index + 1, Math.min(rows.size(), index + 1 + UNNAMED)).stream().takeWhile(row -> row.cells()
-            .size() > 1 && row.cells().size() <= line.cells().size() + 1 && row.y() > line.y()).toList();
-        List<Line> below = next.stream().filter(row -> row.cells().size() == line.cells().size() + 1).toList();
-        if (below.isEmpty() || !below.contains(next.get(0)) && next.get(0).cells().size() > 2) {
-            return named(line, next, labels);
-        }
-        List<Cell> cells = below.get(0).cells();
-        boolean heads = line.cells().size() >= 2 && cells.get(0).right() < line.left() && next.get(0).y() - line.y() < 4 * line.size()
-            && below.stream().anyMatch(row -> labels.read(row.cells().get(0).text()).isPresent())
-            && line.cells().stream().allMatch(cell -> cell.text().length() <= 45 && labels.read(cell.text()).isEmpty()
-                && !HeadWords.AMOUNT.matcher(cell.text()).matches());
-        if (!heads) {
-            return named(line, next, labels);
-        }
-        List<Column> columns = new ArrayList<>(List.of(new Column(cells.get(0).named(""), Role.LABEL)));
-        for (Cell cell : line.cells()) {
-            Role role = HeadWords.role(HeadWords.plain(cell), true, true, false);
-            columns.add(new Column(cell, role == Role.OTHER || role == Role.LABEL ? Role.MODEL : role));
-        }
-        return Optional.of(new Columns(models(columns)));
-    }
-
-    /** Columns of models beside a word for the product: "Board | CB-15 | CB-20" above "Thickness | ASTM C167 | 1.5 | 2". */
-    private static Optional<Columns> named(Line line, List<Line> next, Labels labels) {
-        int size = line.cells().size();
-        boolean beside = !next.isEmpty() && next.get(0).cells().size() == size + 1;
-        List<Line> rows = next.stream().filter(row -> row.cells().size() == (beside ? size + 1 : size)).toList();
-        boolean models = size > 2 && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST && labels.read(cell
-            .text()).isEmpty()) && line.cells().stream().skip(1).allMatch(cell -> MODEL_NO.matcher(cell.text()).matches());
-        boolean labelled = models && rows.size() > 1 && next.get(0).y() - line.y() < 4 * line.size()
-            && rows.stream().allMatch(row -> row.cells().get(0).left() < line.cells().get(1).left()
-                && row.cells().get(0).text().matches("(?s)\\p{Lu}.*"))
-            && rows.stream().filter(row -> labels.read(row.cells().get(0).text()).isPresent()).count() > 1;
-        boolean cited = !beside || rows.stream().allMatch(row -> STANDARD.matcher(row.cells().get(1).text()).find());
-        if (!labelled || !cited) {
-            return Optional.empty();
-        }
-        List<Column> columns = new ArrayList<>(List.of(new Column(line.cells().get(0), Role.LABEL)));
-        if (beside) {
-            columns.add(new Column(rows.get(0).cells().get(1).named(""), Role.METHOD));
-        }
-        line.cells().stream().skip(1).forEach(cell -> columns.add(new Column(cell, Role.MODEL)));
-        return Optional.of(new Columns(columns));
     }
 
     /** Whether the headings are of what is asked for, the limits to it, and what models or a product reach. */
@@ -197,7 +158,7 @@ final class Columns {
     }
 
     /** Headings that are no words of tables name models; "minimum" beside no value is how the values are meant. */
-    private static List<Column> models(List<Column> columns) {
+    static List<Column> models(List<Column> columns) {
         if (columns.stream().anyMatch(column -> column.role == Role.VALUE
             && HeadWords.REACHED.matcher(HeadWords.plain(column.head)).matches())) {
             // "Minimum value | Typical value": what a roll must have, and what it has
@@ -217,8 +178,8 @@ final class Columns {
         List<Column> others = columns.stream().filter(column -> column.role == Role.OTHER).toList();
         // the only column beside labels and methods holds the values, whatever it is called, unless a designation stands above it
         boolean only = others.size() == 1 && columns.stream().noneMatch(column -> column.role == Role.MODEL)
-            && columns.stream().anyMatch(column -> column.role == Role.METHOD)
-                && HeadWords.ORDINARY.matcher(others.get(0).head.text()).matches();
+            && (columns.stream().anyMatch(column -> column.role == Role.METHOD) ? HeadWords.ORDINARY : HeadWords.PLAIN_WORDS).matcher(
+                others.get(0).head.text()).matches();
         List<Column> all = new ArrayList<>();
         for (Column column : columns) {
             all.add(!valued && column.role == Role.OTHER ? new Column(column.head, only ? Role.VALUE : Role.MODEL) : column);
@@ -300,9 +261,8 @@ final class Columns {
         return new Columns(all);
     }
 
-    /** Columns in place of these. */
-    Columns as(List<Column> others) {
-        return new Columns(others);
+    static Columns of(List<Column> columns) {
+        return new Columns(columns);
     }
 
     /** The same columns with others beside them, such as the models on a second line of headings. */

@@ -16,6 +16,8 @@ final class HeadWords {
         + "|test and (?:method|standard)");
     static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
         + "test description|description|title|item|typical property|performance|requirement name|what|what was tested|tested for");
+    /** Heads the letters of a drawing, or the numbers of rows. */
+    static final Pattern MARK = Pattern.compile("(?:mark|letter|key|dim|dimension|symbol|ref|no|number|line|item|item no|detail)?");
     static final Pattern TEST = Pattern.compile("test|test (?:performed|run|description|name)|tested for|property tested");
     /** Names the rows where names of models stand beside it. */
     static final Pattern DIMENSION = Pattern.compile("(?:nominal )?(?:dimension|size|measure|measurement|data)(?: (?:and|or) "
@@ -30,7 +32,8 @@ final class HeadWords {
         + "product|property|mean|our|declared) )*(?:value|result|figure|performance|rating|reading|data|average|typical|typical value"
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
         + "tested|as measured|found|measured|reached|achieved|obtained|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
-        + "(?: (?:minimum|maximum|avg|average|typical))*");
+        + "(?: (?:minimum|maximum|avg|average|typical|reported|obtained|measured|determined|achieved|stated|declared|certified|given"
+        + "|listed|furnished))*");
     /** What a product reaches, where a column of bounds stands beside it. */
     static final Pattern REACHED = Pattern.compile("(?:typical|average|avg|mean|actual|test|tested|measured)(?: .*)?|result|typ");
     static final Pattern BOUND = Pattern.compile("(?:minimum|min|maximum|max|guaranteed|certified)(?: .*)?");
@@ -83,6 +86,8 @@ final class HeadWords {
         + "|after (?:aging|weathering|exposure)");
     /** A heading of one or two common words: no name, and no designation. */
     static final Pattern ORDINARY = Pattern.compile("\\p{L}\\p{Ll}{2,}(?: \\p{Ll}{2,})?|\\p{Lu}{4,}");
+    /** Two words of which the second is no name: "Value reported". */
+    static final Pattern PLAIN_WORDS = Pattern.compile("\\p{Lu}\\p{Ll}{2,}(?: \\p{Ll}{2,}){1,2}");
 
     static final Pattern LIMIT = Pattern.compile("(?is)(?:[≥≤<>±]=?|min(?:imum|\\.)?|max(?:imum|\\.)?|at (?:least|most))\\s*"
         + "\\.?\\d.*|\\.?\\d.*(?:min|max)\\.?(?:imum)?");
@@ -134,8 +139,10 @@ final class HeadWords {
             return Plain.of(text);
         }
         String rest = text.substring(comma + 1).strip();
-        boolean said = UnitSpelling.isUnit(rest) || REMARK.matcher(Plain.of(rest)).matches();
+        // "Property, US (metric)"
+        boolean said = UnitSpelling.isUnit(rest) || REMARK.matcher(Plain.of(rest)).matches() || SYSTEM.matcher(Plain.of(rest)).matches();
         String first = said ? Plain.of(text.substring(0, comma)) : "";
-        return VALUE.matcher(first).matches() || REQUIRED.matcher(first).matches() ? first : Plain.of(text);
+        return LABEL.matcher(first).matches() || VALUE.matcher(first).matches() || REQUIRED.matcher(first).matches() ? first
+            : Plain.of(text);
     }
 }

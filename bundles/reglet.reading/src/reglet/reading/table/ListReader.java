@@ -13,6 +13,7 @@ import reglet.reading.value.Around;
 import reglet.reading.value.Bare;
 import reglet.reading.value.Paired;
 import reglet.reading.value.Taken;
+import reglet.reading.value.Unnamed;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
@@ -36,6 +37,8 @@ public final class ListReader {
     private static final Pattern NEXT_SENTENCE = Pattern.compile("(?<=[.;])\\s+(?=\\p{Lu})");
     /** Where a value may end and a remark begin; "or" and "and" go on with another value. */
     private static final Pattern REMARK = Pattern.compile("\\s*;\\s|\\.\\s|,\\s(?!or\\b|and\\b|\\d)|\\s(?:when|per|by|in accordance)\\s");
+    /** "+5 °C to +40 °C, min. 3 °C above the dew point": what a full stop seems to end is the sense of the next amount. */
+    private static final Pattern NEXT_SENSE = Pattern.compile("(?is).*[,;]\\s*(?:min|max|approx)");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[^\\p{L}]*\\d.*|(?i:min|max|at least|at most|not).*\\d.*");
 
     private final Labels labels;
@@ -77,16 +80,21 @@ public final class ListReader {
             heading = cells.size() == 1 && row.text().length() < LONGEST_HEADING ? labels.read(row.text()) : Optional.empty();
         } else if (heading.isPresent()) {
             taken.labelled(cells.get(0));
-            beside(heading.get(), cells, 0);
+            beside(heading.get(), cells, 0, group);
             return;
         }
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             taken.labelled(cell);
-            Optional<Label> label = i + 1 < cells.size() ? labels.read(cell.text(), citations.in(row.text())) : labels.read(cell.text());
+            Optional<Label> label = i + 1 < cells.size() ? labels.besideValue(cell.text(), citations.in(row.text()))
+                : labels.read(cell.text());
+            if (i + 2 == cells.size() && new SeveralNames(labels, taken).read(cell, cells.get(i + 1), citations)) {
+                continue;
+            }
             if (label.isPresent() && i + 1 < cells.size()) {
-                beside(label.get(), cells, i);
+                beside(label.get(), cells, i, group);
             } else if (label.isEmpty()) {
+                unnamed(cells, i);
                 List<Cell> sentences = sentences(cell);
                 for (int j = 0; j < sentences.size(); j++) {
                     boolean last = j == sentences.size() - 1;
@@ -145,7 +153,9 @@ public final class ListReader {
             ends.add(0, value.text().length());
         }
         for (int end : ends) {
-            if (end > from && taken.quietly(label, written, value.part(from, end), Around.of(methods, CUT))) {
+            boolean next = end + 2 < value.text().length() && Character.isDigit(value.text().charAt(end + 2))
+                && NEXT_SENSE.matcher(value.text().substring(0, end)).matches();
+            if (end > from && !next && taken.quietly(label, written, value.part(from, end), Around.of(methods, CUT))) {
                 return true;
             }
         }
@@ -157,23 +167,44 @@ public final class ListReader {
         return own.isEmpty() ? label.methods() : own;
     }
 
-    private void beside(Label label, List<Cell> cells, int index) {
+    private void unnamed(List<Cell> cells, int index) {
+        List<Citation> heading = group;
+        Cell cell = cells.get(index);
+        int colon = cell.text().indexOf(": ");
+        if (index + 1 < cells.size()) {
+            taken.unnamed(new Unnamed(taken.layout(), cell, cells.subList(index + 1, cells.size()), label -> beside(label, cells, index,
+                heading)));
+        } else if (colon > 0) {
+            Cell value = cell.part(colon + 1, cell.text().length());
+            taken.unnamed(new Unnamed(taken.layout(), cell.part(0, colon), List.of(value), label -> taken.quietly(label, cell.text()
+                .substring(0, colon), value, Around.of(cited(value, cell.text(), label), IN_LIST))));
+        }
+    }
+
+    private boolean beside(Label label, List<Cell> cells, int index, List<Citation> group) {
         Cell labelCell = cells.get(index);
         Beside beside = new Beside(label, cells, index);
         if (beside.why != null) {
-            List<Citation> methods = cited(beside.at, labelCell.text(), label);
+            List<Citation> own = cited(beside.at, labelCell.text(), label);
+            int behind = cells.indexOf(beside.at) + 1;
+            // "4.4 N/mm, mortar, 0 % loss of bond | (ASTM C 794)"
+            List<Citation> further = own.isEmpty() && behind > 0 && behind < cells.size() ? citations.in(cells.get(behind).text(), labelCell
+                .text() + " " + cells.get(behind).text()) : own;
+            List<Citation> methods = own.isEmpty() && Citations.isAlone(behind > 0 && behind < cells.size() ? cells.get(behind).text() : "",
+                further) ? further : own;
             if (beside.value == null && cut(label, labelCell.text(), beside.at, methods)) {
-                return;
+                return true;
             }
             if (!beside.why.isEmpty()) {
                 taken.unread(beside.at, labelCell, beside.why);
             }
         } else if (beside.value != null) {
-            taken.value(label, labelCell.text(), beside.value, new Around(beside.unit, !beside.methods.isEmpty() ? beside.methods
+            return taken.value(label, labelCell.text(), beside.value, new Around(beside.unit, !beside.methods.isEmpty() ? beside.methods
                 : !label.methods().isEmpty() ? label.methods()
-                : group.isEmpty() ? Citations.own(label.properties().get(0), standing) : group, "", Optional.empty(), beside.required
-                    ? BESIDE_REQUIRED : BESIDE));
+                : group.isEmpty() ? Citations.own(label.properties().get(0), standing) : citations.narrowed(group, labelCell.text()), "",
+                Optional.empty(), beside.required ? BESIDE_REQUIRED : BESIDE));
         }
+        return false;
     }
 
     /** Which of the cells beside a label is its value. */

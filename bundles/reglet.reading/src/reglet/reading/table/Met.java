@@ -11,7 +11,7 @@ import reglet.reading.page.Cell;
 final class Met {
     private static final Pattern LIMIT = Pattern.compile("(?is)[^\\d%]*(?:≤|<|\\bmax(?:imum|\\.)?|\\bnot (?:more|over)(?: than)?"
         + "|\\bat most)"
-        + "\\s*(\\d+(?:\\.\\d+)?)\\s*%[^\\d]*");
+        + "\\s*(\\d+(?:\\.\\d+)?)\\s*%[^\\d]*|[^\\d%]*?(\\d+(?:\\.\\d+)?)\\s*%[^\\d]*\\bmax(?:imum|\\.)?[^\\d]*");
     private static final Pattern SHARE = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%(?: loss)?");
 
     private Met() {
@@ -21,6 +21,6 @@ final class Met {
         Matcher limit = LIMIT.matcher(required.text());
         Matcher measured = SHARE.matcher(value.text().strip());
         return property.type().kind() == Kind.FLAG && limit.matches() && measured.matches() && Double.parseDouble(measured.group(1))
-            <= Double.parseDouble(limit.group(1));
+            <= Double.parseDouble(limit.group(1) == null ? limit.group(2) : limit.group(1));
     }
 }

@@ -38,7 +38,7 @@ record Noted(Footnotes footnotes, Labels labels, Citations citations, int page, 
         List<Citation> cited = citations.in(text);
         Matcher last = cited.isEmpty() ? null : LAST.matcher(text);
         // "Sizes and R-values (mean temperature 75 °F, ASTM C518)"
-        boolean named = last != null && last.find() && labels.read(last.group(1).replaceFirst(".*\\band ", "")).map(Label::properties)
+        boolean named = last != null && last.find() && labels.read(last.group(1).replaceFirst("(?i).*\\band ", "")).map(Label::properties)
             .equals(Optional.of(label.properties()));
         return named ? cited : Citations.own(label.properties().get(0), cited);
     }

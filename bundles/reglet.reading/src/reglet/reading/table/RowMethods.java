@@ -26,6 +26,12 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
     /** "D6525" in a column of methods. */
     private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?(?:-\\d{2}\\w?)?(?:\\s+[A-D])?(?:\\s*[,(].*)?\\s*");
 
+    private static final Pattern MEMBER = Pattern.compile("\\.\\d+");
+
+    /** A designation or a name, no word for how it was done ("rule", "80 °C") or where it is told ("Section 3"). */
+    private static final Pattern NAMED = Pattern.compile("(?s)(?!\\W*(?i:section|table|note|page|figure|fig|see|item|par)\\b)"
+        + "(?!\\d).*[\\p{Lu}\\d].*");
+
     /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
     List<Citation> of(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {
         String beside = row.text();
@@ -40,7 +46,7 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
                 if (all.isEmpty() && bare.matches()) {
                     all.add(new Citation(0, cell.text().length(), "ASTM " + bare.group(1) + bare.group(2), ""));
                 }
-                if (all.isEmpty() && cell.text().matches(".*\\p{L}{2}.*") && !Reading.isMissing(cell.text())) {
+                if (all.isEmpty() && NAMED.matcher(cell.text()).matches() && !Reading.isMissing(cell.text())) {
                     all.add(new Citation(0, 0, cell.text().strip(), ""));
                 }
             } else {
@@ -53,6 +59,7 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
                 citations.in(column.head()
                 .text())))));
         }
+        all.replaceAll(one -> member(one, value.text()));
         all.addAll(citations.in(value.text(), beside));
         if (all.isEmpty()) {
             all.addAll(citations.in(labelCell.text(), beside));
@@ -64,6 +71,14 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
                 .forEach(column -> all.addAll(citations.in(column.head().text())));
         }
         return all.isEmpty() ? group : all;
+    }
+
+    /** "ANSI A118 | A118.4 TE": of a family of standards the value names the one. */
+    private static Citation member(Citation family, String value) {
+        String number = family.name().substring(family.name().lastIndexOf(' ') + 1);
+        int at = number.matches("\\p{Lu}\\d+") ? value.indexOf(number + ".") : -1;
+        Matcher member = MEMBER.matcher(at < 0 ? "" : value.substring(at + number.length()));
+        return member.lookingAt() ? new Citation(family.from(), family.to(), family.name() + member.group(), "") : family;
     }
 
     /** Of the rows from one on, on whose label's first line a standard stands alone: "ASTM C955" above "Base thickness, min.". */

@@ -1,6 +1,5 @@
 package reglet.reading.table;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,22 +16,23 @@ import reglet.reading.text.Designations;
 import reglet.reading.value.Around;
 import reglet.reading.value.Footnotes;
 import reglet.reading.value.Taken;
+import reglet.reading.value.Unnamed;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
+import reglet.reading.words.Naming;
 import reglet.reading.words.Plain;
 import reglet.reading.words.PropertyNames;
-import reglet.reading.words.Reading;
 
 /** Reads the rows below a heading, in which either each row or each column is a property. */
 public final class TableReader {
     private static final double SURE = 0.98;
-    private static final double ASKED = 0.75;
     /** Rows by which it is judged what a column holds. */
     private static final int JUDGED = 8;
     /** Of the size of the letters: how far lines of one label are apart at most. */
     private static final double BEGUN = 1.8;
+    private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
     private final Labels labels;
@@ -42,9 +42,12 @@ public final class TableReader {
     private final ByWords byWords;
     private final TableStart starts;
     private final Footnotes footnotes;
+    private final Uses uses;
     private Layout layout;
     private Columns table;
     private Noted noted;
+    /** Of the table's title: "Dimensions (inches)"; "". */
+    private String unit = "";
     private double end;
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
@@ -53,7 +56,8 @@ public final class TableReader {
     private Cell begun;
 
     public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations,
-            Footnotes footnotes) {
+            Footnotes footnotes, Naming naming) {
+        this.uses = new Uses(naming, labels.component());
         this.footnotes = footnotes;
         this.byWords = new ByWords(labels, taken, designations);
         this.starts = new TableStart(labels);
@@ -96,8 +100,7 @@ public final class TableReader {
             start(composed.get(), rows, index, rows.get(first - 1).y());
             return first - index;
         }
-        Optional<Columns> heading = Columns.heading(row, labels).or(() -> TableStart.goesOn(table, row, end) ? Optional.empty()
-            : Columns.unnamed(rows, index, labels));
+        Optional<Columns> heading = columns(rows, index);
         if (heading.isEmpty()) {
             return 0;
         }
@@ -116,16 +119,27 @@ public final class TableReader {
         return 1;
     }
 
+    /** The columns below a row: by the words of its headings, by names of models, or by what stands below. */
+    private Optional<Columns> columns(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        boolean within = table != null && row.cells().size() == table.all().size();
+        return uses.heading(rows, index).or(() -> Columns.heading(row, labels)).or(() -> TableStart.goesOn(table, row, end)
+            ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within ? Optional.empty() : ByContent.of(rows, index,
+                labels, citations));
+    }
+
     private void start(Columns columns, List<Line> rows, int index, double at) {
         List<Line> below = rows.stream().filter(row -> row.y() > at + 1).toList();
         List<Line> judged = below.stream().limit(JUDGED).toList();
         table = columns.byRows() && starts.areNamed(columns, rows, at) ? columns.named() : columns.above(judged);
-        table = table.byRows() ? byWords.columns(table, judged) : table.withModels(judged, cell -> citations.in(cell.text()).isEmpty());
+        table = table.byRows() ? byWords.columns(table, judged) : uses.own(table.withModels(judged, cell -> citations.in(cell.text())
+            .isEmpty()));
         Optional<Cell> title = index > 0 ? TableStart.title(rows.get(index - 1), rows.get(index)) : Optional.empty();
         taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
         titled.part(layout, title);
-        noted = new Noted(footnotes, labels, citations, layout.page(), index > 0 ? TableStart.headline(rows.get(index - 1), rows.get(index))
-            : Optional.empty());
+        Optional<Cell> headline = index > 0 ? TableStart.headline(rows.get(index - 1), rows.get(index)) : Optional.empty();
+        noted = new Noted(footnotes, labels, citations, layout.page(), headline);
+        unit = headline.map(cell -> TableStart.unit(cell.text())).orElse("");
         end = at;
         if (!table.byRows()) {
             taken.headed(table.of(Role.MODEL).stream().map(column -> TableStart.shortEnough(column.head().text()))
@@ -135,6 +149,12 @@ public final class TableReader {
         keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
         // "Requirement of ASTM C1670" is said of all rows
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
+    }
+
+    /** "Thickness or joint width": what either of two names is of. */
+    private Optional<Label> either(Cell label) {
+        return Stream.of(label.text().split("\\s+or\\s+")).skip(label.text().contains(" or ") ? 0 : 1).map(labels::read)
+            .flatMap(Optional::stream).findFirst();
     }
 
     /** Reads a row; false when no table is open or nothing in the row stands in it. */
@@ -188,11 +208,18 @@ public final class TableReader {
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
                 List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
-                Around around = new Around("", named.isEmpty() ? noted.of(column.head(), label.get()) : named, TableStart
+                Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, TableStart
                     .shortEnough(model),
                     Optional.empty(), SURE);
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
+            }
+        }
+        for (Column column : table.of(Role.OTHER)) {
+            Cell value = cells.get(column);
+            if (value != null) {
+                taken.unnamed(new Unnamed(layout, column.head(), List.of(value), label -> taken.quietly(label, column.head().text(), value,
+                    new Around("", citations.in(value.text()), TableStart.shortEnough(model), Optional.empty(), SURE))));
             }
         }
         if (any) {
@@ -219,8 +246,10 @@ public final class TableReader {
         }
         taken.labelled(labelCell);
         group = RowMethods.group(labelCell, citations, group);
-        Optional<Label> label = begun(labelCell).or(() -> labels.classified(labelCell.text(), citations.in(row.text())))
-            .or(() -> byWords.row(table, cells));
+        Optional<Label> label = begun(labelCell).or(() -> cells.size() < 2 ? Optional.empty() : labels.nearest(labelCell.text())).or(
+            () -> labels.classified(labelCell.text(), citations.in(row.text())))
+            .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
+                : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));
         begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : isCondition(labelCell) ? begun : null;
         if (label.isEmpty() && (byWords.designated(table, cells) || classed(row, cells, labelCell))) {
             return true;
@@ -239,59 +268,34 @@ public final class TableReader {
                 end = row.y();
                 return !group.isEmpty();
             }
+            if (cells.size() > 1) {
+                RowValues values = rowValues(row, cells, labelCell);
+                taken.unnamed(new Unnamed(layout, labelCell, values.values(), values::take));
+            }
             return cells.size() > 1 && !labelCell.text().contains(":");
         }
         if (cells.size() == 1) {
+            // "Temperatures and exposure" heads other rows than the standard above it did
+            group = row.cells().size() == 1 && BEGINS.matcher(labelCell.text()).lookingAt() ? List.of() : group;
             return false;
         }
-        List<Column> valued = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : table.of(Role.VALUE);
-        List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
-        boolean any = false;
-        List<Column> stated = valued.stream().filter(cells::containsKey).toList();
-        Across across = Across.of(cells, stated, models, layout);
-        if (across == Across.UNKNOWN) {
-            taken.unread(cells.get(stated.get(0)), labelCell, "which of the models it is of can't be told");
-            return true;
+        if (isBesideModels(cells)) {
+            close();
+            return false;
         }
-        Meant meant = new Meant(table, cells);
-        String asked = label.get().properties().get(0).type().unit().map(unit -> unit.symbol()).orElse("");
-        if (models.isEmpty() && !asked.isEmpty() && stated.stream().map(meant::unit).distinct().count() > 1) {
-            // of a result in two systems of units the one in the pack's, which isn't rounded
-            stated = stated.stream().sorted(Comparator.comparing(column -> !meant.unit(column).equals(asked))).toList();
-        }
-        if (stated.isEmpty() || stated.stream().allMatch(column -> Reading.isMissing(cells.get(column).text()))) {
-            if (stated.size() == 1 && taken.untested(label.get(), labelCell.text(), cells.get(stated.get(0)), methods().of(row, cells,
-                labelCell, cells.get(stated.get(0)), label.get()))) {
-                return true;
-            }
-            return asked(label.get(), cells, labelCell, meant) || !stated.isEmpty();
-        }
-        for (Column column : stated) {
-            Cell value = cells.get(column);
-            List<Citation> methods = citations.narrowed(methods().of(row, cells, labelCell, value, label.get()), column.head().text());
-            Optional<Cell> met = table.of(Role.REQUIRED).stream().map(cells::get).filter(cell -> cell != null).findFirst()
-                .filter(required -> Met.isMet(label.get().properties().get(0), required, value));
-            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : ofRow(cells);
-            String written = labelCell.text() + (Columns.isOfCondition(column) ? ", " + column.head().text() : "");
-            Around around = new Around(meant.unit(column), methods, TableStart.shortEnough(model), meant.sense(column),
-                SURE * across.share());
-            if (met.isPresent()) {
-                taken.said(label.get().properties().get(0), "yes", value, around);
-            }
-            boolean read = met.isPresent() || taken.value(label.get(), written, value, around);
-            any |= read;
-            if (read && models.isEmpty() && !stated.stream().allMatch(Columns::isOfCondition)) {
-                // further columns say the same in another system of units
-                break;
-            }
-        }
-        return any || !stated.isEmpty();
+        return rowValues(row, cells, labelCell).take(label.get());
     }
 
-    /** The model that a row of one value is of: "1.37 mm | wire diameter | KW-17". */
-    private String ofRow(Map<Column, Cell> cells) {
-        return table.of(Role.VALUE).isEmpty() ? "" : table.of(Role.MODEL).stream().limit(1).map(cells::get).filter(cell -> cell != null)
-            .map(cell -> TableStart.shortEnough(cell.text())).findFirst().orElse("");
+    /** Whether the only value of a row stands behind the columns of all models: a list that is set wider has begun below the table. */
+    private boolean isBesideModels(Map<Column, Cell> cells) {
+        List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
+        List<Cell> stated = models.stream().map(cells::get).filter(cell -> cell != null).toList();
+        return models.size() > 1 && stated.size() == 1 && stated.get(0).left() > models.stream().mapToDouble(column -> column.head()
+            .right()).max().orElseThrow() + stated.get(0).size();
+    }
+
+    private RowValues rowValues(Line row, Map<Column, Cell> cells, Cell labelCell) {
+        return new RowValues(table, methods(), citations, taken, row, cells, labelCell);
     }
 
     /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
@@ -318,14 +322,6 @@ public final class TableReader {
     /** "28 days" below "Compressive strength". */
     private static boolean isCondition(Cell label) {
         return PropertyNames.isCondition(Plain.of(label.text()));
-    }
-
-    /** What the maker asks for where nothing is tested, such as a film's thickness, may stand as a requirement alone. */
-    private boolean asked(Label label, Map<Column, Cell> cells, Cell labelCell, Meant meant) {
-        Optional<Column> asked = table.of(Role.REQUIRED).stream().filter(cells::containsKey).findFirst();
-        boolean tested = label.properties().stream().anyMatch(property -> !property.method().isNone());
-        return asked.isPresent() && !tested && taken.quietly(label, labelCell.text(), cells.get(asked.get()), new Around(meant.unit(asked
-            .get()), List.of(), "", meant.sense(asked.get()), ASKED));
     }
 
     private RowMethods methods() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import reglet.reading.page.Cell;
@@ -12,12 +13,16 @@ import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
 import reglet.reading.table.Heads.Head;
 import reglet.reading.words.Citations;
+import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
+import reglet.reading.words.UnitSpelling;
 
 /** Tells where a table begins: which lines head it together, what its title is, and what its first rows say of its columns. */
 final class TableStart {
     private static final int LONGEST_MODEL = 45;
     private static final int LONGEST_HEADLINE = 100;
+    /** What a property counts against units. */
+    private static final int PROPERTY = 100;
     /** Of the size of the letters: how far a row of a table is from the one above it at most. */
     private static final double GOES_ON = 3;
     /** "DSF-175", "CB 78W". */
@@ -28,6 +33,7 @@ final class TableStart {
     /** An item of a list, or a label with its value: no title, unless it is numbered as a table. */
     private static final Pattern ITEM = Pattern.compile("(?s)\\s*[•·▪■●◦‣]\\s.*|(?!\\s*(?i:table|part)\\b).*:\\s.*");
 
+    private static final Pattern UNIT = Pattern.compile("(?:\\((?:all |in )*|, | in )(\\p{Ll}{2,11}\\.?)\\)?\\s*$");
     private static final Pattern LETTER = Pattern.compile("\\p{Lu}|\\d{1,2}[.)]?");
 
     private final Labels labels;
@@ -47,9 +53,8 @@ final class TableStart {
         boolean parted = head.filter(one -> rows.subList(index + 1, one.first()).stream().anyMatch(line -> Columns.heading(line, labels)
             .filter(columns -> !columns.byRows()).isPresent())).isPresent();
         boolean heads = composed.isPresent() && !parted && Columns.heading(row, labels).map(Columns::byRows).orElse(true)
-            && !isLower(row, rows.get(index + 1)) && properties(composed) > properties(Columns.heading(row, labels))
-            && properties(composed) > properties(Columns.heading(rows.get(index + 1), labels))
-            && properties(composed) > properties(several(rows, index + 1));
+            && !isLower(row, rows.get(index + 1)) && says(composed) > says(Columns.heading(row, labels))
+            && says(composed) > says(Columns.heading(rows.get(index + 1), labels)) && says(composed) > says(several(rows, index + 1));
         return heads ? composed : Optional.empty();
     }
 
@@ -57,8 +62,10 @@ final class TableStart {
         return Heads.of(rows, index).flatMap(head -> Columns.heading(head.line(), labels)).filter(Columns::byRows);
     }
 
-    private static int properties(Optional<Columns> columns) {
-        return columns.map(found -> found.of(Role.PROPERTY).size()).orElse(0);
+    /** How much headings say: the properties first, then the units of these. */
+    private int says(Optional<Columns> columns) {
+        return columns.map(found -> found.of(Role.PROPERTY)).orElse(List.of()).stream().mapToInt(column -> labels.read(column.head().text())
+            .map(Label::unit).filter(unit -> !unit.isEmpty()).map(unit -> PROPERTY + 1).orElse(PROPERTY)).sum();
     }
 
     /** The columns of a heading together with those that stand below some of its own on the next line. */
@@ -141,6 +148,12 @@ final class TableStart {
         boolean title = above.cells().size() == 1 && above.text().length() <= LONGEST_HEADLINE && !above.text().matches("(?s).*[.:;,]\\s*")
             && !ITEM.matcher(above.text()).matches();
         return near && title ? Optional.of(above.cells().get(0)) : Optional.empty();
+    }
+
+    /** The unit that a title states for what stands below: "Table 1 – Dimensions (inches)", "Sizes in mm"; "". */
+    static String unit(String title) {
+        Matcher stated = UNIT.matcher(title);
+        return stated.find() && UnitSpelling.isUnit(stated.group(1)) ? stated.group(1) : "";
     }
 
     /** A heading that names properties and methods and leaves the rest to the line below. */

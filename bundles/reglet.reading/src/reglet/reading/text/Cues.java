@@ -78,6 +78,17 @@ public final class Cues {
         return sum;
     }
 
+    /** Whether of the words that say something at least half stand in names of a property. */
+    boolean areOf(String path, Set<String> words) {
+        List<String> saying = words.stream().filter(word -> !EMPTY.contains(word) && !word.matches(".*\\d.*")).toList();
+        return 2 * saying.stream().filter(entries.get(path).shares::containsKey).count() >= saying.size();
+    }
+
+    /** Whether at least two of the words speak for a property: one may say it of another thing. */
+    boolean areSeveral(String path, Set<String> words) {
+        return words.stream().filter(entries.get(path).shares::containsKey).count() > 1;
+    }
+
     /** Whether one of the words stands in more than one name of a property: no chance likeness. */
     boolean isClear(String path, Map<String, Double> words) {
         return words.keySet().stream().anyMatch(word -> entries.get(path).shares.getOrDefault(word, 0.0) > 0.6);

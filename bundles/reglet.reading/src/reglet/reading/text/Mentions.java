@@ -198,8 +198,25 @@ public final class Mentions {
         return one;
     }
 
+    /** "75 mm (3 in.) over the lower one": what is in brackets behind an amount says that amount once more. */
+    private Candidate outer(Candidate one, Said said) {
+        int figure = one.from();
+        while (figure < one.end() && !Stretches.isFigure(said.at(figure).plain())) {
+            figure++;
+        }
+        boolean inside = figure > 0 && figure < one.end() && said.text().startsWith("(", said.at(figure).from() - 1);
+        for (int i = Math.max(0, figure - Stretches.MOST_BETWEEN); inside && i < figure; i++) {
+            int end = Stretches.isFigure(said.at(i).plain()) ? stretches.end(one.property(), said, i) : -1;
+            if (end > figure) {
+                return new Candidate(one.property(), one.written(), Stretches.start(said, i, end), Math.max(end, one.end()), one.share(),
+                    one.strength());
+            }
+        }
+        return one;
+    }
+
     private boolean take(Candidate told, Said said, Sentence whole) {
-        Candidate one = often(told, said);
+        Candidate one = often(outer(told, said), said);
         Cell sentence = whole.cell();
         List<Citation> cited = citations.in(sentence.text());
         // what the words round an amount tell of is shown by the only standard there, whichever the pack asks for
@@ -250,13 +267,13 @@ public final class Mentions {
         int next = one.end() < said.size() && said.at(one.end()).plain().equals("or") ? one.end() + 1 : one.end();
         int after = next < said.size() && Stretches.isFigure(said.at(next).plain()) ? stretches.end(one.property(), said, next) : -1;
         boolean choice = after > 0 && (next > one.end() || after < said.size() && said.at(after).plain().equals("or"));
-        if (choice && taken.differ(one.property(), said.between(one.from(), one.end()), said.between(next, after))) {
+        if (choice && stretches.differ(one.property(), said.between(one.from(), one.end()), said.between(next, after))) {
             return true;
         }
         boolean or = one.from() > 1 && said.at(one.from() - 1).plain().equals("or");
         for (int i = 0; or && i < one.from() - 1; i++) {
             if (Stretches.isFigure(said.at(i).plain()) && stretches.end(one.property(), said, i) == one.from() - 1) {
-                return taken.differ(one.property(), said.between(i, one.from() - 1), said.between(one.from(), one.end()));
+                return stretches.differ(one.property(), said.between(i, one.from() - 1), said.between(one.from(), one.end()));
             }
         }
         return false;

@@ -30,7 +30,8 @@ final class Others {
     /** "1/2 in. (13 mm) thick": the figure in brackets says the same in another unit. */
     static boolean isOtherUnit(Said said, int amount) {
         int from = said.at(amount).from();
-        return amount > 0 && from > 0 && said.text().charAt(from - 1) == '(' && UnitSpelling.isUnit(said.at(amount - 1).plain());
+        return amount > 0 && from > 0 && said.text().charAt(from - 1) == '(' && (UnitSpelling.isUnit(said.at(amount - 1).plain())
+            || said.at(amount - 1).plain().endsWith("\""));
     }
 
     /** "The barrier shingles over the back leg, not less than 2 in.": of what lies over a thing, and not of the thing. */

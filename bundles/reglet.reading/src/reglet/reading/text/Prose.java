@@ -122,7 +122,7 @@ public final class Prose {
             }
             Map<String, Double> words = around(said, i, end, amounts);
             double score = cues.speaksFor(path, words);
-            if (score >= LEAST && cues.isClear(path, words) && (best == null || score > best.score)
+            if (score >= LEAST && cues.isClear(path, words) && cues.areSeveral(path, words.keySet()) && (best == null || score > best.score)
                 && score > AHEAD * cues.speaksAgainst(path, words, read.get().value(), named(said))) {
                 best = new Leaning(layout, sentence, i, end, read.get().value(), score);
             }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Component;
 import reglet.model.Property;
@@ -90,6 +91,8 @@ public final class Sayings {
                     words.put(word, said);
                 }
             }
+            Frames.of(component, property, vocabulary).forEach((word, framed) -> words.merge(word, framed, (one, other) -> Stream.concat(
+                one.stream(), other.stream()).toList()));
             if (!words.isEmpty()) {
                 turns.put(property, words);
             }
@@ -242,7 +245,11 @@ public final class Sayings {
             first.place.to()));
         List<Citation> own = property.method().isNone() ? naming(property, first.word, part) : Citations.own(property, citations.in(cell
             .text()));
-        taken.said(property, first.word, part, Around.of(own, one ? SURE : LESS));
+        // "PV-C is a rod of closed-cell foam" says nothing of PV-B
+        Set<String> named = new Told(taken.models()).named(cell.text());
+        String model = taken.models().size() > 1 && property.type().kind() == Kind.WORD && named.size() == 1 && taken.models()
+            .containsAll(named) ? named.iterator().next() : "";
+        taken.said(property, first.word, part, new Around("", own, model, Optional.empty(), one ? SURE : LESS));
     }
 
     /** Whether the words of a turn hold a name of the property itself. */

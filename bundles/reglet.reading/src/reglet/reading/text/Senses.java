@@ -19,6 +19,8 @@ final class Senses {
         + "(?! (?:make|lap|run|set|tape|turn|fasten|place|keep|fold|nail)\\b))");
     /** "2 inches, and vertical laps are 6 inches as a minimum": the sense behind holds for both. */
     private static final Pattern BEHIND_ALL = Pattern.compile("(?is)^[.\"]?[^.;]{0,70}?\\b(?:as a minimum|at the least|minimum)\\b.*");
+    /** "95 % coverage of the back is needed as a minimum": no other amount stands between. */
+    private static final Pattern AS_MINIMUM = Pattern.compile("(?is)^[^.;\\d]{0,70}?\\bas a minimum\\b.*");
     /** "6 in. on center or closer", "3/4 in. thick, at least, between …": the sense right behind an amount. */
     private static final Pattern SENSE_BEHIND = Pattern.compile("(?is)^[\"\\s.]*(?:\\([^)]*\\)\\s*)?(?:on cent(?:er|re)s?|o\\.?\\s?c\\.?"
         + "|thick|wide|apart)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer)|max(?:imum|\\.)|at (?:the )?most)|(or more"
@@ -79,7 +81,8 @@ final class Senses {
         boolean least = property.compare() == Compare.AT_LEAST;
         boolean length = least && dimension(property) == Dimension.LENGTH;
         if (length && (LEAST_OR.matcher(start).matches()
-            || LEAST.matcher(start).find() || BEHIND_ALL.matcher(behind).matches()) || least && FORBIDDEN.matcher(start).matches()) {
+            || LEAST.matcher(start).find() || BEHIND_ALL.matcher(behind).matches()) || least && (FORBIDDEN.matcher(start)
+                .matches() || AS_MINIMUM.matcher(behind).matches())) {
             return Optional.of(Compare.AT_LEAST);
         }
         if (least && dimension(property) == Dimension.TIME && MAY_AFTER.matcher(start).matches()) {

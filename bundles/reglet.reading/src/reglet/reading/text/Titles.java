@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -12,6 +13,13 @@ import reglet.reading.page.Layout.Line;
 public final class Titles {
     private static final int HEAD = 8;
     private static final int DESCRIBING = 8;
+    private static final int TITLES = 4;
+    private static final int LONGEST_TITLE = 8;
+    /** What a title goes on with. */
+    private static final Pattern ASIDE = Pattern.compile("\\s[—–|•-]\\s|:");
+    private static final Pattern MORE = Pattern.compile("[,;(]");
+    /** Points. */
+    private static final double LARGER = 0.5;
     private static final Pattern MAKER = Pattern.compile("(?i)^(?:manufactured by|manufacturer|made by|maker|produced by|report "
         + "holder|by)\\b[:\\s]+(.{3,80})$");
     private static final Pattern FIRM = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|industries|"
@@ -45,6 +53,22 @@ public final class Titles {
             && !CONTINUED.matcher(cell.text()).lookingAt()).forEach(cell -> subject.add(APART.matcher(cell.text()).replaceFirst("")));
         described(layouts).forEach(text -> subject.add(APART.matcher(text).replaceFirst("")));
         return subject;
+    }
+
+    /**
+     * Titles that may say in their last words what the product is: "Polymer-Modified Veneer Setting Mortar — Product Data". They are set
+     * larger than the rest, or stand below what is set largest; a maker's name need not.
+     */
+    public static List<String> kinds(List<Layout> layouts) {
+        List<Line> lines = first(layouts);
+        double usual = lines.stream().mapToDouble(Line::size).sorted().skip(lines.size() / 2).findFirst().orElse(0);
+        double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
+        List<Line> titles = IntStream.range(0, Math.min(lines.size(), TITLES)).filter(i -> lines.get(i).size() > usual + LARGER
+            || i > 0 && lines.get(i - 1).size() > largest - 0.1).mapToObj(lines::get).toList();
+        return titles.stream().flatMap(line -> line.cells().stream())
+            .flatMap(cell -> ASIDE.splitAsStream(cell.text())).map(text -> MORE.split(text, 2)[0].strip())
+            .filter(text -> !text.isEmpty() && !text.endsWith(".") && text.split("\\s+").length <= LONGEST_TITLE)
+            .map(Titles::ofItself).toList();
     }
 
     /** A text without what the product is for or goes with. */

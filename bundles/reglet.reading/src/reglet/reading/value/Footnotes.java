@@ -24,7 +24,7 @@ public final class Footnotes {
     private static final String RAISED = "¹²³⁴⁵⁶⁷⁸⁹";
     /** "*", "¹", "(1)", "1.", "Note 1:" before the words of a note. */
     private static final Pattern NOTE = Pattern.compile("(?s)^\\s*(?:(?i:notes?)\\s*)?(?:([*†‡§]+|[" + RAISED
-        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?:(?=\\p{Lu})|(?<=[†‡§][\\s:]{0,3})(?=[°\\d\\p{Ll}])).*");
+        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?:(?=\\p{Lu})|(?<=[*†‡§][\\s:]{0,3})(?=[°\\d\\p{Ll}])).*");
     /** Where another note begins on the same line. */
     private static final Pattern NEXT = Pattern.compile("(?<=[.;])\\s+(?=(?:[*†‡§]+|\\(?[1-9a-e]\\)?)\\s+\\p{Lu}|[†‡§]+\\s*[°\\d\\p{Ll}])");
     private static final Pattern SIGN = Pattern.compile("(?<=\\S)\\s?([*†‡§]+)(?=\\s|$|[,;:)])");

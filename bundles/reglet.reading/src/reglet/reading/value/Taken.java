@@ -42,6 +42,7 @@ public final class Taken {
     /** What running text says is less sure: there an amount that can't be is none. */
     private static final double RUNNING = 0.9;
     private static final double BY_NOTE = 0.97;
+    private static final double BY_OTHERS = 0.9;
 
     private final Component component;
     private final Citations citations;
@@ -53,6 +54,7 @@ public final class Taken {
     private final Models models;
     private final Findings findings;
     private final List<Unread> unread = new ArrayList<>();
+    private final List<Unnamed> unnamed = new ArrayList<>();
     private final Set<String> headed = new LinkedHashSet<>();
     private Layout layout;
     private final Topics topics = new Topics();
@@ -162,14 +164,6 @@ public final class Taken {
         return told.size() == 1 ? Optional.of(told.get(0)) : Optional.empty();
     }
 
-    /** Whether two texts are different amounts of a property. */
-    public boolean differ(Property property, String one, String other) {
-        Optional<Value> first = reading.read(property, one, "").map(Read::value);
-        Optional<Value> second = reading.read(property, other, "").map(Read::value);
-        return first.isPresent() && second.isPresent() && first.get() instanceof Quantity a && second.get() instanceof Quantity b
-            && Math.abs(a.si() - b.si()) > 0.06 * Math.max(Math.abs(a.si()), Math.abs(b.si()));
-    }
-
     /** Notes the models that head the columns of a table, of which it may say nothing that can be read. */
     public void headed(List<String> names) {
         names.forEach(name -> headed.add(models.own(name)));
@@ -191,10 +185,9 @@ public final class Taken {
 
     /** Takes down a word that running text says in other words. */
     public void said(Property property, String word, Cell cell, Around around) {
-        Label label = Label.of(property);
         Value value = property.type().kind() == Kind.GRADE ? new Grade(word, property.type().words()) : new Word(word);
         labelled(cell);
-        add(property, label, property.label(), cell, new Read(value, Optional.empty(), 1, ""), around);
+        add(property, Label.of(property), property.label(), cell, new Read(value, Optional.empty(), 1, ""), around);
     }
 
     /** Takes down a value; false when there is none or it can't be understood. */
@@ -236,8 +229,8 @@ public final class Taken {
     /** "Staining | Not tested" answers whether it was tested; false where nobody asks that. */
     public boolean untested(Label label, String written, Cell cell, List<Citation> methods) {
         Property property = label.properties().get(0);
-        boolean asked = property.type().kind() == Kind.FLAG && (property.name().endsWith("tested") || property.label().endsWith("tested"));
-        if (!asked || !UNTESTED.matcher(cell.text()).matches()) {
+        if (property.type().kind() != Kind.FLAG || !(property.name() + property.label()).contains("tested") || !UNTESTED.matcher(cell
+            .text()).matches()) {
             return false;
         }
         add(property, label, written, cell, new Read(new Word("no"), Optional.empty(), Pieces.WITHIN, ""), Around.of(methods, RUNNING));
@@ -277,8 +270,7 @@ public final class Taken {
         }
         if (part(within(label, cell, text, around), label, written, around)) {
             return true;
-        }
-        if (part(pieces.another(label, cell, text), label, written, around)) {
+        } else if (part(pieces.another(label, cell, text), label, written, around)) {
             others(label, written, cell, text, around);
             return true;
         }
@@ -287,9 +279,7 @@ public final class Taken {
         return false;
     }
 
-    /**
-     * "Diamond mesh, self-furring", "Self-furring, paper backed (Grade D, 60 min.)": what stands behind commas may tell other properties.
-     */
+    /** "Diamond mesh, self-furring", "Self-furring, paper backed (Grade D, 60 min.)": behind commas other properties may be told. */
     private void others(Label label, String written, Cell cell, String text, Around around) {
         for (int[] part : text.equals(cell.text()) ? Bare.behindCommas(text) : List.<int[]>of()) {
             part(pieces.another(label, cell.part(part[0], part[1]), text.substring(part[0], part[1])), label, written, around);
@@ -319,14 +309,14 @@ public final class Taken {
         List<Citation> noted = around.methods().isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
         // how long a coat stands salt spray isn't what shows which it is
         boolean endures = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
-        Optional<Citation> method = endures ? Optional.empty() : Citations.asked(property, noted.isEmpty() ? around.methods()
-            : noted);
+        Optional<Citation> method = endures ? Optional.empty() : Citations.asked(property, noted.isEmpty() ? around.methods() : noted);
         SheetValue value = new SheetValue(path(property), read.value(), StatedSense.of(property, label, read, around),
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);
         boolean another = sections.elsewhere(layout, cell, component.id());
         double confidence = Math.round(100 * around.share() * label.quality() * read.quality() * (cell.hidden() ? HIDDEN : 1)
-            * (elsewhere || another ? ELSEWHERE : 1) * (noted.isEmpty() ? 1 : BY_NOTE)) / 100.0;
+            * (elsewhere || another ? ELSEWHERE : 1) * (noted.isEmpty() ? 1 : BY_NOTE)
+            * (Citations.isOfOthers(property, method) ? BY_OTHERS : 1)) / 100.0;
         findings.add(new Found(value, written.replaceAll("\\s+", " ").strip(), around.model(), confidence,
             another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
                 : read.doubt()));
@@ -340,6 +330,17 @@ public final class Taken {
     /** Gives the amounts of a property on a page, where none stands with a standard of its own, the one that a note names for them. */
     public void by(Property property, int page, Citation citation) {
         findings.by(path(property), page, citation);
+    }
+
+    /** Keeps a label that no name is in: when all is read, its words may tell what it is of. */
+    public void unnamed(Unnamed one) {
+        if (!elsewhere && !sections.elsewhere(layout, one.label(), component.id())) {
+            unnamed.add(one);
+        }
+    }
+
+    public List<Unnamed> unnamed() {
+        return unnamed;
     }
 
     public void unread(Cell cell, Cell label, String why) {

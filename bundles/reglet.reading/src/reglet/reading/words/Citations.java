@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 
 import reglet.model.Pack;
 import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
 import reglet.model.Standard;
 import reglet.model.Synonym;
 
@@ -27,7 +28,7 @@ public final class Citations {
         + "(?:\\s?/\\s?(?:ASTM\\s?)?[A-G]\\s?-?\\s?\\d{2,4}M?)?" + EDITION, Pattern.CASE_INSENSITIVE);
     private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|NCHRP|ICC-ES AC|AC)"
         + "\\s?[-/]?"
-        + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?)"
+        + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?(?:(?<=(?:EN|ISO)[\\s/-]?\\d{3,5})-\\d(?!\\d))?)"
         + EDITION);
     private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);
     /** "E96-A", "E96A", "E96 (B)". */
@@ -220,6 +221,13 @@ public final class Citations {
         String asked = property.method().standard();
         return !asked.isEmpty() && !cited.isEmpty() && cited.stream().allMatch(one -> !one.name().startsWith(asked)
             && one.name().startsWith("ASTM"));
+    }
+
+    /** Whether a class is told by another standard than that which classifies: it may be what a test of another name showed. */
+    public static boolean isOfOthers(Property property, Optional<Citation> method) {
+        boolean word = property.type().kind() == Kind.WORD || property.type().kind() == Kind.GRADE;
+        String asked = property.method().standard();
+        return word && !asked.isEmpty() && method.filter(one -> !one.name().startsWith(asked)).isPresent();
     }
 
     /** Of several standards the one that the pack asks for, else the first. */

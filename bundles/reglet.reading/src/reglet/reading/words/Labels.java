@@ -19,13 +19,7 @@ import reglet.reading.words.Citations.Citation;
 
 /** Tells which property of a component a maker's label names. A label with a word too many, such as "roll width", names none. */
 public final class Labels {
-    private static final Pattern CONDITIONS = Pattern.compile("[,;@]|\\s[-–—]\\s|\\bat\\b|\\bafter\\b|\\bwhen\\b");
-    /** "24 h cold soak, …", "72-h immersion, …", "after 7 days, …": names a test before what it tells. */
-    private static final Pattern TESTED = Pattern.compile("(?is).*\\b(?:soak|immersion|exposure|boil|ag(?:e)?ing|weathering|test|cure"
-        + "|cycles?|hours?|days?"
-        + "|\\d+ ?-?(?:h|hr|d))\\b.*,.*");
     private static final double LAST = 0.9;
-    private static final Pattern FACES = Pattern.compile(CONDITIONS + "|\\bto\\b|\\bon\\b|\\bwithout\\b|\\bexcluding\\b|\\bless\\b");
     /** "Weight lb/yd²": a unit at the end that can be nothing else. */
     private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
         + "|inches|in\\.?|ft\\.?))\\s*");
@@ -36,8 +30,7 @@ public final class Labels {
     private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
     private static final Pattern SENSE = Pattern.compile("(?i)\\s*(?:(?:min|max)\\.?|(?:at )?(?:least|most)|not? (?:less|more) than"
-        + "|not (?:under|over)"
-        + "|up to)\\s*");
+        + "|not (?:under|over)|up to)\\s*");
     /** "Application temperature, minimum": whatever the pack asks for, also where it knows the whole as a name. */
     private static final Pattern SENSE_LAST = Pattern.compile("(?i).*, *(?:minimum|maximum|at least|at most"
         + "|not? (?:less|more) than|up to)\\s*");
@@ -49,7 +42,6 @@ public final class Labels {
     /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
     private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
-
     private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
         + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
@@ -63,12 +55,15 @@ public final class Labels {
     private final Component component;
     private final Citations citations;
     private final PropertyNames names;
+    private final ConditionedNames conditioned;
     private final Map<String, Optional<Label>> seen = new HashMap<>();
+    private final Map<String, Optional<Label>> held = new HashMap<>();
 
     public Labels(Vocabulary vocabulary, Component component, Citations citations) {
         this.component = component;
         this.citations = citations;
         this.names = new PropertyNames(vocabulary, component);
+        this.conditioned = new ConditionedNames(names);
     }
 
     /** What whoever builds the wall decides, such as the width of a joint: a sheet says what its product suits, not what it is. */
@@ -97,6 +92,22 @@ public final class Labels {
      */
     public Optional<Label> read(String written, List<Citation> beside) {
         return read(written).or(() -> beside.isEmpty() ? Optional.empty() : measuredBy(written, beside));
+    }
+
+    /**
+     * As {@link #read(String, List)} beside a value, which has to be one of the property's: a label that holds a name names what it does,
+     * unless what else it says is of another thing: "Lap, course over course", "Bed thickness after pressing".
+     */
+    public Optional<Label> besideValue(String written, List<Citation> cited) {
+        return nearest(written).or(() -> read(written, cited)).or(() -> held.computeIfAbsent(written, one -> find(one, true)));
+    }
+
+    /** What a label names word by word by a name that holds beside a value alone: "Weight of veneer units" of a report is no lath's. */
+    public Optional<Label> nearest(String written) {
+        int comma = written.indexOf(',');
+        return names.beside(Plain.of(written)).or(() -> comma < 0 || !PropertyNames.isCondition(Plain.of(written.substring(
+            comma))) ? Optional.empty() : names.beside(Plain.of(written.substring(0, comma))).map(label -> new Label(label.properties(), label.quality(), "",
+                PropertyNames.sense(Plain.of(written)), List.of())));
     }
 
     /** As {@link #read(String, List)}; a standard alone names the only property that it classifies by: "ASTM C1330 | Type C". */
@@ -166,6 +177,11 @@ public final class Labels {
     }
 
     private Optional<Label> find(String written) {
+        return find(written, false);
+    }
+
+    /** @param held whether the label may say more than a name */
+    private Optional<Label> find(String written, boolean held) {
         if (written.length() > 120 || written.isBlank()) {
             return Optional.empty();
         }
@@ -230,7 +246,7 @@ public final class Labels {
             whole = new StringBuilder(bare);
         }
         Matcher last = UNIT_LAST.matcher(bare);
-        if (unit.isEmpty() && last.matches() && UnitSpelling.isUnit(last.group(2)) && named(last.group(1), 1).isPresent()) {
+        if (unit.isEmpty() && last.matches() && UnitSpelling.isUnit(last.group(2)) && conditioned.named(last.group(1), 1).isPresent()) {
             unit = last.group(2);
             bare = new StringBuilder(last.group(1));
             whole = new StringBuilder(bare);
@@ -246,7 +262,9 @@ public final class Labels {
         Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? PropertyNames.sense(Plain.of(text))
             : Optional.empty());
         String outside = bare.toString();
-        return named(whole.toString(), 1).or(() -> named(outside, PARENTHESES.matcher(text).results()
+        String inBrackets = whole.toString();
+        return (held ? names.held(outside, Plain.of(inBrackets)) : conditioned.named(inBrackets, 1)).or(() -> held ? Optional.empty()
+            : conditioned.named(outside, PARENTHESES.matcher(text).results()
             .allMatch(match -> PropertyNames.isCondition(Plain.of(match.group(1))) || isRemark(match.group(1))
                 || THERMAL.matcher(match.group(1)).matches() || UnitSpelling.isUnit(match.group(1).strip())
                 || !names.of(Plain.of(match.group(1))).isEmpty()) ? 0.97 : 0))
@@ -262,7 +280,8 @@ public final class Labels {
         int at = text.length();
         for (int i = 0; i < 4 && (at = text.lastIndexOf(' ', at - 1)) > 0; i++) {
             String unit = text.substring(at).strip();
-            if (unit.matches(".*[/²%°].*|(?i).*\\bper\\b.*") && UnitSpelling.isUnit(unit) && named(text.substring(0, at), 1).isPresent()) {
+            if (unit.matches(".*[/²%°].*|(?i).*\\bper\\b.*") && UnitSpelling.isUnit(unit)
+                && conditioned.named(text.substring(0, at), 1).isPresent()) {
                 bare.setLength(0);
                 bare.append(text, 0, at);
                 whole.setLength(0);
@@ -271,63 +290,6 @@ public final class Labels {
             }
         }
         return "";
-    }
-
-    private Optional<Label> named(String text, double quality) {
-        int stroke = text.indexOf(" / ");
-        if (stroke > 0 && text.indexOf(" / ", stroke + 1) < 0) {
-            // the same in another language, of which the pack knows no word
-            String other = Plain.of(text.substring(stroke + 3));
-            if (other.matches("(?:smoke|sd|sdi)(?: .*)?")) {
-                // "flame spread / smoke developed": the first of two figures
-                return names.exact(Plain.of(text.substring(0, stroke)), quality * 0.95);
-            }
-            Optional<Label> one = names.exact(Plain.of(text.substring(0, stroke)), quality * 0.95);
-            if (one.isPresent() && names.exact(other, 1).filter(label -> label.properties().equals(one.get().properties())).isPresent()) {
-                // "finish / coating"
-                return one;
-            }
-            boolean foreign = !other.isEmpty() && List.of(other.split(" ")).stream().noneMatch(names::isOfThePack);
-            // "Peel, glass / mortar": on what it was found
-            return foreign ? named(text.substring(0, stroke), quality * 0.95) : measured(text, CONDITIONS, quality);
-        }
-        if (text.contains(":") && !text.strip().endsWith(":")) {
-            // "surface burning: flame spread index"
-            return names.exact(Plain.of(text.substring(text.lastIndexOf(':') + 1)), quality * 0.93);
-        }
-        Optional<Label> whole = names.exact(Plain.of(text), quality);
-        if (whole.isPresent()) {
-            return whole;
-        }
-        // "compressive strength, average of five units", "permeance after 7 days"
-        return measured(text, CONDITIONS, quality).or(() -> measured(text, FACES, quality))
-            .or(() -> TESTED.matcher(text).matches() ? soaked(text, quality) : Optional.empty());
-    }
-
-    /** A name with the conditions or faces that it was measured at. */
-    private Optional<Label> measured(String text, Pattern apart, double quality) {
-        String[] parts = apart.split(text);
-        if (parts.length > 1) {
-            Optional<Label> first = names.exact(Plain.of(parts[0]), quality * 0.97);
-            boolean conditions = true;
-            for (int i = 1; i < parts.length; i++) {
-                conditions &= PropertyNames.isCondition(Plain.of(parts[i]));
-            }
-            if (first.isPresent() && conditions) {
-                Optional<Compare> sense = PropertyNames.sense(Plain.of(text));
-                return first.map(label -> label.sense().isPresent() ? label : new Label(label.properties(), label.quality(), label.unit(),
-                    sense, label.methods()));
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** "24 h cold soak, reduction of absorption": how it was tested, and what. */
-    private Optional<Label> soaked(String text, double quality) {
-        int comma = text.lastIndexOf(',');
-        String first = comma < 0 ? "" : Plain.of(text.substring(0, comma));
-        return comma < 0 || names.exact(first, 1).isPresent() ? Optional.empty()
-            : names.exact(Plain.of(text.substring(comma + 1)), quality * LAST);
     }
 
     /** "Total thickness (36 mil compound, 4 mil film)": figures that make up the value, or say how it was measured. */

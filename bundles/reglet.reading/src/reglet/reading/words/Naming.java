@@ -16,6 +16,8 @@ import reglet.model.Pack;
  * kind is meant: "stone veneer mortar" is a mortar, "butyl flashing" a flashing.
  */
 public final class Naming {
+    /** What a name says that is within a longer one. */
+    private static final double SHORTER = 0.75;
     private final Map<String, Set<Component>> names = new HashMap<>();
     private int longest = 1;
 
@@ -50,6 +52,20 @@ public final class Naming {
             }
         }
         return named;
+    }
+
+    /**
+     * The components that a title ends in a name of, and how much that says from 0 to 1: "Veneer setting mortar" is a mortar, and, by a
+     * shorter name, less surely another one.
+     */
+    public Map<Component, Double> kinds(String title) {
+        String[] words = Plain.of(title).split(" ");
+        Map<Component, Double> kinds = new HashMap<>();
+        for (int from = Math.max(0, words.length - longest); from < words.length; from++) {
+            double share = kinds.isEmpty() ? 1 : SHORTER;
+            named(String.join(" ", List.of(words).subList(from, words.length))).forEach(one -> kinds.putIfAbsent(one, share));
+        }
+        return kinds;
     }
 
     /** The components that some words in one spelling are a name of. */

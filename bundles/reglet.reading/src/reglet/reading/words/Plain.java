@@ -14,6 +14,7 @@ public final class Plain {
         Map.entry("grey", "gray"), Map.entry("dia", "diameter"), Map.entry("wt", "weight"), Map.entry("thk", "thickness"),
         Map.entry("galv", "galvanized"), Map.entry("ht", "height"), Map.entry("dim", "dimension"),
         Map.entry("dims", "dimension"), Map.entry("nom", "nominal"), Map.entry("matl", "material"), Map.entry("elong", "elongation"));
+    private static final Pattern ON_CENTER = Pattern.compile("\\bo c\\b");
     private static final Set<String> SINGULAR = Set.of("series", "species");
     /** Components are tried one after the other on the same words. */
     private static final Map<String, String> SPELT = new ConcurrentHashMap<>();
@@ -34,6 +35,8 @@ public final class Plain {
         String text = MARKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").replace("&", " and ").replace("vapour", "vapor")
             .replace("colour", "color").replace("aluminium", "aluminum").replace("fibre", "fiber").replace("mould", "mold")
             .replace("galvanis", "galvaniz").replace("metre", "meter");
+        // "o.c.", "o/c"
+        text = text.contains("o c") ? ON_CENTER.matcher(text).replaceAll("oc") : text;
         StringBuilder plain = new StringBuilder();
         for (String word : text.split(" ")) {
             if (!word.isEmpty()) {

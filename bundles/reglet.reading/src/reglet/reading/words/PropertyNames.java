@@ -16,6 +16,7 @@ import reglet.model.Compare;
 import reglet.model.Component;
 import reglet.model.Dimension;
 import reglet.model.Property;
+import reglet.model.PropertyType.Kind;
 
 /** The names of a component's properties: which of them some words in one spelling are, with or without words that change nothing. */
 public final class PropertyNames {
@@ -39,7 +40,7 @@ public final class PropertyNames {
         + "mil|inch|in|mm|dft|measured|under|installed|density|pcf|kpa|pass|number|no|year|month|week|cement|specimens|lab"
         + "|laboratory|faced|foam|mass|loss|impervious|proc|temperature|deformation|yield|applied"
         + "|white|vinyl|plastic|pvc|steel|galvanized|copper|precast|stucco|plaster|eifs|bare|clay|bonded"
-        + "|core|ga|gage|gauge|manufactured|natural|thin|dynamic|less|excluding|excl|including|incl|release|liners|backing");
+        + "|saturated|core|ga|gage|gauge|manufactured|natural|thin|dynamic|less|excluding|excl|including|incl|release|liners|backing");
 
     /** Words that say that a value is the least: of a name alone where they stand by themselves or last. */
     private static final Pattern LEAST = Pattern.compile("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least|(?:.* )?(?:at least"
@@ -47,15 +48,40 @@ public final class PropertyNames {
     private static final Pattern MOST = Pattern.compile("(?:.* )?(?:max(?:imum)?|greatest)(?: .*)?|(?:at )?most|(?:.* )?(?:at most"
         + "|not? (?:more|thicker|longer|greater|higher|wider) than|not (?:over|above|exceeding|to exceed)|up to)(?: .*)?");
 
+    /** Where the head of a label ends. */
+    private static final Pattern APART = Pattern.compile("\\s*[,;|]\\s*|\\s+[-–—/]\\s+|\\s+(?:of|for|over|on|in|to|from|between|before"
+        + "|after|at|with|without|behind|within|per|under|against|by|during|through|along|into|if|when|where|until|and)\\s+");
+    /** Words of what is no property of a product, or of what is changed in one. */
+    private static final Set<String> OTHER = Set.of("roll", "carton", "bag", "box", "pallet", "bundle", "package", "packaging", "packing",
+        "shipping", "shipment", "storage", "shelf", "unopened", "pot", "wet", "uncured", "liner", "tolerance", "deviation", "variation",
+        "price", "warranty", "quantity", "piece", "tensile", "flexural", "flexure", "tension", "shear", "bending", "tear", "puncture",
+        "impact", "modulus", "recovery", "change", "loss", "increase", "reduction", "retained", "retention", "gain", "yield", "covered",
+        "other", "per", "not", "no", "unit", "lot", "pail", "drum", "cartridge", "truck", "flow", "elongation", "color",
+        "available", "stock");
+    /** Behind these stands what an answer holds for. */
+    private static final Set<String> WHERE = Set.of("for", "at", "on", "from", "off");
+    private static final Set<String> TOWARDS = Set.of("with", "to", "for", "on", "over", "against", "if", "when");
+    private static final double BESIDE = 0.9;
+    private static final double AT_HEAD = 0.86;
+    private static final double SPREAD = 0.82;
+    private static final int MOST_WORDS = 10;
+    /** How far a name's word stands from the one before it at most. */
+    private static final int FARTHEST = 3;
     private static final Pattern EXTREME = Pattern.compile("\\b(?:longest|lowest|highest|least|most|greatest|largest|smallest)\\b");
 
     private final Map<String, List<Property>> names = new LinkedHashMap<>();
+    /** Names that hold beside a value alone. */
+    private final Map<String, List<Property>> beside = new HashMap<>();
     private final Map<String, List<Property>> turned = new HashMap<>();
     /** Every word of the names of the component's properties: a text without any names none, which is soon told. */
     private final Set<String> said = new HashSet<>();
     /** Every word of every name in the pack. */
     private final Set<String> words;
     private final Set<String> own = new LinkedHashSet<>();
+    /** The words of the names of each property. */
+    private final Map<Property, Set<String>> wordsOf = new HashMap<>();
+    /** Names that hold several words which say something, by their first. */
+    private final Map<String, List<String>> byFirst = new HashMap<>();
 
     PropertyNames(Vocabulary vocabulary, Component component) {
         for (Property property : component.properties()) {
@@ -64,11 +90,25 @@ public final class PropertyNames {
             }
             name(property.label(), property);
             vocabulary.names(component.id() + "." + property.name()).forEach(label -> name(label, property));
+            vocabulary.labels(component.id() + "." + property.name()).forEach(label -> {
+                String plain = Plain.of(label);
+                Stream.of(plain, without(plain, Set.of())).filter(name -> !name.isEmpty()).distinct().forEach(name -> beside
+                    .computeIfAbsent(name, fresh -> new ArrayList<>()).add(property));
+                said.addAll(List.of(Plain.of(label).split(" ")));
+                wordsOf.computeIfAbsent(property, fresh -> new HashSet<>()).addAll(List.of(Plain.of(label).split(" ")));
+            });
         }
         vocabulary.names(component.id()).forEach(label -> own.addAll(List.of(Plain.of(label).split(" "))));
         own.addAll(List.of(Plain.of(component.title()).split(" ")));
         this.words = vocabulary.words();
-        names.keySet().forEach(name -> said.addAll(List.of(name.split(" "))));
+        names.forEach((name, properties) -> {
+            List<String> parts = List.of(name.split(" "));
+            said.addAll(parts);
+            properties.forEach(property -> wordsOf.computeIfAbsent(property, fresh -> new HashSet<>()).addAll(parts));
+            if (parts.stream().filter(word -> !BENIGN.contains(word) && !own.contains(word)).count() > 1) {
+                byFirst.computeIfAbsent(parts.get(0), fresh -> new ArrayList<>()).add(name);
+            }
+        });
         names.forEach((name, properties) -> turned.merge(sorted(name, Set.of()), properties, (one, other) -> one.equals(other) ? one
             : List.of()));
         turned.remove("");
@@ -119,25 +159,104 @@ public final class PropertyNames {
         if (plain.isEmpty()) {
             return Optional.empty();
         }
+        Optional<Label> found = in(names, plain, quality);
+        if (found.isPresent()) {
+            return found;
+        }
         Optional<Compare> sense = sense(plain);
-        if (names.containsKey(plain)) {
-            // "minimum application temperature" and "maximum face dimension" are what is asked for, and no limit of it
-            return Optional.of(new Label(names.get(plain), quality, "", sense.filter(one -> names.get(plain).stream().noneMatch(
-                PropertyNames::isExtreme)), List.of()));
-        }
-        String without = List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word)).reduce((a, b) -> a + " " + b).orElse("");
-        if (names.containsKey(without)) {
-            return Optional.of(new Label(names.get(without), quality * 0.97, "", sense, List.of()));
-        }
-        String others = List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !own.contains(word))
-            .reduce((a, b) -> a + " " + b).orElse("");
-        if (names.containsKey(others)) {
-            return Optional.of(new Label(names.get(others), quality * 0.94, "", sense, List.of()));
-        }
+        String others = without(plain, own);
         // names of the pack may themselves hold words that change nothing, and makers turn words round: "unit weight, saturated"
         return others.isEmpty() ? Optional.empty() : Optional.ofNullable(turned.getOrDefault(sorted(plain, Set.of()),
             turned.get(sorted(others,
             own)))).map(properties -> new Label(properties, quality * 0.88, "", sense, List.of()));
+    }
+
+    /** A name that holds beside a value alone, word by word: it says more than one that is put together of words that change nothing. */
+    Optional<Label> beside(String plain) {
+        return names.containsKey(plain) || names.containsKey(without(plain, Set.of())) ? Optional.empty() : in(beside, plain, BESIDE);
+    }
+
+    /**
+     * A name that a label holds with other words: at its head, before a comma or a preposition, or with words between its own. None where
+     * one of the others says that it is about something else.
+     *
+     * @param text  the label without what stands in brackets
+     * @param whole all that it says, in one spelling
+     */
+    Optional<Label> held(String text, String whole) {
+        String head = Plain.of(APART.split(text, 2)[0]);
+        String[] said = Plain.of(text).split(" ");
+        if (said.length > MOST_WORDS || text.contains(": ")) {
+            return Optional.empty();
+        }
+        Optional<Label> only = in(beside, Plain.of(text), BESIDE);
+        if (only.isPresent()) {
+            return only;
+        }
+        Optional<Label> first = exact(head, AT_HEAD).or(() -> in(beside, head, AT_HEAD)).filter(label -> label.properties().stream()
+            .allMatch(property -> isOnly(property, head, whole)));
+        return first.or(() -> spread(said, whole)).map(label -> new Label(label.properties(), label.quality(), "", sense(whole),
+            List.of()));
+    }
+
+    /** The longest name of several words that a label holds in their order. */
+    private Optional<Label> spread(String[] said, String whole) {
+        String best = "";
+        for (int i = 0; i < said.length; i++) {
+            for (String name : byFirst.getOrDefault(said[i], List.of())) {
+                boolean flag = names.get(name).stream().anyMatch(property -> property.type().kind() == Kind.FLAG);
+                if (name.length() > best.length() && !flag && isSpread(name.split(" "), said, i) && names.get(name).stream()
+                    .allMatch(property -> isOnly(property, name, whole))) {
+                    best = name;
+                }
+            }
+        }
+        return best.isEmpty() ? Optional.empty() : Optional.of(new Label(names.get(best), SPREAD, "", Optional.empty(), List.of()));
+    }
+
+    private static boolean isSpread(String[] name, String[] said, int from) {
+        int at = from;
+        for (int i = 1; i < name.length; i++) {
+            int next = at + 1;
+            while (next < said.length && next <= at + FARTHEST && !said[next].equals(name[i])) {
+                next++;
+            }
+            if (next >= said.length || next > at + FARTHEST) {
+                return false;
+            }
+            at = next;
+        }
+        return true;
+    }
+
+    /** Whether what a label says beside a name of a property is of nothing else: neither of another property nor of other things. */
+    private boolean isOnly(Property property, String name, String whole) {
+        Set<String> without = new HashSet<>(List.of(name.split(" ")));
+        Set<String> of = wordsOf.getOrDefault(property, Set.of());
+        boolean flag = property.type().kind() == Kind.FLAG;
+        return List.of(whole.split(" ")).stream().filter(word -> !without.contains(word)).allMatch(word -> !OTHER.contains(word)
+            && !(flag && TOWARDS.contains(word)) && (of.contains(word) || !said.contains(word) || BENIGN.contains(word)
+                || CONDITION.matcher(word).matches()));
+    }
+
+    /** A name among some, with or without words that say nothing new. */
+    private Optional<Label> in(Map<String, List<Property>> known, String plain, double quality) {
+        Optional<Compare> sense = sense(plain);
+        if (known.containsKey(plain)) {
+            // "minimum application temperature" and "maximum face dimension" are what is asked for, and no limit of it
+            return Optional.of(new Label(known.get(plain), quality, "", sense.filter(one -> known.get(plain).stream().noneMatch(
+                PropertyNames::isExtreme)), List.of()));
+        }
+        String without = without(plain, Set.of());
+        String others = without(plain, own);
+        return known.containsKey(without) ? Optional.of(new Label(known.get(without), quality * 0.97, "", sense, List.of()))
+            : known.containsKey(others) ? Optional.of(new Label(known.get(others), quality * 0.94, "", sense, List.of()))
+            : Optional.empty();
+    }
+
+    private static String without(String plain, Set<String> own) {
+        return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !own.contains(word)).reduce((a, b) -> a + " "
+            + b).orElse("");
     }
 
     /** Whether a property is itself the least or the most of something. */
@@ -146,14 +265,15 @@ public final class PropertyNames {
             || EXTREME.matcher(property.label()).find();
     }
 
-    /** The words that say something, in the order of the alphabet. */
+    /** The words that say something, in the order of the alphabet: "weep holes for heads" are "weep holes at heads". */
     private static String sorted(String plain, Set<String> without) {
-        return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !without.contains(word)).sorted()
+        return List.of(plain.split(" ")).stream().filter(word -> !BENIGN.contains(word) && !without.contains(word)
+            && !WHERE.contains(word)).sorted()
             .reduce((a, b) -> a + " " + b).orElse("");
     }
 
     /** The sense that words in one spelling state: "minimum thickness". */
-    static Optional<Compare> sense(String plain) {
+    public static Optional<Compare> sense(String plain) {
         boolean least = LEAST.matcher(plain).matches();
         boolean most = MOST.matcher(plain).matches();
         return least == most ? Optional.empty() : Optional.of(least ? Compare.AT_LEAST : Compare.AT_MOST);

@@ -10,7 +10,7 @@ public final class Said {
     /** Numbers such as "1-1/2" stay whole; hyphens and strokes between letters part words. */
     private static final Pattern WORD = Pattern.compile("(?:(?<=\\s)–(?=\\d)|[-+−±]?)(?:[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+|"
         + "\\s?[½¼¾⅛⅜⅝⅞⅓⅔])?|[½¼¾⅛⅜⅝⅞⅓⅔])(?:\"|'|%"
-        + "|°\\s?[CF]?)?|[^\\s/–—()\\[\\]-]+|[–—]");
+        + "|°\\s?[CF]?)?|[oO]/[cC](?!\\p{L})|[^\\s/–—()\\[\\]-]+|[–—]");
     private static final Pattern STOP = Pattern.compile(".*[,;:)]|[–—]");
 
     private final String text;
@@ -64,7 +64,9 @@ public final class Said {
         int to = to(end);
         String inside = text.substring(words.get(first).from, to);
         boolean open = inside.indexOf('(') > 0 && inside.lastIndexOf('(') > inside.lastIndexOf(')');
-        return open && to < text.length() && text.charAt(to) == ')' ? to + 1 : to;
+        // "75 mm (3 in.)"
+        int close = text.startsWith(".)", to) ? to + 1 : to;
+        return open && text.startsWith(")", close) ? close + 1 : to;
     }
 
     /** Where the text of the words before an index ends. */

@@ -73,9 +73,11 @@ final class SingleAmount {
             before = BEFORE.matcher(text);
         }
         Matcher after = AFTER.matcher(text);
-        if (after.find() && after.start() > 0) {
+        while (after.find() && after.start() > 0) {
+            // "2,100 psi minimum average"
             sense = after.group(1) != null ? Optional.of(Compare.AT_LEAST) : after.group(2) != null ? Optional.of(Compare.AT_MOST) : sense;
             text = text.substring(0, after.start());
+            after = AFTER.matcher(text);
         }
         Matcher low = ONE.matcher(text);
         if (!low.find()) {

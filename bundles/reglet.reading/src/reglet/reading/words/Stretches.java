@@ -3,12 +3,16 @@ package reglet.reading.words;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
 import reglet.model.Dimension;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
+import reglet.model.Quantity;
+import reglet.model.Range;
+import reglet.model.Value;
 
 /** Tells of the words of a sentence from where to where an amount of a property runs: "not less than 3/4 in. (19 mm) or more". */
 public final class Stretches {
@@ -153,9 +157,10 @@ public final class Stretches {
         if (found > 0 && found < said.size() && said.text().charAt(Math.max(0, said.at(found).from() - 1)) == '(') {
             // "1/2 in. (13 mm) thick"
             for (int end = found + 1; end <= Math.min(said.size(), found + LONGEST_AMOUNT); end++) {
-                boolean closes = said.to(end) < said.text().length() && said.text().charAt(said.to(end)) == ')';
-                if (closes) {
-                    String whole = said.text().substring(said.at(number).from(), said.to(end) + 1);
+                // "(3 in.)"
+                int close = said.text().startsWith(".)", said.to(end)) ? said.to(end) + 1 : said.to(end);
+                if (said.text().startsWith(")", close)) {
+                    String whole = said.text().substring(said.at(number).from(), close + 1);
                     found = reading.read(property, whole, "").isPresent() ? end : found;
                     break;
                 }
@@ -172,8 +177,9 @@ public final class Stretches {
 
     /** "Between 1/4 in. and 1/2 in.", unless a turn of the property looks for one of the two ends. */
     private boolean isBetween(Property property, Said said, int number) {
-        return number > 0 && said.at(number - 1).plain().equals("between") && turns.getOrDefault(property, List.of()).stream()
-            .noneMatch(turn -> turn.parts().contains("between"));
+        return number > 0 && said.at(number - 1).plain().equals("between") && (property.type().kind() == Kind.RANGE || turns
+            .getOrDefault(property, List.of()).stream()
+            .noneMatch(turn -> turn.parts().contains("between")));
     }
 
     /** "1/4 in. per foot" of a property that is told so. */
@@ -182,7 +188,15 @@ public final class Stretches {
             && turns.getOrDefault(property, List.of()).stream().anyMatch(turn -> turn.parts().contains("per"));
     }
 
+    /** Whether two texts are different amounts of a property. */
+    public boolean differ(Property property, String one, String other) {
+        Optional<Value> first = reading.read(property, one, "").map(Reading.Read::value);
+        Optional<Value> second = reading.read(property, other, "").map(Reading.Read::value);
+        return first.isPresent() && second.isPresent() && first.get() instanceof Quantity a && second.get() instanceof Quantity b
+            && Math.abs(a.si() - b.si()) > 0.06 * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+    }
+
     private static boolean isSingle(Reading.Read read) {
-        return read.value() instanceof reglet.model.Range range && range.low().equals(range.high());
+        return read.value() instanceof Range range && range.low().equals(range.high());
     }
 }

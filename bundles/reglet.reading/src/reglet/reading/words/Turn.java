@@ -2,24 +2,30 @@ package reglet.reading.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A turn of phrase: "weighs {}", "hold * {} off the backing". */
+/** A turn of phrase: "weighs {}", "hold * {} off the backing"; for {@code ~} as for {@code *} a few words may stand, but fewer. */
 public record Turn(List<String> parts) {
     private static final String AMOUNT = "{}";
     private static final String SOME = "*";
+    private static final String FEW = "~";
     private static final int MOST = 5;
+    private static final int MOST_FEW = 3;
+    private static final Set<String> MODAL = Set.of("shall", "must", "should", "will", "may", "can");
+    private static final List<String> BEING = List.of("be", "is", "are");
+    private static final Set<String> DENIALS = Set.of("no", "not", "without", "never", "nor");
 
     public Turn {
         parts = List.copyOf(parts);
     }
 
-    static Turn of(String written) {
+    public static Turn of(String written) {
         List<String> parts = new ArrayList<>();
         for (String part : written.replace("…", " ").replace('-', ' ').strip().split("\\s+")) {
-            if (part.equals(AMOUNT) || part.equals(SOME)) {
+            if (part.equals(AMOUNT) || part.equals(SOME) || part.equals(FEW)) {
                 parts.add(part);
             } else {
                 parts.add(Stream.of(part.split("\\|")).map(Plain::of).collect(Collectors.joining("|")));
@@ -35,7 +41,7 @@ public record Turn(List<String> parts) {
 
     /** Words that the turn fixes: the more, the surer. */
     public int fixed() {
-        return (int) parts.stream().filter(part -> !part.equals(AMOUNT) && !part.equals(SOME)).count();
+        return (int) parts.stream().filter(part -> !part.equals(AMOUNT) && !part.equals(SOME) && !part.equals(FEW)).count();
     }
 
     /**
@@ -69,9 +75,12 @@ public record Turn(List<String> parts) {
             }
             return place;
         }
-        if (wanted.equals(SOME)) {
+        if (wanted.equals(SOME) || wanted.equals(FEW)) {
             boolean before = parts.get(parts.size() - 1).equals(AMOUNT) && part + 1 < parts.size() && !parts.get(part + 1).equals("and");
-            for (int skipped = 0; skipped <= MOST && word + skipped <= said.size(); skipped++) {
+            for (int skipped = 0; skipped <= (wanted.equals(FEW) ? MOST_FEW : MOST) && word + skipped <= said.size(); skipped++) {
+                if (wanted.equals(FEW) && skipped > 0 && DENIALS.contains(said.at(word + skipped - 1).plain())) {
+                    return null;
+                }
                 if (before && skipped > 0 && isAmount(said, word + skipped - 1, amount)) {
                     // "upper courses 6 in. over lower courses, vertical joints 8 in.": the nearer amount is meant
                     return null;
@@ -83,9 +92,20 @@ public record Turn(List<String> parts) {
             }
             return null;
         }
+        if (part > 0 && word < said.size() && MODAL.contains(said.at(word).plain()) && BEING.stream().anyMatch(one -> isOne(wanted, one))
+            && !isOne(wanted, said.at(word).plain())) {
+            // "joints shall be lapped" as "joints are lapped"
+            return match(said, start, word + 1, part, from, to, amount);
+        }
         // a word of the pack may be one of several: "cover|covered"
-        return word < said.size() && isOne(wanted, said.at(word).plain()) && !isSense(said, word, part)
+        return word < said.size() && (isOne(wanted, said.at(word).plain()) || isBeing(wanted, said, word)) && !isSense(said, word, part)
             ? match(said, start, word + 1, part + 1, from, to, amount) : null;
+    }
+
+    /** "Must be" where the turn says "is" or "are". */
+    private static boolean isBeing(String wanted, Said said, int word) {
+        return word > 0 && said.at(word).plain().equals("be") && MODAL.contains(said.at(word - 1).plain()) && (isOne(wanted, "is")
+            || isOne(wanted, "are"));
     }
 
     /** The "at" of "2 in. at least and vertical joints 6 in.", where the turn looks for a place. */
@@ -106,8 +126,9 @@ public record Turn(List<String> parts) {
         if (wanted.indexOf('|') < 0) {
             return wanted.equals(word);
         }
-        for (String one : wanted.split("\\|")) {
-            if (one.equals(word)) {
+        for (int at = word.isEmpty() ? -1 : wanted.indexOf(word); at >= 0; at = wanted.indexOf(word, at + 1)) {
+            int end = at + word.length();
+            if ((at == 0 || wanted.charAt(at - 1) == '|') && (end == wanted.length() || wanted.charAt(end) == '|')) {
                 return true;
             }
         }

@@ -20,10 +20,12 @@ import reglet.reading.words.Reading.Read;
 
 /**
  * The pack's synonyms, by what they stand for: names, which label a value or are one, and turns of phrase, by which running text says
- * it. In a turn {@code {}} stands for an amount and {@code *} for a few words; "…" begins one that says a word or a flag.
+ * it. In a turn {@code {}} stands for an amount and {@code *} for a few words; "…" begins one that says a word or a flag. A name that ends
+ * in a colon is one beside a value alone: "depth:" says too little in running text.
  */
 public final class Vocabulary {
     private final Map<String, List<String>> names = new HashMap<>();
+    private final Map<String, List<String>> labels = new HashMap<>();
     private final Map<String, List<Turn>> turns = new HashMap<>();
 
     private final Set<String> words = new HashSet<>();
@@ -38,6 +40,8 @@ public final class Vocabulary {
             for (String label : synonym.labels()) {
                 if (isTurn(label)) {
                     turns.computeIfAbsent(key, fresh -> new ArrayList<>()).add(Turn.of(label));
+                } else if (label.endsWith(":")) {
+                    labels.computeIfAbsent(key, fresh -> new ArrayList<>()).add(label.substring(0, label.length() - 1));
                 } else {
                     names.computeIfAbsent(key, fresh -> new ArrayList<>()).add(label);
                     note(label);
@@ -83,6 +87,11 @@ public final class Vocabulary {
     /** What a component, a property or a word of one is also called. */
     public List<String> names(String path) {
         return names.getOrDefault(key(path), List.of());
+    }
+
+    /** What labels a property beside its values, and isn't said of it elsewhere. */
+    List<String> labels(String path) {
+        return labels.getOrDefault(key(path), List.of());
     }
 
     public List<Turn> turns(String path) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Component;
 import reglet.model.Dates;
@@ -19,9 +21,10 @@ import reglet.reading.words.Reading.Read;
 final class WordReader {
     /** "No staining" answers another question than "no", so what follows has to be set apart. */
     private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
-        + "|included|provided|required|✓|✔)(?:\\s*[,"
+        + "|included|provided|required|necessary|present|x|●|✓|✔)(?:\\s*[,"
         + ";.(–-].*)?\\s*", Pattern.DOTALL);
-    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not needed|not provided"
+    private static final Pattern NO = Pattern.compile("(?i)\\s*(?:no|none|n|not included|not required|not needed|not provided|not necessary"
+        + "|unnecessary|absent"
         + "|fail|fails|failed"
         + "|✗)(?:\\s*[,;.(–—-].*)?\\s*",
         Pattern.DOTALL);
@@ -36,6 +39,11 @@ final class WordReader {
     private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
     /** "Most need none. The other …": no answer for all. */
     private static final Pattern MOSTLY = Pattern.compile("(?is)\\W*(?:most|many|some)\\b.*\\.\\s+\\p{Lu}.*");
+    /** "C (closed cell)": a code, and what it stands for. */
+    private static final Pattern BRACKETS = Pattern.compile("\\s*(?:(?i:type|grade|class)\\s+)?(\\p{Lu}{1,2})\\s*\\([^()]*\\)\\s*");
+    /** "With weeps", "no primer", "not self-furring": the thing itself, there or denied. */
+    private static final Pattern THING = Pattern.compile("(with|has|no|without|not(?: an?)?|non|un) ?(.+)");
+    private static final Set<String> DENIED = Set.of("no", "without", "not", "not a", "not an", "non", "un");
     private static final double WITH_MORE = 0.93;
 
     private static final Set<String> NONE = Set.of("none", "no", "not required", "not needed", "none required");
@@ -59,17 +67,21 @@ final class WordReader {
                     read.doubt()));
             case DATE -> Dates.meant(text).map(day -> new Read(day, Optional.empty(), 0.95, ""));
             default -> property.type().words().isEmpty() ? Optional.of(new Read(new Word(text), Optional.empty(), 0.9, ""))
-                : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")));
+                : word(property, text).or(() -> word(property, text.replaceFirst("(?i)^\\s*(?:type|grade|class)\\s+", "")))
+                    .or(() -> BRACKETS.matcher(text).matches() ? word(property, BRACKETS.matcher(text).replaceFirst("$1")) : Optional
+                        .empty());
         };
     }
 
-    /** "Class 50", "±50%", "+100/-50 %" as the step alone. */
+    /** "Class 50", "±50%", "+100/-50 %", "G-90" as the step alone; "+50/-50 %" is one step. */
     private static String grade(String text) {
-        return text.replaceAll("(?i)\\bclass\\b|[±%+]", " ").replaceAll("(?<=/)\\s*[-–−]", "").replaceAll("\\s*/\\s*", "/").strip();
+        return text.replaceAll("(?i)\\bclass\\b|\\bplus or minus\\b|[±%+]", " ").replaceAll("(?<=[/,])\\s*[-–−]", "").replaceAll(
+            "\\s*[/,]\\s*(?=\\d)", "/").replaceAll("\\b([\\d.]+)/\\1(?![\\d.])", "$1")
+            .replaceAll("\\b(\\p{Lu})[- ](?=\\d{2})", "$1").strip();
     }
 
     private Optional<Read> flag(Property property, String text) {
-        Optional<Read> own = word(property, text);
+        Optional<Read> own = word(property, text).or(() -> thing(property, Plain.of(text)));
         if (own.isPresent()) {
             return own;
         }
@@ -87,9 +99,23 @@ final class WordReader {
         return yes == no ? Optional.empty() : Optional.of(new Read(new Word(yes ? "yes" : "no"), Optional.empty(), quality, ""));
     }
 
+    /** An answer that names the thing once more, or denies it. */
+    private Optional<Read> thing(Property property, String plain) {
+        Matcher thing = THING.matcher(plain);
+        boolean said = thing.matches();
+        String rest = said ? thing.group(2) : plain;
+        String path = component.id() + "." + property.name();
+        boolean named = Stream.concat(Stream.of(property.label()), vocabulary.names(path).stream()).anyMatch(name -> Plain.of(name).equals(
+            rest));
+        boolean denied = said && DENIED.contains(thing.group(1));
+        boolean answered = denied && vocabulary.names(path + ".yes").stream().anyMatch(name -> Plain.of(name).equals(rest));
+        return named || answered ? Optional.of(new Read(new Word(denied ? "no" : "yes"), Optional.empty(), WITH_MORE, "")) : Optional
+            .empty();
+    }
+
     private Optional<Read> set(Property property, String text) {
         List<String> words = new ArrayList<>();
-        for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b)\\s*|\\s+")) {
+        for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b|[-–—])\\s*|\\s+")) {
             String plain = part.strip().replaceAll("[().]", "");
             if (plain.isEmpty()) {
                 continue;
@@ -128,7 +154,8 @@ final class WordReader {
             }
         }
         boolean either = plain.contains(" or ") && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
-        if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) " + Pattern.quote(spelling.strip()) + " .*")) {
+        if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) (?:(?:usually|normally|generally|often) )?"
+            + Pattern.quote(spelling.strip()) + " .*")) {
             return Optional.empty();
         }
         if (property.type().kind() == Kind.FLAG && best.equals("yes") && !spelling.contains(" no ") && isDenied(property, plain)) {

@@ -41,13 +41,26 @@ final class WrittenAmount {
     /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
     private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
     /** "+5 °C min. / +40 °C max." */
-    private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*\\bmin(?:imum|\\.)?\\s*[/,;]\\s*(.*\\d.*?)\\s*\\bmax(?:imum"
+    private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*,?\\s*\\bmin(?:imum|\\.)?\\s*(?:[/,;]|\\bto\\b)\\s*"
+        + "(.*\\d.*?)\\s*,?\\s*\\bmax(?:imum"
         + "|\\.)?\\s*");
+    /** "Min. 3/8 in., max. 1/2 in.". */
+    private static final Pattern LIMITS = Pattern.compile("(?i)\\s*min(?:imum|\\.)?\\s+([^,;/]*\\d[^,;]*?)\\s*[/,;]\\s*max(?:imum"
+        + "|\\.)?\\s+([^,;]*\\d[^,;]*)");
+    private static final Pattern MIN_MAX = Pattern.compile("(?i)\\bmin.*\\bmax");
     private static final double MEAN = 0.9;
     private static final double TOLERATED = 0.85;
     private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$");
     private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + Numbers.pattern() + ").*)$");
+    /** "6 in. o.c.", "16 in. (406 mm) on center max.": from middle to middle, as all spacings are. */
+    private static final Pattern ON_CENTER = Pattern.compile("(?i)(?<=[\\p{L}\\d\"″).])\\s*,?\\s*\\b(?:o\\.?\\s?/?c(?:\\.|\\b)"
+        + "|on cent(?:er|re)s?\\b)");
     private static final Pattern BETWEEN = Pattern.compile("(?i)between\\s+");
+    /** "Between 40 and 110 °F", "from 1/4 in. to 1/2 in.". */
+    private static final Pattern FROM_TO = Pattern.compile("(?i)(?:from|between)\\s+([^,;]*\\d[^,;]*?)\\s+(?:to|and|through)\\s+"
+        + "([-+−–]?\\s?\\.?\\d.*)");
+    /** "40° to 110 °F": the degrees of the second. */
+    private static final Pattern DEGREES = Pattern.compile("(?<=\\d)\\s?°(?=\\s?(?:to|and|through|-|–|—)\\s?[-+−–]?\\d+\\s?°)");
     /** "Above 40 °F (4 °C) and below 100 °F (38 °C)". */
     private static final Pattern ABOVE_BELOW = Pattern.compile("(?is)(?:above|over|at least|not below|not under|no lower than)\\s+(.*\\d.*)"
         + "\\s+(?:and|but|,)\\s+(?:below|under|not above|not over|at most|no (?:higher|more) than)\\s+(.*\\d.*)");
@@ -63,11 +76,9 @@ final class WrittenAmount {
         if (dimension == Dimension.COUNT && indices.matches()) {
             text = indices.group(1);
         }
-        text = NUMBERED.matcher(text).replaceFirst("");
-        Matcher ends = ENDS.matcher(text);
-        if (property.type().kind() == Kind.RANGE && ends.matches()) {
-            text = ends.group(1) + " to " + ends.group(2);
-        }
+        text = NUMBERED.matcher(AmountWords.of(text, dimension)).replaceFirst("");
+        text = dimension == Dimension.LENGTH ? ON_CENTER.matcher(text).replaceFirst("") : text;
+        text = MIN_MAX.matcher(text).find() ? ends(text) : text;
         text = MEASURED_AT.matcher(text).replaceFirst("");
         Matcher tolerance = TOLERANCE.matcher(text);
         if (tolerance.find() && tolerance.start() > 0) {
@@ -79,6 +90,11 @@ final class WrittenAmount {
         boolean between = BETWEEN.matcher(text).lookingAt();
         if (ABOVE_BELOW.matcher(text).matches()) {
             text = ABOVE_BELOW.matcher(text).replaceFirst("$1 to $2");
+        }
+        text = DEGREES.matcher(text).replaceAll("");
+        Matcher from = FROM_TO.matcher(text);
+        if (from.matches() && (property.type().kind() == Kind.RANGE || !between)) {
+            text = from.group(1) + " to " + from.group(2);
         }
         if (between || property.type().kind() == Kind.RANGE) {
             // "between 40 °F (4 °C) and 100 °F (38 °C)"
@@ -148,6 +164,13 @@ final class WrittenAmount {
     /** "6.3 (1.11)": a thermal resistance in both systems of units, of which neither is written behind the figures. */
     private static boolean areThermal(double customary, double metric) {
         return Math.abs(metric / customary - RSI) < 0.03 * RSI;
+    }
+
+    /** "Min. 3/8 in., max. 1/2 in." as a range. */
+    private static String ends(String text) {
+        Matcher ends = ENDS.matcher(text);
+        Matcher limits = LIMITS.matcher(text);
+        return ends.matches() ? ends.group(1) + " to " + ends.group(2) : limits.matches() ? limits.group(1) + " to " + limits.group(2) : text;
     }
 
     /** A value in one unit and, in parentheses or after a stroke, in another. */

@@ -1,0 +1,66 @@
+package reglet.reading.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import reglet.reading.page.Layout.Line;
+
+/**
+ * Takes a narrow column of short lines at the left of a page apart from what stands beside it: key figures in large letters, an address.
+ * Its lines stand where they will, and none of them is the label of a row at its height.
+ */
+final class Sidebar {
+    /** Lines of the narrow column that stand alone, and lines beside it, at least. */
+    private static final int LEAST_ALONE = 5;
+    private static final int LEAST_BESIDE = 8;
+    /** Points that part it from the rest. */
+    private static final double GAP = 20;
+    /** Of the page's width, how wide it is at most. */
+    private static final double WIDEST = 0.34;
+
+    private Sidebar() {
+    }
+
+    static List<Line> apart(List<Line> lines) {
+        return edge(lines).map(x -> split(lines, x)).orElse(lines);
+    }
+
+    /** Where what stands beside the narrow column begins; empty where there is none. */
+    private static Optional<Double> edge(List<Line> lines) {
+        double left = lines.stream().mapToDouble(Line::left).min().orElse(0);
+        double right = lines.stream().mapToDouble(Line::right).max().orElse(0);
+        return lines.stream().flatMap(line -> line.cells().stream()).map(Cell::left).filter(x -> x > left + GAP && x < left + WIDEST
+            * (right - left)).distinct().sorted().filter(x -> parts(lines, x)).findFirst();
+    }
+
+    private static boolean parts(List<Line> lines, double x) {
+        int alone = 0;
+        int both = 0;
+        int beside = 0;
+        for (Line line : lines) {
+            if (line.cells().stream().anyMatch(cell -> cell.left() < x && cell.right() > x - GAP)) {
+                return false;
+            }
+            boolean narrow = line.left() < x;
+            boolean wide = line.right() >= x;
+            alone += narrow && !wide ? 1 : 0;
+            both += narrow && wide ? 1 : 0;
+            beside += wide && !narrow ? 1 : 0;
+        }
+        return alone >= LEAST_ALONE && alone > both && beside >= LEAST_BESIDE;
+    }
+
+    private static List<Line> split(List<Line> lines, double x) {
+        List<Line> all = new ArrayList<>();
+        for (boolean narrow : new boolean[] {true, false}) {
+            for (Line line : lines) {
+                List<Cell> cells = line.cells().stream().filter(cell -> cell.left() < x == narrow).toList();
+                if (!cells.isEmpty()) {
+                    all.add(new Line(List.copyOf(cells), line.y(), line.size()));
+                }
+            }
+        }
+        return all;
+    }
+}
