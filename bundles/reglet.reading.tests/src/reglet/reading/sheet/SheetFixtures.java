@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -154,7 +155,8 @@ public final class SheetFixtures {
 
     /** What the reader makes of a sheet; each sheet is read once for all tests. */
     static synchronized SheetReading read(Fixture fixture) throws IOException, UnusableInput {
-        String key = fixture.name() + fixture.asked();
+        // sheets of two sets may bear the same name
+        String key = fixture.name() + fixture.asked() + Arrays.hashCode(fixture.pdf());
         SheetReading read = READ.get(key);
         if (read == null) {
             Path sheet = Files.createTempFile("sheet", ".pdf");
