@@ -10,7 +10,7 @@ import org.osgi.framework.wiring.BundleWiring;
 
 /**
  * Loads the window's own classes beside it once it stands: a view that is looked at for the first time would load and check them on the
- * window's thread, a quarter of its time. None of them is initialized before its time.
+ * window's thread, where a key waits for it. None of them is initialized before its time.
  */
 final class ClassesAhead extends Job {
     private static final String ROOT = "/reglet/workbench";

@@ -37,7 +37,7 @@ final class ModelHeads {
         boolean heads = line.cells().size() >= 2 && cells.get(0).right() < line.left()
             && next.get(0).y() - line.y() < (first > index + 1 ? 6 : 4) * line.size()
             && below.stream().anyMatch(row -> labels.read(row.cells().get(0).text()).isPresent())
-            && line.cells().stream().allMatch(cell -> cell.text().length() <= 45 && labels.read(cell.text()).isEmpty()
+            && line.cells().stream().allMatch(cell -> cell.text().length() <= Columns.LONGEST && labels.read(cell.text()).isEmpty()
                 && !HeadWords.AMOUNT.matcher(cell.text()).matches());
         if (!heads) {
             return named(line, next, labels);
