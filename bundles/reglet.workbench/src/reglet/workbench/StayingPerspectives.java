@@ -1,10 +1,16 @@
 package reglet.workbench;
 
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.model.application.ui.MElementContainer;
 import org.eclipse.e4.ui.model.application.ui.MUIElement;
 import org.eclipse.e4.ui.model.application.ui.advanced.MPerspective;
 import org.eclipse.e4.ui.model.application.ui.advanced.MPerspectiveStack;
+import org.eclipse.e4.ui.model.application.ui.basic.MPartStack;
 import org.eclipse.e4.ui.workbench.IPresentationEngine;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.renderers.swt.LazyStackRenderer;
@@ -51,6 +57,7 @@ final class StayingPerspectives extends LazyStackRenderer {
         if (!(perspective.getWidget() instanceof Control)) {
             if (perspective.getParent().getWidget() instanceof Composite stack) {
                 laidOutInItsTurn(stack);
+                besideInTurns(perspective, stack);
             }
             getContext(perspective.getParent()).get(IPresentationEngine.class).createGui(perspective);
         }
@@ -69,6 +76,31 @@ final class StayingPerspectives extends LazyStackRenderer {
     private static void laidOutInItsTurn(Composite stack) {
         stack.setLayoutDeferred(true);
         Ui.later(stack, () -> stack.setLayoutDeferred(false));
+    }
+
+    /** Of a new perspective only the folder that comes first is made at once, and what stands beside it in turns of its own. */
+    private static void besideInTurns(MPerspective perspective, Composite stack) {
+        List<MUIElement> later = new ArrayList<>();
+        for (MUIElement at = perspective; at instanceof MElementContainer<?> container && !(at instanceof MPartStack);) {
+            List<MUIElement> made = container.getChildren().stream().filter(MUIElement::isToBeRendered).map(MUIElement.class::cast).toList();
+            if (made.isEmpty()) {
+                break;
+            }
+            MUIElement first = container.getSelectedElement() == null ? made.get(0) : container.getSelectedElement();
+            made.stream().filter(other -> other != first).forEach(later::add);
+            at = first;
+        }
+        later.forEach(beside -> beside.setToBeRendered(false));
+        inTurns(later.iterator(), stack);
+    }
+
+    private static void inTurns(Iterator<MUIElement> elements, Composite stack) {
+        if (elements.hasNext()) {
+            Ui.later(stack, () -> {
+                elements.next().setToBeRendered(true);
+                inTurns(elements, stack);
+            });
+        }
     }
 
     /** Shows it at once, not when it is laid out: the view that is activated next takes the keyboard, which nothing unseen can. */

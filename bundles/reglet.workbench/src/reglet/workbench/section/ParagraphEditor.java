@@ -87,10 +87,10 @@ final class ParagraphEditor implements PageText.Gap {
         explain("", listener);
     }
 
-    /** Shows a text to be written in. */
-    void show(ValueText text) {
+    /** Shows a text to be written in, with what is typed at its end already. */
+    void show(ValueText text, String typed) {
         before = text.source();
-        field.show(text);
+        field.show(text, typed);
     }
 
     Place place() {

@@ -119,8 +119,7 @@ public final class SectionView extends Part implements Writing.Page {
             } else if (event.character > ' ' && event.character != SWT.DEL && (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0) {
                 // a letter typed on the page begins writing with it
                 event.doit = false;
-                run(Command.WRITE);
-                writing.editor().ifPresent(editor -> editor.field().insert(String.valueOf(event.character)));
+                write(String.valueOf(event.character));
             }
         });
         text.addListener(SWT.MouseDoubleClick, event -> run(Command.WRITE));
@@ -135,13 +134,20 @@ public final class SectionView extends Part implements Writing.Page {
         super.dispose();
     }
 
+    /** A letter typed on the page. */
+    private void write(String typed) {
+        if (page.isPresent() && !isHeld()) {
+            writing.write(typed);
+        }
+    }
+
     /** Does what a command says. */
     void run(Command command) {
         if (page.isEmpty() || CHANGES.contains(command) && isHeld()) {
             return;
         }
         switch (command) {
-            case WRITE -> writing.write();
+            case WRITE -> writing.write("");
             case ADD -> writing.add();
             case STRIKE -> steps.strike();
             case LEAVE_OUT -> steps.leaveOut();

@@ -68,11 +68,17 @@ final class ValueField extends StyledText {
         return now;
     }
 
-    /** Shows a text; nothing of it can be taken back. */
-    void show(ValueText text) {
+    /** Shows a text of which nothing can be taken back, with what is typed at its end: measuring it takes long, and is done once. */
+    void show(ValueText text, String typed) {
         before.clear();
         after.clear();
-        put(text, text.text().length());
+        int end = text.text().length();
+        if (typed.isEmpty()) {
+            put(text, end);
+        } else {
+            before.push(new State(text, end));
+            put(text.write(end, end, ValueText.words(typed)).text(), end + typed.length());
+        }
     }
 
     private void verify(VerifyEvent event) {

@@ -73,9 +73,10 @@ final class Writing {
 
     // ---- the editor
 
-    /** Opens the paragraph in which the keyboard stands. */
-    void write() {
+    /** Opens the paragraph in which the keyboard stands, with what was typed to open it; nothing of that is lost. */
+    void write(String typed) {
         if (isWritten()) {
+            editor.ifPresent(open -> open.field().insert(typed));
             return;
         }
         page.here().ifPresent(line -> {
@@ -84,7 +85,7 @@ final class Writing {
             } else if (!line.fixed().isEmpty()) {
                 page.refuse(line.fixed());
             } else {
-                open(line, false);
+                open(line, false, typed);
             }
         });
     }
@@ -98,7 +99,7 @@ final class Writing {
             if (line.standing() == Standing.STRUCK) {
                 page.refuse("The paragraph is struck: add behind one that prints.");
             } else {
-                open(line, true);
+                open(line, true, "");
             }
         });
     }
@@ -114,7 +115,7 @@ final class Writing {
         return editor.isPresent();
     }
 
-    private void open(Line line, boolean isNew) {
+    private void open(Line line, boolean isNew, String typed) {
         ParagraphEditor.Place place = new ParagraphEditor.Place(page.section(), line.id(), isNew);
         ParagraphEditor made = new ParagraphEditor(prose, place, isNew ? "New paragraph behind " + line.paragraph().path() : "Text of "
             + line.paragraph().path(), this::label, page::choose, new ParagraphEditor.Listener() {
@@ -139,7 +140,10 @@ final class Writing {
             });
         editor = Optional.of(made);
         taken = false;
-        made.show(isNew ? ValueText.words("") : ValueText.of(line.written(), this::prints));
+        made.show(isNew ? ValueText.words("") : ValueText.of(line.written(), this::prints), typed);
+        if (!typed.isEmpty()) {
+            session.typing().typed(Kept.place(place), source());
+        }
         page.redraw();
         made.field().addListener(SWT.FocusIn, event -> page.writing(true));
         made.field().addListener(SWT.FocusOut, event -> {
