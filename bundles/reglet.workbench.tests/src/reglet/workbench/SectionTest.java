@@ -156,6 +156,23 @@ class SectionTest {
     }
 
     @Test
+    void theLetterThatOpensAParagraphIsTypedInItAndTakenBackLikeAnyOther() {
+        stand(WATER);
+        letters("abc");
+        await("the paragraph is open with what was typed", () -> editor().startsWith("Text of 2.") && field().getText().endsWith("abc"),
+            () -> editor());
+        String all = ui(() -> field().getText());
+        for (int i = 0; i < 3; i++) {
+            press('z', SWT.CTRL);
+        }
+        await("all three letters are taken back", () -> field().getText().equals(all.substring(0, all.length() - 3)),
+            () -> field().getText());
+        press(SWT.ESC);
+        await("it is closed", () -> editor().isEmpty() && prose("Section").contains(WATER));
+        assertEquals("", kept());
+    }
+
+    @Test
     void aValueIsNotWrittenInAndTheWayToItsChoiceIsOffered() {
         stand("at least 3.4 lb/yd²");
         press(SWT.F2);
