@@ -4,28 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
 /** Tables and titles that stand between, above and beside columns of text, on small drawn sheets. */
 class ColumnsOfSheetsTest extends SmallSheets {
-    private String read(List<String> lines) throws Exception {
-        return reading(lines.toArray(String[]::new)).values().stream()
-            .filter(found -> !found.value().property().matches(".*\\.(?:kind|material)"))
-            .map(found -> found.value().property() + " " + found.value().value().text() + (found.model().isEmpty() ? "" : " of "
-                + found.model())).sorted().collect(Collectors.joining("; "));
-    }
-
-    /** A line of cells, each "x text". */
-    private static void row(List<String> page, int y, String... cells) {
-        for (String cell : cells) {
-            String[] parts = cell.split(" ", 2);
-            page.add("at " + parts[0] + " " + y);
-            page.add("text 9 " + parts[1]);
-        }
-    }
-
     @Test
     void unitsInALineBelowTheHeadingsOfATableAreTheirs() throws Exception {
         List<String> page = new ArrayList<>(List.of("text 18b Wood Screws for Metal Lath"));

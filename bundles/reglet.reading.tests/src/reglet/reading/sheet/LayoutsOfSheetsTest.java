@@ -1,12 +1,15 @@
 package reglet.reading.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
+
+import reglet.model.SheetReading.Found;
 
 /** Layouts and headings by which a table is easily taken for another thing, each on a small drawn sheet of an invented product. */
 class LayoutsOfSheetsTest extends SmallSheets {
@@ -134,5 +137,55 @@ class LayoutsOfSheetsTest extends SmallSheets {
     void howOftenATestIsDoneIsToldInLinearFeet() throws Exception {
         assertEquals("100 ft", told("sealant.test_every", "text 18b Silicone joint sealant", "at 54 110",
             "text 9 Pull-test one hand-pull per 100 linear feet in the first 1,000 ft, then one on each elevation."));
+    }
+
+    @Test
+    void largeFiguresAboveSmallWordsAreWhatTheWordsSay() throws Exception {
+        String[] band = {"text 22b Roll-on barrier", "text 12 Fluid-applied air and water-resistive barrier", "at 60 130", "text 24b 14 mils",
+            "at 60 160", "text 9 dry film, two coats", "at 250 130", "text 24b 120 days", "at 250 160", "text 9 exposure before cladding",
+            "at 54 200", "text 9 Rolled onto gypsum sheathing and masonry, it cures to a skin without seams in a day."};
+        assertEquals("14 mil", told("inner_ply.film", band));
+        assertEquals("120 d", told("inner_ply.exposure", band));
+    }
+
+    @Test
+    void figuresBesideLargerLettersStandWhereTheyAre() throws Exception {
+        String[] lines = {"text 18b Drainage mat", "at 54 143", "text 29 95 %", "at 200 110", "text 9b Property", "at 330 110", "text 9b DW 6",
+            "at 430 110", "text 9b DW 10", "at 200 140", "text 9 Thickness, in.", "at 330 140", "text 9 0.25", "at 430 140", "text 9 0.40",
+            "at 200 158", "text 9 Compressive resistance, psf", "at 330 158", "text 9 610", "at 430 158", "text 9 480"};
+        List<Found> found = reading(lines).values().stream().filter(one -> one.value().property().equals("mat.thickness")).toList();
+        assertEquals(2, found.size());
+        assertTrue(found.stream().allMatch(one -> one.value().box().orElseThrow().height() < 15), found.toString());
+    }
+
+    @Test
+    void aListBelowRowsOfModelsIsOfAllOfThem() throws Exception {
+        String[] lines = {"text 18b Foundation weep screed", "at 54 110", "table plain 16 100,140,100,80",
+            "| Model | Material | Metal thickness | Ground", "| KW-78 | Galvanized steel | 0.019 in. | 7/8 in.",
+            "| KW-138 | Zinc alloy | 0.024 in. | 1-3/8 in.", "text 9b Both models", "at 54 190", "text 9 Vertical leg", "at 220 190",
+            "text 9 3-1/2 in.", "at 54 206", "text 9 Weep holes", "at 220 206", "text 9 Yes, 3/16 in.", "at 54 240",
+            "text 9 Fasten the leg with the nose at least 1 in. below the joint between foundation and framing."};
+        assertEquals("3-1/2 in", told("base_screed.leg", lines));
+        assertEquals("1-3/8 in of KW-138; 7/8 in of KW-78", told("base_screed.ledge", lines));
+    }
+
+    @Test
+    void aLengthAndAnAreaInOneCellAreBothTold() throws Exception {
+        String[] lines = {"text 18b Manufactured stone veneer", "at 54 110", "leaders 400 Weight, saturated = 12.6 lb/ft²",
+            "leaders 400 Largest unit = 20 in. × 6 in. (120 sq. in.)"};
+        assertEquals("20 in", told("veneer.longest", lines));
+        assertEquals("120 in²", told("veneer.face", lines));
+    }
+
+    @Test
+    void anAnswerMaySayHowFarLathIsFurredToo() throws Exception {
+        assertEquals("1/4 in", told("lath.furring", "text 18b Glass fiber lath", "at 54 110", "leaders 400 Type of lath = Glass fiber",
+            "leaders 400 Self-furring = Yes, 1/4 inch"));
+    }
+
+    @Test
+    void aUnitBehindALabelOfOneOfItsRarerNamesIsRead() throws Exception {
+        assertEquals("480 psf of DW 10; 610 psf of DW 6", told("mat.compressive", "text 18b Drainage mat", "at 54 110",
+            "table plain 16 150,80,80", "| Property | DW 6 | DW 10", "| Thickness, in. | 0.25 | 0.40", "| Load at crush, psf | 610 | 480"));
     }
 }

@@ -96,4 +96,81 @@ class ProseOfSheetsTest extends SmallSheets {
             read("text 18b Lath screws", "at 54 110", "table open 15 100,100", "| Catalog No. | Length", "| WS-1 | 1-5/8 in.",
                 "| WW-2 | 2 in.", "text 9 ", "text 9 Case hardened steel wire. Root diameter of WW-2 is .125 in."));
     }
+
+    @Test
+    void conditionsOfAReportSayHowItsProductIsLaid() throws Exception {
+        String[] report = {"text 18b Evaluation Report XR-2041", "at 54 110", "text 9 Report holder: Sandpiper Wraps, 4 Mill Lane",
+            "text 9 Subject: Sandpiper 60 water-resistive barrier", "text 9 The product is a white polymer sheet of woven polypropylene.",
+            "text 9b 4 Conditions of use", "text 9 4.1 The sheet shall be covered within 120 days.",
+            "text 9 4.2 Ends of the sheet shall be lapped at least 6 in.",
+            "text 9 4.3 Studs shall be spaced no more than 16 in. on center."};
+        String told = read(report);
+        assertTrue(told.contains("inner_ply.exposure at most 120 d") || told.contains("inner_ply.exposure 120 d"), told);
+        assertTrue(told.contains("inner_ply.end_lap at least 6 in"), told);
+    }
+
+    @Test
+    void conditionsOfACertificateSayHowCoursesLap() throws Exception {
+        String told = read("text 18b Certificate of Conformance", "at 54 110", "text 9 Product: Rushlight 60 building paper",
+            "text 9b Conditions of use",
+            "text 9 Courses are laid level, the upper over the lower by at least 2 inches.", "text 9 Ends lapped not less than 6 in.");
+        assertTrue(told.contains("ply.lap at least 2 in") && told.contains("ply.end_lap at least 6 in"), told);
+    }
+
+    @Test
+    void aTrimThatCoversASlotKeepsNoMortarOut() throws Exception {
+        assertEquals("top_vent.opening 3/8 in", read("text 18b Top-of-wall vent", "at 54 110", "leaders 400 Free opening = 3/8 in.",
+            "text 9 Set it at the top of the drained space, under a trim that covers the slot from above."));
+    }
+
+    @Test
+    void ofSeveralStandardsTheOneThatNamesTheMortarShowsIt() throws Exception {
+        assertEquals("ANSI A118.15", reading("text 18b Veneer setting mortar", "at 54 110",
+            "leaders 400 Standards = ANSI A118.4, A118.11 and A118.15").values().stream().filter(one -> one.value().property().equals(
+                "setting_bed.mortar")).map(one -> one.value().method()).collect(Collectors.joining("; ")));
+    }
+
+    @Test
+    void theStandardByWhichAFlagWasTestedIsTold() throws Exception {
+        assertEquals("yes by ASTM C666", reading("text 18b Thin stone veneer", "at 54 110", "leaders 400 Thickness = 1 in.",
+            "text 9 Each bed was put through freeze-thaw testing, 50 cycles to ASTM C666 in water, without cracks.").values().stream()
+            .filter(one -> one.value().property().equals("veneer.freeze_thaw")).map(one -> one.value().value().text() + " by " + one.value()
+                .method()).collect(Collectors.joining("; ")));
+    }
+
+    @Test
+    void whatSaysAFlagInMostWordsIsWhereItStands() throws Exception {
+        assertEquals("weep holes", reading("text 18b Foundation weep screed", "at 54 110",
+            "text 9 A weep screed ends the plaster. The nose is punched with weep holes at 8 in.").values().stream().filter(one ->
+                one.value().property().equals("base_screed.weeps")).map(one -> one.value().text()).collect(Collectors.joining("; ")));
+    }
+
+    @Test
+    void aFilmIsToldInDryMils() throws Exception {
+        assertTrue(read("text 18b Fluid-applied air barrier", "at 54 110", "text 9 Lay on 25 wet mils to yield 12 dry mils.").contains(
+            "inner_ply.film 12 mil"));
+    }
+
+    @Test
+    void theStandardRightBehindAnAmountShowsIt() throws Exception {
+        assertEquals("peel ASTM C794", reading("text 18b Silicone joint sealant", "at 54 110",
+            "text 9 Peels from mortar at 30 lb/in. (ASTM C794).").values().stream().filter(one -> one.value().property().equals(
+                "sealant.peel")).map(one -> "peel " + one.value().method()).collect(Collectors.joining("; ")));
+        assertEquals("90% ASTM C67", reading("text 18b Penetrating water repellent", "at 54 110",
+            "text 9 It cuts water uptake by 90 % (ASTM C67).").values().stream().filter(one -> one.value().property().equals(
+                "water_repellent.uptake")).map(one -> one.value().value().text() + " " + one.value().method()).collect(Collectors
+                    .joining("; ")));
+    }
+
+    @Test
+    void whatHoldsButForSomeIsNeitherYesNorNo() throws Exception {
+        assertEquals("", read("text 18b Butyl flashing", "at 54 110", "text 9 No primer is needed except on concrete and raw brick."));
+        assertEquals("", read("text 18b Building wrap", "at 54 110", "text 9 It is neither an air barrier nor a vapor retarder."));
+    }
+
+    @Test
+    void anAmountThatIsTakenForOnePropertyIsNoneOfAnother() throws Exception {
+        assertEquals("veneer.face 720 in²; veneer.thickness at most 2-5/8 in", read("text 18b Manufactured stone veneer", "at 54 110",
+            "text 9 Units are at most 2-5/8 in. thick and no face is larger than 720 sq in."));
+    }
 }

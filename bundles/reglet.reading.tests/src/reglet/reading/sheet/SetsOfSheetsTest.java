@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-import reglet.reading.sheet.SheetFixtures.Score;
 import reglet.reading.sheet.SheetFixtures.SetOfSheets;
+import reglet.reading.sheet.SheetJudge.Score;
 
 /**
  * No set of invented sheets is read worse than it has been. What each set is, what was read of it before anybody tuned on it, and what is
@@ -25,7 +25,7 @@ class SetsOfSheetsTest {
     @ParameterizedTest
     @MethodSource("sets")
     void asManyValuesAreFoundAndNoMoreAreWrongThanBefore(SetOfSheets set) throws Exception {
-        Score now = SheetFixtures.score(set.name() + " sheets", SheetFixtures.set(set.name()));
+        Score now = SheetJudge.score(set.name() + " sheets", SheetFixtures.set(set.name()));
         // what is wrong in a sheet that nobody tunes on is not told, so that nobody does
         String faults = set.unopened() ? "" : String.join("\n", now.faults());
         assertTrue(now.found() >= set.found(), now.found() + " found, " + set.found() + " expected\n" + faults);

@@ -30,7 +30,7 @@ import reglet.model.UnusableInput;
 import reglet.reading.Child;
 import reglet.reading.Made;
 import reglet.reading.sheet.SheetFixtures.Fixture;
-import reglet.reading.sheet.SheetFixtures.Score;
+import reglet.reading.sheet.SheetJudge.Score;
 
 /** Invented data sheets in many layouts, and what a person gets of them. */
 class SheetsTest {
@@ -62,7 +62,7 @@ class SheetsTest {
         Score total = new Score(0, 0, 0, 0, 0, List.of());
         for (Fixture fixture : SheetFixtures.all()) {
             if (setAside.contains(fixture.name()) == aside) {
-                total = total.plus(SheetFixtures.judge(fixture, read(fixture, "")));
+                total = total.plus(SheetJudge.judge(fixture, read(fixture, "")));
             }
         }
         System.out.printf("%s: %d of %d values found, %d of %d shown are right, %d wrong ones are shown as sure%n",

@@ -3,6 +3,7 @@ package reglet.reading.sheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,5 +26,22 @@ abstract class SmallSheets {
         all.addAll(List.of(lines));
         Path sheet = Made.file(folder, "one.pdf", DrawnSheet.draw(all).pdf());
         return SheetReader.read(SheetFixtures.pages(sheet), SheetFixtures.pack(), component);
+    }
+
+    /** What is read of a page, but for the kind of the product and how it is shown, in one line. */
+    String read(List<String> lines) throws Exception {
+        return reading(lines.toArray(String[]::new)).values().stream()
+            .filter(found -> !found.value().property().matches(".*\\.(?:kind|material)"))
+            .map(found -> found.value().property() + " " + found.value().value().text() + (found.model().isEmpty() ? "" : " of "
+                + found.model())).sorted().collect(Collectors.joining("; "));
+    }
+
+    /** A line of cells, each "x text". */
+    static void row(List<String> page, int y, String... cells) {
+        for (String cell : cells) {
+            String[] parts = cell.split(" ", 2);
+            page.add("at " + parts[0] + " " + y);
+            page.add("text 9 " + parts[1]);
+        }
     }
 }

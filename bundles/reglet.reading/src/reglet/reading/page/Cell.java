@@ -28,7 +28,7 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
         List<Integer> starts = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
-            boolean raised = isRaised(piece, y, size) || isNumerator(pieces, i, size);
+            boolean raised = isRaised(piece, y, size) || isNumerator(pieces, i, size) || i > 0 && Layout.isMark(piece, pieces.get(i - 1));
             if (i > 0 && !raised && Layout.blank(pieces.get(i - 1), piece)) {
                 text.append(' ');
             }

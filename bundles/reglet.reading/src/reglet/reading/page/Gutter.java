@@ -1,6 +1,7 @@
 package reglet.reading.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -19,6 +20,10 @@ final class Gutter {
     private static final double ALIGNED = 0.8;
     private static final double SET_IN = 25;
     private static final int LEAST_WIDE = 2;
+    /** Words of a label of a table at most. */
+    private static final int LONGEST_LABEL = 7;
+    /** Of what stands right of the gutter in rows of a table across it: how much of it are values at least. */
+    private static final double VALUED = 0.6;
     /** Rows that stand across both columns, from which on they are a table of their own. */
     private static final int LEAST_ACROSS = 4;
     private static final double GOES_ON = 1.9;
@@ -126,7 +131,7 @@ final class Gutter {
         while (last + 1 < lines.size() && !isEnd(lines, last + 1, x)) {
             last++;
         }
-        boolean table = last + 1 < lines.size() && isAcross(lines.get(last + 1), x);
+        boolean table = last + 1 < lines.size() && (isAcross(lines.get(last + 1), x) || lines.get(last + 1).cells().size() > 2);
         while (table && last > 0 && isOfOneTable(lines.get(last), lines.get(last + 1))) {
             // rows of the table across both columns whose last cell is a longer text, and its heading
             last--;
@@ -158,7 +163,7 @@ final class Gutter {
     private static List<Line> split(List<Line> lines, double x) {
         int first = first(lines, x);
         int last = last(lines, x);
-        last = aboveWide(lines, first, last, x);
+        last = aboveTable(lines, first, aboveWide(lines, first, last, x), x);
         int foot = last;
         while (last > first && isLeft(lines.get(last), x)) {
             // what stands below the foot of the column beside it comes after both
@@ -176,8 +181,8 @@ final class Gutter {
         List<Line> lefts = new ArrayList<>();
         List<Line> right = new ArrayList<>();
         for (Line line : lines.subList(first, last + 1)) {
-            part(line, line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), lefts);
-            part(line, line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList(), right);
+            part(line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), lefts);
+            part(line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList(), right);
         }
         List<Line> all = new ArrayList<>(lines.subList(0, first));
         all.addAll(lefts);
@@ -199,6 +204,48 @@ final class Gutter {
         return wide < LEAST_WIDE ? last : at;
     }
 
+    /**
+     * The last line above a table at the foot of both columns, one of whose columns may begin where the right column of text does. Its
+     * rows have a label and more on the left and values on the right, and between them stand but short words.
+     */
+    private static int aboveTable(List<Line> lines, int first, int last, double x) {
+        int rows = 0;
+        int values = 0;
+        int rights = 0;
+        int top = last + 1;
+        // rows below that already ended the columns
+        for (int at = last + 1; at < lines.size() && isRow(lines.get(at), x); at++) {
+            rows++;
+        }
+        for (int at = last; at > first && (isRow(lines.get(at), x) || isShort(lines.get(at), x)); at--) {
+            if (isRow(lines.get(at), x)) {
+                List<Cell> right = lines.get(at).cells().stream().filter(cell -> cell.left() >= x - NEAR).toList();
+                rows++;
+                rights += right.size();
+                values += (int) right.stream().filter(cell -> VALUE.matcher(cell.text()).matches() || cell.text().length() == 1).count();
+                top = at;
+            }
+        }
+        return rows >= LEAST_ACROSS && values >= VALUED * rights ? top - 1 : last;
+    }
+
+    /** Whether a line has a label and more left of a place, and short words right of it which aren't a label and its value. */
+    private static boolean isRow(Line line, double x) {
+        List<Cell> right = line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList();
+        boolean list = right.size() == 2 && Character.isUpperCase(right.get(0).text().codePointAt(0)) && right.get(1).text().matches(
+            ".*\\d.*");
+        return !right.isEmpty() && line.cells().size() - right.size() > 1 && !list && line.cells().stream().skip(1)
+            .allMatch(Gutter::isShort) && line.cells().get(0).text().length() < LONGEST_HEADING + SHORT;
+    }
+
+    private static boolean isShort(Line line, double x) {
+        return line.cells().stream().allMatch(Gutter::isShort) && (isLeft(line, x) || line.left() >= x - NEAR && line.cells().size() > 1);
+    }
+
+    private static boolean isShort(Cell cell) {
+        return cell.text().split("\\s+").length <= LONGEST_LABEL;
+    }
+
     /** Whether a line has words on both sides and none where the right column begins, or a little in. */
     private static boolean isWide(Line line, double x) {
         return line.left() < x && line.right() > x && line.cells().stream().noneMatch(cell -> cell.left() >= x - NEAR && cell.left() < x
@@ -218,9 +265,9 @@ final class Gutter {
         return line.cells().size() == 1 && line.right() < x && line.text().length() <= LONGEST_HEADING;
     }
 
-    private static void part(Line line, List<Cell> cells, List<Line> to) {
-        if (!cells.isEmpty()) {
-            to.add(new Line(List.copyOf(cells), line.y(), line.size()));
-        }
+    /** Adds the cells on one side of a line: at their own height, for letters of another size may stand at nearly the same height. */
+    private static void part(List<Cell> cells, List<Line> to) {
+        cells.stream().max(Comparator.comparingDouble(Cell::size)).ifPresent(largest -> to.add(new Line(cells, largest.y(), largest
+            .size())));
     }
 }

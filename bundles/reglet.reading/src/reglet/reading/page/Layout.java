@@ -195,7 +195,7 @@ public final class Layout {
         Piece best = null;
         Piece lead = null;
         for (Piece other : pieces) {
-            if (isLowered(piece, other) || isNumerator(piece, other, pieces)) {
+            if (isLowered(piece, other) || isNumerator(piece, other, pieces) || isMark(piece, other)) {
                 return other;
             }
             double rise = (other.y() - piece.y()) / other.size();
@@ -232,6 +232,13 @@ public final class Layout {
         return piece.text().matches("\\d") && other.text().matches(".*\\p{L}|.*[/⁄]") && piece.size() <= other.size() && drop > 0.1
             && drop < 0.5
             && Math.abs(piece.x() - other.end()) < 0.12 * other.size();
+    }
+
+    /** The raised mark of a note, hardly smaller than the word that it is set against: "index¹". */
+    static boolean isMark(Piece piece, Piece other) {
+        double rise = (other.y() - piece.y()) / other.size();
+        return MARK.matcher(piece.text()).matches() && other.text().matches(".*\\p{L}{2}") && piece.size() <= other.size() && rise > 0.2
+            && rise < 0.5 && Math.abs(piece.x() - other.end()) < 0.12 * other.size();
     }
 
     /** The raised figure of a fraction behind a whole number, hardly smaller than that: "2⁵/₈". */
@@ -271,10 +278,10 @@ public final class Layout {
         return new Line(List.copyOf(cells), y, size);
     }
 
-    /** Words of a smaller size beside larger ones are not raised letters, as a mark is. */
+    /** Words and figures of a smaller size in a cell of their own beside larger ones are not raised letters, as a mark is. */
     private static Cell cell(List<Piece> pieces, double y, double size) {
         double own = pieces.stream().mapToDouble(Piece::size).max().orElse(size);
-        boolean words = own < OWN * size && pieces.stream().anyMatch(piece -> piece.text().matches(".*\\p{L}{3}.*"));
+        boolean words = own < OWN * size && (pieces.size() > 1 || !MARK.matcher(pieces.get(0).text()).matches());
         return Cell.of(pieces, words ? pieces.stream().filter(piece -> piece.size() == own).mapToDouble(Piece::y).findFirst().orElse(y) : y,
             words ? own : size);
     }

@@ -28,10 +28,15 @@ public final class Paragraphs {
     /** "ASTM E96 Proc. A" goes on, though with a capital. */
     private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:proc|no|cat|fig)\\.");
     /** "40 to 95 F" is a value, though of some words. */
+    private static final Pattern ASIDE = Pattern.compile("\\((?=[^()]*\\p{L}{2})[^().]*[^().\\s]\\)");
     private static final Pattern AMOUNT = Pattern.compile("\\W{0,2}\\d.{0,30}");
-    private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:conditions? of use|conditions|"
-        + "limitations|conditions and limitations)\\s*:?\\s*$");
-    private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$");
+    private static final Pattern CONDITIONS = Pattern.compile("(?i)^\\s*(?:\\d+(?:\\.0)?\\.?\\s+)?(?:(?:terms and )?(?:conditions?"
+        + "|limitations?|limits|restrictions?)(?: (?:of|on|for) (?:use|its use|acceptance|listing|certification|approval|installation))?"
+        + "|use conditions|(?:conditions|limitations) and (?:limitations|conditions)(?: of use)?)\\s*:?\\s*$");
+    private static final Pattern HEADING = Pattern.compile("^\\s*\\d+\\.0?\\s+[A-Z][A-Z \\-,&]{3,}$|(?i)^\\s*(?:\\d+(?:\\.0?)?\\s+)?(?:"
+        + "evidence(?: submitted| reviewed)?|(?:supporting )?data (?:reviewed|submitted|examined)|basis(?: of (?:the )?\\w+)?|(?:product )?"
+        + "identification|marking|labels?|labell?ing|statement|findings?|references|quality (?:control|assurance)|disclaimer|validity"
+        + "|test results)\\s*:?\\s*$");
 
     private Paragraphs() {
     }
@@ -49,7 +54,9 @@ public final class Paragraphs {
                 String said = paragraph.text().substring(0, stop.start() + 1);
                 boolean named = NAMED.matcher(said).matches() && paragraph.text().substring(stop.end())
                     .matches("(?s)(?:\\p{Lu}\\b|\\p{Lu}*-?\\d).*");
-                if (!named && (starts || !ABBREVIATED.matcher(said).matches())) {
+                // "30 lb/in. (ASTM C794)": a bracket behind a stop is of the words before it, unless it holds a sentence
+                boolean aside = ASIDE.matcher(paragraph.text()).region(stop.end(), paragraph.text().length()).lookingAt();
+                if (!named && !aside && (starts || !ABBREVIATED.matcher(said).matches())) {
                     all.add(Sentence.of(paragraph.part(from, stop.start()), conditions, paragraph.text().substring(0, from)));
                     from = stop.end();
                 }

@@ -128,7 +128,9 @@ public final class Rows {
         List<Line> stretch = lines.subList(first, last + 1);
         Line labelled = stretch.stream().min(Comparator.comparingDouble(Line::left)).orElseThrow();
         double end = labelled.cells().get(0).right();
-        boolean one = stretch.stream().allMatch(line -> line == labelled || line.left() > end);
+        // what stands lower than all lines beside it heads what comes below
+        boolean one = labelled != stretch.get(stretch.size() - 1) && stretch.stream().allMatch(line -> line == labelled || line
+            .left() > end);
         boolean ruled = stretch.stream().skip(1).anyMatch(line -> line.cells().stream().anyMatch(cell -> layout.ruledBetween(
             stretch.get(0).y() - 0.1 * size, line.y() - 0.5 * size, cell.middle())));
         boolean taken = stretch.stream().anyMatch(line -> used.contains(lines.indexOf(line)) && line != stretch.get(0));
@@ -147,7 +149,7 @@ public final class Rows {
         Line middle = lines.get(first + 1);
         Line below = lines.get(first + 2);
         double size = row.size();
-        boolean near = gap(first + 1) < WOVEN * size && gap(first + 2) < WOVEN * size && Math.abs(below.size() - size) < 1;
+        boolean near = gap(first + 1) < WOVEN * size && gap(first + 2) < WOVEN * size && below.size() > ALIKE * size && below.size() < size + 1;
         boolean own = near && !(isWhole(row) && isWhole(below)) && middle.cells().stream().allMatch(cell -> under(row, cell) == null
             && under(below, cell) == null) && below.cells().stream().allMatch(cell -> under(row, cell) != null);
         return own ? first + 2 : first;
@@ -186,9 +188,11 @@ public final class Rows {
             return false;
         }
         if (boxed(row, next)) {
-            return !(isWhole(row) && isWhole(next)) && !areApart(row, next) && !isSpanning(row, next) && !isSpanning(next, row);
+            return !(isWhole(row) && isWhole(next)) && !areApart(row, next) && !isSpanning(row, next) && !isSpanning(next, row)
+                && !isOfRows(row, next);
         }
-        return isLoose(first) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
+        boolean further = row.cells().size() > 2 && next.cells().size() < row.cells().size() && isSetApart(first);
+        return (further || isLoose(first)) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
     }
 
@@ -222,6 +226,16 @@ public final class Rows {
     private boolean boxed(Line row, Line next) {
         double[] box = layout.between(next.cells().get(0).middle(), next.y());
         return box.length == 2 && row.y() > box[0] && box[1] - box[0] < MOST_LINES * 1.5 * row.size() + 12;
+    }
+
+    /** Whether what is enclosed are rows of one line each: a label and a value in each of them, and a number in some. */
+    private boolean isOfRows(Line row, Line next) {
+        double[] box = layout.between(next.cells().get(0).middle(), next.y());
+        // a heading may stand above them in the same box
+        List<Line> within = lines.stream().filter(line -> line.y() > box[0] && line.y() < box[1] && line.cells().size() > 1).toList();
+        return within.size() >= SPANNED && within.stream().anyMatch(Rows::isWhole) && within.stream().allMatch(line -> line.cells().size()
+            == 2 && Math.abs(line.left() - row.left()) < 1 && Math.abs(line.cells().get(1).left() - row.cells().get(row.cells().size() - 1)
+                .left()) < 1 && Character.isUpperCase(line.text().charAt(0)));
     }
 
     /** Whether a line says something by itself: words and, in another cell, a number. */
@@ -266,6 +280,16 @@ public final class Rows {
             tight += gap <= TIGHT * size ? 1 : 0;
         }
         return loose > tight;
+    }
+
+    /** Whether a stretch of a few lines that begins here is set apart from what stands above and below it. */
+    private boolean isSetApart(int first) {
+        double within = 0;
+        int last = first;
+        while (last + 1 < lines.size() && last - first < MOST_LINES && gap(last + 1) <= TIGHT * lines.get(first).size()) {
+            within = Math.max(within, gap(++last));
+        }
+        return last > first && gap(first) >= APART * within && gap(last + 1) >= APART * within;
     }
 
     private static Cell under(Line row, Cell cell) {

@@ -18,6 +18,7 @@ import reglet.reading.words.Vocabulary;
 
 /** What a condition of use asks of the product itself and, where it names them, of other parts of the wall. */
 final class Asks {
+    private static final List<String> OF = List.of(" of ", " of the ", " of each ", " of any ", " of all ");
     private final Pack pack;
     private final Vocabulary vocabulary;
     private final String own;
@@ -37,10 +38,12 @@ final class Asks {
         String plain = " " + Plain.of(sentence) + " ";
         for (Component component : pack.components()) {
             boolean named = component.id().equals(own) || names(component).stream().anyMatch(name -> plain.contains(" " + name + " "));
+            // "weight of adhered units" in the report of a lath
+            boolean whose = names(component).stream().anyMatch(name -> OF.stream().anyMatch(of -> plain.contains(of + name + " ")));
             for (Limit limit : named ? limits.get(component).in(sentence, page, box) : List.<Limit>of()) {
                 // "the saturated weight of the veneer" is no weight of the lath
                 longest.merge(limit.value().text(), limit, (one, other) -> other.letters() > one.letters()
-                    || other.letters() == one.letters() && component.id().equals(own) ? other : one);
+                    || other.letters() == one.letters() && (component.id().equals(own) || whose) ? other : one);
             }
         }
         return longest.values().stream().map(Limit::value).toList();

@@ -11,6 +11,8 @@ import reglet.model.SheetValue;
 /** Fits what was found to what the sheet says the product is: a retarding barrier's permeance is the one with a limit above. */
 final class Fitting {
     private static final double LESS = 0.85;
+    /** Why a value that stands on the sheet is of no use. */
+    static final String UNASKED = "The pack asks for no such value of a product of this kind.";
 
     private Fitting() {
     }
@@ -29,7 +31,7 @@ final class Fitting {
             .label())
             && own.type().equals(property.get().type()) && applies(own, one, all, component)).findFirst();
         return other.map(own -> as(one, path(component, own))).orElseGet(() -> one.with(Math.min(one.confidence(), LESS),
-            one.doubt().isEmpty() ? "The pack asks for no such value of a product of this kind." : one.doubt()));
+            one.doubt().isEmpty() ? UNASKED : one.doubt()));
     }
 
     private static Found as(Found one, String path) {

@@ -1,51 +1,69 @@
 package reglet.reading.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import reglet.model.SheetReading.Condition;
 import reglet.model.SheetReading.Report;
-import reglet.model.SheetValue;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
-import reglet.reading.page.Paragraphs;
+import reglet.reading.sheet.Flow.Placed;
+import reglet.reading.sheet.Flow.Spot;
+import reglet.reading.sheet.ReportCodes.Edition;
 
 /** Reads what an evaluation report or a certificate says of itself: number, holder, codes, dates, conditions of use. */
 final class ReportReader {
-    private static final Pattern KIND = Pattern.compile("(?i)\\b(?:evaluation|code|listing|research|compliance)\\s+report\\b|\\bcert"
+    private static final Pattern KIND = Pattern.compile("(?i)\\b(?:(?:code|product|compliance|building|technical"
+        + "|evaluation) )*(?:evaluation"
+        + "|code|listing|research|compliance)\\s+report\\b|\\bcert"
         + "ificate of (?:conformance|conformity|"
         + "compliance|analysis|approval)\\b|^\\s*certificate\\b");
+    /** A line that says nothing but what kind of paper it is, with a number: "Technical Approval 21/0345"; a data sheet only lists them. */
+    private static final String NUMBERED = "\\s*(?i:no\\.?|nr\\.?|number|#)?\\s*:?\\s*[A-Z]{0,6}[-–. /]?\\d[\\dA-Z./–-]*";
+    private static final Pattern TITLE = Pattern.compile("(?:\\p{Lu}[\\p{L}&.-]*,? ){0,5}(?:(?i:certificate of (?:listing|acceptance"
+        + "|evaluation|suitability)|notice of acceptance)(?:" + NUMBERED + ")?|(?i:(?:technical|product|type|evaluation) (?:approval"
+        + "|assessment|appraisal|opinion|certificate)|listing)" + NUMBERED + ")\\s*");
+    private static final Pattern BY_NAME = Pattern.compile("(?i)\\s*(?:\\p{L}+ )?technical (?:assessment|approval|appraisal)\\s*");
+    private static final int FIRST = 4;
     /** Only a report names its holder and its subject. */
-    private static final Pattern HOLDER = Pattern.compile("(?i)\\s*(?:report holder|evaluation subject|holder of (?:the )?report)\\b");
-    private static final Pattern CERTIFICATE = Pattern.compile("(?i)\\s*certificate of (?:conformance|conformity|compliance"
+    private static final Pattern HOLDER = Pattern.compile("(?i)\\s*(?:(?:report|certificate|approval|assessment|listing)[ -]?holder"
+        + "|evaluation subject|holder of (?:the )?(?:report|certificate|approval|assessment))\\b");
+    private static final Pattern CERTIFICATE = Pattern.compile("(?i)\\s*certificate of (?:conformance|conformity|compliance|listing"
         + "|evaluation)\\b");
     /** "It is listed in" before "Evaluation Report": a data sheet that tells of its report. */
-    private static final Pattern IN_PASSING = Pattern.compile(".*\\b(?:in|see|See|under|by|per|has|have|holds|with|to|its|an|a|our) $");
-    private static final Pattern NUMBER = Pattern.compile("(?i)(?:report|certificate|listing)\\s*(?:no\\.?|number|#)?\\s*[:#]?\\s*(["
-        + "A-Z]{1,6}[- ]?\\d[\\w.-]*|\\d{3,}[\\w.-]*)");
-    private static final Pattern CODE = Pattern.compile("((?:19|20)\\d\\d(?:\\s*(?:,|and|&)\\s*(?:19|20)\\d\\d)*)\\s+(?:edition\\s+o"
-        + "f\\s+(?:the\\s+)?)?"
-        + "((?:International|National|State|California|Florida)[\\w\\s]*?Code)\\b[^()]{0,6}(?:\\(([A-Z]{2,5})\\))?");
-    private static final Pattern SHORT_CODE = Pattern.compile("\\b((?:19|20)\\d\\d)\\s+(I[BREF]C|IECC|IEBC|CBC|CRC|FBC)\\b");
-    private static final Pattern ITEM = Pattern.compile("^\\s*(?:(\\d+(?:\\.\\d+)+|\\d+\\.|[a-z][.)]|\\([a-z0-9]+\\))|[•▪-])\\s+(.*)$");
-
+    private static final Pattern IN_PASSING = Pattern.compile(".*(?:(?<![\\p{L}-])\\p{Ll}+|\\bSee) $");
+    private static final String HOLDERS = "(?:report|certificate|approval|assessment|listing|opinion)[ -]?holder"
+        + "|holder(?: of (?:the )?(?:report"
+        + "|certificate|approval|assessment))?|licensee|listee|issued to|applicant|client|granted to|awarded to|proponent|company";
+    private static final String SUBJECTS = "evaluation subject|subject(?: of (?:the )?(?:evaluation|approval|assessment|report))?"
+        + "|products?(?: names?| covered| evaluated| certified| listed)?|listed products?|certified products?|trade names?"
+        + "|trade name of the (?:construction )?product";
+    /** Another label, or a heading of the column beside. */
+    private static final Pattern NO_VALUE = Pattern.compile(".*:\\s*|\\s*\\d{1,2}\\.\\d?\\s+\\p{Lu}.*");
     private static final int HEAD = 12;
+    /** Lines, points and sizes of letters within which a value stands below its label. */
+    private static final int NEXT = 3;
+    private static final double IN_LINE = 6;
+    private static final double LOW = 3;
 
     private ReportReader() {
     }
 
     /** Whether a sheet is a report or a certificate, by its head. */
     static boolean isReport(List<Layout> layouts) {
-        return layouts.stream().flatMap(layout -> layout.lines().stream()).limit(HEAD).anyMatch(line -> {
-            if (HOLDER.matcher(line.text()).lookingAt()) {
+        List<Line> lines = layouts.stream().flatMap(layout -> layout.lines().stream()).limit(HEAD).toList();
+        return lines.stream().anyMatch(line -> {
+            boolean first = lines.indexOf(line) < FIRST;
+            if (HOLDER.matcher(line.text()).lookingAt() || TITLE.matcher(line.text()).matches() || first && BY_NAME.matcher(line.text())
+                .matches()) {
                 return true;
             }
             Matcher kind = KIND.matcher(line.text());
-            return kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches();
+            // a row of a data sheet's list: "Code report | WRR-0923"
+            boolean row = !first && line.cells().size() == 2 && KIND.matcher(line.cells().get(0).text()).lookingAt();
+            return !row && kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches();
         });
     }
 
@@ -57,118 +75,47 @@ final class ReportReader {
 
     /** @param asks reads limits out of conditions */
     static Optional<Report> read(List<Layout> layouts, Asks asks) {
-        List<Placed> lines = new ArrayList<>();
-        layouts.forEach(layout -> layout.lines().forEach(line -> lines.add(new Placed(layout, line))));
         if (!isReport(layouts)) {
             return Optional.empty();
         }
-        List<String> codes = new ArrayList<>();
-        String number = "";
-        for (int i = 0; i < lines.size(); i++) {
-            Placed line = lines.get(i);
-            // the name of a code may go on in the next line
-            String two = line.text() + " " + (i + 1 < lines.size() ? lines.get(i + 1).text() : "");
-            Matcher found = NUMBER.matcher(line.text());
-            if (number.isEmpty() && found.find()) {
-                number = found.group(1);
-            }
-            Matcher shortCode = SHORT_CODE.matcher(line.text());
-            while (shortCode.find()) {
-                codes.add(shortCode.group(2) + " " + shortCode.group(1));
-            }
-            Matcher code = CODE.matcher(two);
-            while (code.find() && code.start() < line.text().length()) {
-                String name = code.group(3) == null ? code.group(2).replaceAll("\\s+", " ") : code.group(3);
-                for (String year : code.group(1).split("\\D+")) {
-                    if (!codes.contains(name + " " + year)) {
-                        codes.add(name + " " + year);
-                    }
-                }
-            }
-        }
-        return Optional.of(new Report(number, stated(lines, "(?:report |certificate )?holder|issued to|applicant|client|granted to"),
-            stated(lines, "evaluation subject|subject|product|products covered"), codes.stream().distinct().toList(),
-            stated(lines, "(?:date )?(?:of )?(?:re)?issued?|issue date|date of issue|effective(?: date)?|date"),
-            stated(lines, "renewal(?: due)?|(?:this report is )?subject to renewal|expir(?:y|es|ation)(?: date)?"
-                + "|subject to renewal|valid (?:until|through|to)|renewal date"
-                + "|reexamination due"),
-            conditions(lines, asks)));
+        ReportHead head = new ReportHead(layouts);
+        List<Placed> lines = head.whole().lines();
+        return Optional.of(new Report(head.number().map(number -> number.number().text()).orElse(""),
+            stated(lines, HOLDERS), stated(lines, SUBJECTS), ReportCodes.in(head.whole()).stream().map(Edition::name).toList(),
+            ReportDates.issued(head).map(Spot::text).orElse(""), ReportDates.ends(head).map(Spot::text).orElse(""),
+            ReportConditions.in(lines, asks)));
     }
 
-    private record Placed(Layout layout, Line line) {
-        String text() {
-            return line.text();
-        }
-
-        Cell whole() {
-            Cell whole = line.cells().get(0);
-            for (Cell cell : line.cells().subList(1, line.cells().size())) {
-                whole = whole.with(cell);
-            }
-            return whole;
-        }
-    }
-
-    /** What stands after a name on its line, or on the line below it. */
+    /** What stands behind a name in its cell, in the cell beside it, or below it. */
     private static String stated(List<Placed> lines, String names) {
-        Pattern beside = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*[:.]?\\s*[:\\s]\\s*(\\S.*)$");
-        Pattern alone = Pattern.compile("(?i)^\\s*(?:" + names + ")\\s*:?\\s*$");
+        Pattern within = Pattern.compile("(?i)\\s*(?:" + names
+            + ")\\s*(?::|(?=\\s(?-i:\\p{Lu}|\\d))(?!\\s(?:evaluation|report|certif|approval|assessment|listing|number|no\\b|data"
+            + "|sheet)))\\s*(\\S.*)");
+        Pattern alone = Pattern.compile("(?i)\\s*(?:" + names + ")\\s*:?\\s*");
         for (int i = 0; i < lines.size(); i++) {
-            List<String> parts = new ArrayList<>(lines.get(i).line.cells().size() > 2 ? List.of() : lines.get(i).line.cells().stream()
-                .map(Cell::text).filter(text -> text.matches(".*[:\\d].*")).toList());
-            parts.add(lines.get(i).text());
-            for (String part : parts) {
-                Matcher found = beside.matcher(part);
-                if (found.matches() && found.group(1).length() < 120 && part.matches(".*[:\\d].*")) {
-                    return found.group(1).replaceAll("\\.$", "").strip();
+            List<Cell> cells = lines.get(i).line().cells();
+            for (int j = 0; j < cells.size(); j++) {
+                Matcher found = within.matcher(cells.get(j).text());
+                if (found.matches()) {
+                    return ended(found.group(1));
                 }
-            }
-            if (alone.matcher(lines.get(i).text()).matches() && i + 1 < lines.size()) {
-                return lines.get(i + 1).text().strip();
+                if (alone.matcher(cells.get(j).text()).matches()) {
+                    return ended(j + 1 < cells.size() && !NO_VALUE.matcher(cells.get(j + 1).text()).matches() ? cells.get(j + 1).text()
+                        : below(lines, i, cells.get(j)));
+                }
             }
         }
         return "";
     }
 
-    private static List<Condition> conditions(List<Placed> lines, Asks asks) {
-        List<Condition> conditions = new ArrayList<>();
-        boolean within = false;
-        String number = "";
-        Cell cell = null;
-        Layout layout = null;
-        for (Placed line : lines) {
-            if (Paragraphs.isConditions(line.text())) {
-                within = true;
-                continue;
-            }
-            if (!within) {
-                continue;
-            }
-            if (Paragraphs.isHeading(line.text())) {
-                within = false;
-                continue;
-            }
-            Matcher item = ITEM.matcher(line.text());
-            if (item.matches() || cell == null || layout != line.layout) {
-                add(conditions, number, cell, layout, asks);
-                number = item.matches() && item.group(1) != null ? item.group(1).replaceAll("[.)]$", "") : "";
-                cell = line.whole();
-                layout = line.layout;
-            } else {
-                cell = cell.with(line.whole());
-            }
-        }
-        add(conditions, number, cell, layout, asks);
-        return conditions;
+    /** What stands right below a label, in line with it. */
+    private static String below(List<Placed> lines, int at, Cell label) {
+        return lines.stream().skip(at + 1).limit(NEXT).flatMap(line -> line.line().cells().stream()).filter(cell -> Math.abs(cell.left()
+            - label.left()) < IN_LINE && cell.y() > label.y() && cell.y() - label.y() < LOW * label.size()).map(Cell::text).findFirst()
+            .orElse("");
     }
 
-    private static void add(List<Condition> conditions, String number, Cell cell, Layout layout, Asks asks) {
-        if (cell == null) {
-            return;
-        }
-        Matcher item = ITEM.matcher(cell.text());
-        String text = item.matches() ? item.group(2) : cell.text();
-        List<SheetValue> limits = asks.in(text, layout.page(), layout.shown(cell));
-        conditions.add(new Condition(number, text.replaceAll("\\s+", " "), layout.page(), layout.shown(cell), limits));
+    private static String ended(String words) {
+        return words.strip().replaceAll("(?i)(?<!\\b(?:inc|ltd|co|corp|mfg|bros|s\\.a|s\\.p\\.a)|\\b\\p{L})\\.$", "");
     }
 }

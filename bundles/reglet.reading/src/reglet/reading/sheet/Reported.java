@@ -1,7 +1,6 @@
 package reglet.reading.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,6 +11,9 @@ import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.Sentence;
+import reglet.reading.sheet.Flow.Placed;
+import reglet.reading.sheet.Flow.Spot;
+import reglet.reading.sheet.ReportCodes.Edition;
 import reglet.reading.value.Around;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Label;
@@ -28,16 +30,6 @@ final class Reported {
         + "\\s*:?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
     private static final Pattern TITLE = Pattern.compile("(?i)\\s*(?:(?:product|code|building|technical|compliance) )*"
         + "(?:evaluation|code|listing|research|compliance) report\\s*");
-    /** "Report KRP-1010" in the head of a sheet that is one. */
-    private static final Pattern OWN = Pattern.compile("(?i)\\s*report(?:\\s*(?:no\\.?|number|#))?\\s*:?"
-        + "\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)\\s*");
-    /** "No. LB-2291 · page 1" on a line of its own. */
-    private static final Pattern NUMBERED = Pattern.compile("(?i)\\s*(?:(?:report|certificate|listing)\\s*)?(?:no\\.?|number|#)\\s*:?"
-        + "\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)(?:\\s*[·|•,;–—].*)?\\s*");
-    private static final Pattern BARE = Pattern.compile("\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*)\\s*");
-    private static final Pattern UNTIL = Pattern.compile("(?i)(?:.*\\b)?(?:expir(?:es|y|ation)|valid (?:until|through|to)"
-        + "|in force (?:until|to)|renewal)(?: date| due)?\\s*:?");
-    private static final Pattern DAY = Pattern.compile("\\p{L}{3,9}\\.? \\d{1,2}, 20\\d\\d|20\\d\\d-\\d\\d-\\d\\d");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
     /** "IBC and IRC 2018, 2021". */
@@ -49,6 +41,9 @@ final class Reported {
         + "\\s+(?:\\d{1,2}(?:st|nd|rd|th)?,?\\s+)?20\\d\\d|20\\d\\d)");
     /** "The report runs to October 1, 2027" in a sentence of its own. */
     private static final Pattern OF_REPORT = Pattern.compile("(?i)\\breport\\b");
+    private static final Pattern CODE_ROW = Pattern.compile("(?i)\\s*(?:applicable |building "
+        + "|model )?codes?(?: and)?(?: editions?)?(?: named"
+        + "| covered)?\\s*:?\\s*");
     private static final int HEAD = 12;
     /** Parts of a sentence behind the one that names the report. */
     private static final int NEXT = 2;
@@ -65,13 +60,17 @@ final class Reported {
         if (component.properties().stream().noneMatch(property -> property.name().startsWith("report")) || layouts.isEmpty()) {
             return;
         }
+        boolean isReport = ReportReader.isReport(layouts);
         if (component.property("report_number").isPresent()) {
-            head(layouts);
+            if (isReport) {
+                own(layouts);
+            } else {
+                head(layouts);
+            }
         }
         if (taken.has("report")) {
             return;
         }
-        boolean isReport = ReportReader.isReport(layouts);
         for (Layout layout : layouts) {
             for (Sentence sentence : layout.sentences()) {
                 Matcher report = REPORT.matcher(sentence.cell().text());
@@ -89,6 +88,9 @@ final class Reported {
             }
         }
         layouts.forEach(this::rows);
+        if (taken.has("report") && !isReport) {
+            layouts.forEach(this::editionsListed);
+        }
         if (isReport && !taken.has("report")) {
             titled(layouts.get(0));
         }
@@ -103,62 +105,34 @@ final class Reported {
             });
     }
 
-    /** A sheet that is itself the report: its number and end in its head, its codes where they are listed. */
+    /** A sheet that is itself the report: its number and dates in its head, its codes where they are listed. */
+    private void own(List<Layout> layouts) {
+        ReportHead head = new ReportHead(layouts);
+        head.number().ifPresent(number -> {
+            say("report", "yes", number.said());
+            say("report_number", number.number().text(), number.number());
+        });
+        ReportDates.ends(head).ifPresent(ends -> say("report_until", ends.text(), ends));
+        if (!editions(head.whole(), ReportCodes.in(head.whole()))) {
+            codes(layouts);
+        }
+    }
+
+    /** "Listed in Evaluation Report KRP-1010" in the head of a data sheet. */
     private void head(List<Layout> layouts) {
         Layout layout = layouts.get(0);
         List<Line> lines = layout.lines().stream().limit(HEAD).toList();
         for (int i = 0; i < lines.size(); i++) {
             Cell cell = lines.get(i).cells().get(0);
             Cell whole = i + 1 < lines.size() ? cell.with(lines.get(i + 1).cells().get(0)) : cell;
-            Matcher named = REPORT.matcher(whole.text());
-            boolean full = cell.text().matches("(?i).*\\b(?:evaluation|code|listing)\\s+report\\b.*") && named.find();
-            Matcher report = full ? named : OWN.matcher(cell.text());
-            if (full || ReportReader.isReport(layouts) && report.matches()) {
+            Matcher report = REPORT.matcher(whole.text());
+            if (cell.text().matches("(?i).*\\b(?:evaluation|code|listing)\\s+report\\b.*") && report.find()) {
                 taken.page(layout);
                 read(whole, report);
                 lines.stream().flatMap(line -> line.cells().stream()).forEach(this::until);
-                lines.forEach(this::days);
                 codes(layouts);
                 return;
             }
-        }
-        if (ReportReader.isReport(layouts)) {
-            lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> number(cell, layouts).matches()).findFirst()
-                .ifPresent(cell -> {
-                Matcher number = number(cell, layouts);
-                number.matches();
-                taken.page(layout);
-                read(cell, number);
-                lines.stream().flatMap(line -> line.cells().stream()).forEach(this::until);
-                lines.forEach(this::days);
-                codes(layouts);
-            });
-        }
-    }
-
-    /** A report's number that stands alone: behind "No.", or bare where the sheet says elsewhere that this is the report's. */
-    private static Matcher number(Cell cell, List<Layout> layouts) {
-        Matcher bare = BARE.matcher(cell.text());
-        String said = bare.matches() ? "report " + bare.group(1).toLowerCase(Locale.ROOT) : "";
-        boolean own = !said.isEmpty() && layouts.stream().flatMap(layout -> layout.lines().stream()).anyMatch(line -> line.text()
-            .toLowerCase(Locale.ROOT).replace("no. ", "").contains(said));
-        return own ? bare : NUMBERED.matcher(cell.text());
-    }
-
-    /** "Issued / in force until | June 1, 2023 / May 31, 2026": as many dates as names. */
-    private void days(Line line) {
-        if (line.cells().size() != 2) {
-            return;
-        }
-        Cell dates = line.cells().get(1);
-        String[] names = line.cells().get(0).text().split(" / ");
-        String[] days = dates.text().split(" / ");
-        int from = 0;
-        for (int i = 0; i < names.length && names.length == days.length; i++) {
-            if (UNTIL.matcher(names[i].strip()).matches() && DAY.matcher(days[i].strip()).matches()) {
-                say("report_until", days[i].strip(), dates.part(from, from + days[i].length()));
-            }
-            from += days[i].length() + 3;
         }
     }
 
@@ -186,6 +160,21 @@ final class Reported {
         }
     }
 
+    /** "Code editions | IBC and IRC: 2018, 2021", in the list that tells of the report. */
+    private void editionsListed(Layout layout) {
+        layout.lines().stream().filter(line -> line.cells().size() == 2 && CODE_ROW.matcher(line.cells().get(0).text()).matches())
+            .map(line -> new Flow(List.of(new Placed(layout, line)))).forEach(row -> editions(row, ReportCodes.in(row)));
+    }
+
+    private boolean editions(Flow flow, List<Edition> editions) {
+        List<String> years = component.property("report_editions").stream().flatMap(property -> ReportCodes.years(editions).stream()
+            .filter(property.type().words()::contains)).toList();
+        if (!years.isEmpty()) {
+            say("report_editions", String.join(", ", years), ReportCodes.spot(flow, editions));
+        }
+        return !years.isEmpty();
+    }
+
     private void read(Cell cell, Matcher report) {
         say("report", "yes", cell.part(report.start(), report.end(1)));
         say("report_number", report.group(1), cell.part(report.start(1), report.end(1)));
@@ -208,6 +197,11 @@ final class Reported {
         } else if (after.find()) {
             say("report_editions", after.group(1), cell.part(after.start(1), after.end(1)));
         }
+    }
+
+    private void say(String name, String words, Spot spot) {
+        taken.page(spot.layout());
+        say(name, words, spot.cell());
     }
 
     private void say(String name, String words, Cell place) {

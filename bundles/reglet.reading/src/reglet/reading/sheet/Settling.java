@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import reglet.model.Method;
 import reglet.model.Pack;
@@ -26,6 +27,8 @@ final class Settling {
     private static final double BY_METHOD = 0.85;
     private static final double CONTRADICTED = 0.6;
     private static final double NEAR = 0.15;
+    private static final Pattern OF_ONE = Pattern.compile("(?i)\\b(?:individual|single|any (?:one )?|(?:lowest|least|minimum)(?: individual)?) "
+        + "(?:unit|specimen|sample|stone|cube|piece)s?\\b|\\bindividual\\b");
 
     private Settling() {
     }
@@ -51,7 +54,7 @@ final class Settling {
         List<Found> shown = stated.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE).toList();
         List<Found> all = shown.isEmpty() ? stated : shown;
         Found kept = fuller(all, all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparingInt(one ->
-            -Age.of(one.label())).thenComparing(one -> -one.confidence())
+            -Age.of(one.label())).thenComparingInt(one -> isOfOne(one) ? 1 : 0).thenComparing(one -> -one.confidence())
             .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow());
         List<Found> others = new ArrayList<>();
         for (Found one : shown) {
@@ -65,18 +68,29 @@ final class Settling {
         }
         boolean older = others.stream().allMatch(one -> Age.of(one.label()) < Age.of(kept.label()) && fit(one, asked) <= fit(kept,
             asked));
-        boolean told = older || fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
+        boolean average = !isOfOne(kept) && others.stream().allMatch(one -> isOfOne(one) && fit(one, asked) <= fit(kept, asked));
+        boolean told = older || average || fit(kept, asked) > 0 && others.stream().allMatch(one -> fit(one, asked) < fit(kept, asked));
         Found left = against.get();
         return new Found(kept.value(), kept.label(), kept.model(), Math.min(kept.confidence(), told ? BY_METHOD : CONTRADICTED),
             "The sheet also states " + left.value().text() + (left.value().method().isEmpty() || left.value().method()
                 .equals(kept.value().method()) ? "" : " by " + left.value().method()) + " on page " + left.value().page() + ".", others);
     }
 
-    /** "Dry film 10 mils" beside "at least 10 mils": the same, said more fully. */
+    /** "Dry film 10 mils" beside "at least 10 mils", or beside "10 mils, ASTM D6132": the same, said more fully. */
     private static Found fuller(List<Found> all, Found first) {
-        return first.value().compare().isPresent() ? first : all.stream().filter(one -> one.value().compare().isPresent()
-            && one.value().value().equals(first.value().value()) && one.value().method().equals(first.value().method())
-            && first.confidence() - one.confidence() < NEAR).findFirst().orElse(first);
+        if (first.value().compare().isPresent()) {
+            return first;
+        }
+        List<Found> near = all.stream().filter(one -> first.confidence() - one.confidence() < NEAR).toList();
+        return near.stream().filter(one -> one.value().compare().isPresent() && one.value().value().equals(first.value().value())
+            && one.value().method().equals(first.value().method())).findFirst().orElseGet(() -> near.stream()
+                .filter(one -> first.value().method().isEmpty() && !one.value().method().isEmpty() && one.value().compare().isEmpty()
+                    && same(one.value().value(), first.value().value())).findFirst().orElse(first));
+    }
+
+    /** "Compressive strength, lowest unit" beside "compressive strength, average of five". */
+    private static boolean isOfOne(Found one) {
+        return OF_ONE.matcher(one.label()).find();
     }
 
     /** How well a value's method is the one asked for: its part too, the standard, or neither. */

@@ -125,7 +125,7 @@ final class ValueReader {
                 i += heading - 1;
                 continue;
             }
-            if (!tables.read(rows.get(i))) {
+            if (!tables.read(rows.get(i)) && !stacks.figures(rows.get(i))) {
                 lists.read(rows.get(i));
                 stacks.read(rows, i);
             }

@@ -20,11 +20,22 @@ final class Columns {
 
     static final int LONGEST = 45;
     /** "CB 80-15": the designation of a model, and no standard or amount. */
+    private static final Pattern CODED = Pattern.compile(".*\\b(?:no|number|code|sku)");
     static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
     private static final Pattern WORD = Pattern.compile("\\p{Ll}{2,}");
 
     /** A column: its heading, what it holds, and where it runs. */
     record Column(Cell head, Role role) {
+        /**
+         * What two cells on one line below its heading say: a label in two pieces, of which a mark of a footnote is none; of values the one
+         * that stands right below it, for together they would say what nobody wrote.
+         */
+        Cell of(Cell one, Cell other) {
+            if (role == Role.LABEL) {
+                return other.text().matches("[\\d*†‡]{1,2}") ? one : one.with(other);
+            }
+            return Math.abs(one.middle() - head.middle()) <= Math.abs(other.middle() - head.middle()) ? one : other;
+        }
     }
 
     private final List<Column> columns;
@@ -205,9 +216,14 @@ final class Columns {
         // the numbers to order by may stand last
         boolean model = all.stream().anyMatch(column -> column.role == Role.MODEL);
         Column first = all.get(0);
-        if (!model && first.role == Role.OTHER) {
+        boolean numbered = all.stream().filter(column -> column.role == Role.MODEL).anyMatch(column -> CODED.matcher(HeadWords.plain(
+            column.head)).matches());
+        boolean kind = HeadWords.KIND.matcher(HeadWords.plain(first.head)).matches();
+        if ((!model || numbered && kind) && first.role == Role.OTHER) {
+            // "Profile | Article no. | Material": a product's name comes before its number
             all.set(0, new Column(first.head, Role.MODEL));
         }
+        model |= all.size() > 2 && kind;
         return named >= 2 || named == 1 && model ? Optional.of(new Columns(all)) : Optional.empty();
     }
 

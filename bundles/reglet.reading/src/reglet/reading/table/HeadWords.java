@@ -12,7 +12,7 @@ import reglet.reading.words.UnitSpelling;
 final class HeadWords {
     static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
         + "product) )*"
-        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?: and (?:test )?(?:method|standard))?"
+        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?:(?: and)? (?:(?:test )?(?:method|standard)|units?))?"
         + "|test and (?:method|standard)");
     static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
         + "test description|description|title|item|typical property|performance|requirement name|what|what was tested|tested for");
@@ -71,12 +71,16 @@ final class HeadWords {
         + "code|product no|code|"
         + "catalog no|cat no|number|catalog number|catalogue no|designation|sku|series|style|name|product name"
         + "|version|model no|model number|type no|type number|"
-        + "ref|type no");
+        + "ref|type no|article|art|art no|reference|ref no|reference no|stock no|profile no");
+
+    /** Heads what is told apart in the rows, where a column beside it names what is told of them. */
+    static final Pattern KIND = Pattern.compile("size|profile|variant|block|panel|bead|piece|stud|rod|tape|mat|lath|board"
+        + "|sheet|screw|nail|fastener|roll|strip");
 
     /** "Requirement per ASTM C1670". */
     static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN"
         + "|AC)\\s?-?[A-Z]?"
-        + "\\s?\\d[\\d.]*\\S*$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
+        + "\\s?\\d[\\d.]*\\S*(?:\\s+(?i:type|class|grade)\\s+\\w+)?$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
 
     static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
 

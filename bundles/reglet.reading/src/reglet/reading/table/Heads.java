@@ -67,7 +67,8 @@ final class Heads {
     /** "Thickness" and, in the line below, "in." as "Thickness, in.". */
     private static Cell withUnits(List<Line> rows, int index, int data, List<double[]> columns, int i, Cell head) {
         Cell last = above(rows.get(data - 1), columns, i, false);
-        if (last == null || !UnitSpelling.isUnit(last.text()) || head.text().equals(last.text()) || !head.text().endsWith(last.text())) {
+        // "mm (in.)" is one too
+        if (last == null || !UnitSpelling.isUnit(last.text().replaceFirst("\\s*\\([^()]*\\)$", "")) || head.text().equals(last.text()) || !head.text().endsWith(last.text())) {
             return head;
         }
         return head.named(head.text().substring(0, head.text().length() - last.text().length()).strip() + ", " + last.text());
@@ -76,11 +77,20 @@ final class Heads {
     /** A heading as wide as its column: what stands in the column is looked for below it. */
     private static Cell within(Cell head, double left, double right) {
         List<SheetPage.Piece> pieces = new ArrayList<>();
+        List<Integer> starts = new ArrayList<>(List.of(0));
         SheetPage.Piece first = head.pieces().get(0);
         pieces.add(new SheetPage.Piece(first.text(), left, first.y(), right - left, first.size(), first.turn(), first.spaced(),
             first.bold(),
             first.hidden()));
-        return new Cell(head.text(), pieces, List.of(0), head.y(), head.size(), head.low());
+        for (int i = 1; i < head.pieces().size(); i++) {
+            SheetPage.Piece before = head.pieces().get(i - 1);
+            if (Cell.isRaised(head.pieces().get(i), before.y(), before.size())) {
+                // the mark of a note
+                pieces.add(head.pieces().get(i));
+                starts.add(head.text().length());
+            }
+        }
+        return new Cell(head.text(), pieces, starts, head.y(), head.size(), head.low());
     }
 
     private static boolean isData(Line row) {

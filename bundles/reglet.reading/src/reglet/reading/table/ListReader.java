@@ -86,7 +86,8 @@ public final class ListReader {
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             taken.labelled(cell);
-            Optional<Label> label = i + 1 < cells.size() ? labels.besideValue(cell.text(), citations.in(row.text()))
+            List<Citation> cited = citations.in(row.text());
+            Optional<Label> label = i + 1 < cells.size() ? labels.besideValue(cell.text(), cited.isEmpty() ? group : cited)
                 : labels.read(cell.text());
             if (i + 2 == cells.size() && new SeveralNames(labels, taken).read(cell, cells.get(i + 1), citations)) {
                 continue;

@@ -28,9 +28,9 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
 
     private static final Pattern MEMBER = Pattern.compile("\\.\\d+");
 
-    /** A designation or a name, no word for how it was done ("rule", "80 °C") or where it is told ("Section 3"). */
+    /** A designation with its number, no word for how it was done ("Caliper") or who did it, and not where it is told ("Section 3"). */
     private static final Pattern NAMED = Pattern.compile("(?s)(?!\\W*(?i:section|table|note|page|figure|fig|see|item|par)\\b)"
-        + "(?!\\d).*[\\p{Lu}\\d].*");
+        + "(?!\\d)(?=.*\\d).*[\\p{Lu}\\d].*");
 
     /** The standards that a row's value is shown by: of its own cells, of a cell that spans several rows, of the heading of its group. */
     List<Citation> of(Line row, Map<Column, Cell> cells, Cell labelCell, Cell value, Label label) {

@@ -3,9 +3,11 @@ package reglet.reading.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
+import reglet.reading.page.SheetPage.Piece;
 import reglet.reading.value.Around;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
@@ -23,6 +25,11 @@ public final class Stacks {
     private static final double NEAR = 2.2;
     private static final int FARTHEST = 4;
     private static final double LARGER = 1.15;
+    /** Of the size of the letters: what stands so far below others is on a line of its own. */
+    private static final double SHORT = 0.6;
+    private static final int MOST_WORDS = 4;
+    /** "14 mils", "< 0.5 %": a figure and few words behind it. */
+    private static final Pattern FIGURE = Pattern.compile("[≥≤<>±-]?\\s?\\d\\S*(?:\\s\\S+){0,3}$");
 
     private final Labels labels;
     private final Citations citations;
@@ -34,6 +41,38 @@ public final class Stacks {
         this.taken = taken;
     }
 
+    /**
+     * Reads a band of figures in large letters, each above what it is of: "12 mils" above "dry film, one coat".
+     *
+     * @return whether the row is one that says something
+     */
+    public boolean figures(Line row) {
+        boolean any = false;
+        for (Cell cell : row.cells()) {
+            int small = small(cell);
+            if (small > 0) {
+                Cell words = cell.part(cell.starts().get(small), cell.text().length());
+                taken.labelled(words);
+                any |= labels.besideValue(words.text(), List.of()).filter(label -> take(label, words, cell.part(0, cell.starts()
+                    .get(small)), ABOVE)).isPresent();
+            }
+        }
+        return any;
+    }
+
+    /** Which of a cell's pieces is the first in smaller letters, on lines below the few before it; 0 for none. */
+    private static int small(Cell cell) {
+        List<Piece> pieces = cell.pieces();
+        double large = pieces.isEmpty() ? 0 : pieces.get(0).size();
+        int small = 1;
+        while (small < pieces.size() && pieces.get(small).size() > large / LARGER) {
+            small++;
+        }
+        boolean rest = small < pieces.size() && pieces.subList(small, pieces.size()).stream().allMatch(piece -> piece.size() < large / LARGER
+            && piece.y() > pieces.get(0).y() + SHORT * piece.size());
+        return rest && cell.text().substring(0, cell.starts().get(small)).strip().split(" ").length <= MOST_WORDS ? small : 0;
+    }
+
     /** Reads the labels in a row that have nothing beside them. */
     public void read(List<Line> rows, int index) {
         List<Cell> cells = rows.get(index).cells();
@@ -41,13 +80,16 @@ public final class Stacks {
             Cell cell = cells.get(i);
             Optional<Label> label = labels.read(cell.text());
             boolean beside = i + 1 < cells.size() && labels.read(cells.get(i + 1).text()).isEmpty();
-            if (label.isPresent() && !beside) {
-                taken.labelled(cell);
-                Cell below = near(rows, index, 1, cell);
-                Cell above = near(rows, index, -1, cell);
-                if (!take(label.get(), cell, below, BELOW) && above != null && above.size() > LARGER * cell.size()) {
-                    take(label.get(), cell, above, ABOVE);
-                }
+            Cell above = near(rows, index, -1, cell);
+            boolean figure = above != null && above.size() > LARGER * cell.size() && FIGURE.matcher(above.text()).lookingAt();
+            taken.labelled(cell);
+            if (label.isPresent() && !beside && take(label.get(), cell, near(rows, index, 1, cell), BELOW)) {
+                continue;
+            }
+            if (figure) {
+                label.or(() -> labels.besideValue(cell.text(), List.of())).ifPresent(one -> take(one, cell, above, ABOVE));
+            } else if (label.isPresent() && !beside && above != null && above.size() > LARGER * cell.size()) {
+                take(label.get(), cell, above, ABOVE);
             }
         }
     }

@@ -52,8 +52,12 @@ public final class TableReader {
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
     private List<Citation> group = List.of();
+    /** Whether a title stands above the row at hand, within the table. */
+    private boolean parted;
     /** A label alone on the line above. */
     private Cell begun;
+    /** What the last row that has one names in a first column of methods. */
+    private List<Citation> above = List.of();
 
     public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations,
             Footnotes footnotes, Naming naming) {
@@ -76,6 +80,8 @@ public final class TableReader {
         table = null;
         begun = null;
         group = List.of();
+        above = List.of();
+        parted = false;
         taken.title("");
         titled.part(layout, Optional.empty());
     }
@@ -109,7 +115,13 @@ public final class TableReader {
             start(lower.get(), rows, index, rows.get(index + 1).y());
             return 2;
         }
-        start(heading.get(), rows, index, row.y());
+        Optional<Line> both = starts.completed(heading.get(), rows, index);
+        Optional<Columns> completed = both.flatMap(line -> Columns.heading(line, labels));
+        if (completed.isPresent()) {
+            start(completed.get(), rows, index, both.get().y());
+            return 2;
+        }
+        start(starts.withUpper(heading.get(), rows, index), rows, index, row.y());
         if (TableStart.onlyNames(table) && index + 1 < rows.size() && starts.areModels(rows.get(index + 1), table)) {
             Line models = rows.get(index + 1);
             table = table.with(models.cells().stream().map(cell -> new Column(cell, Role.MODEL)).toList());
@@ -123,15 +135,17 @@ public final class TableReader {
     private Optional<Columns> columns(List<Line> rows, int index) {
         Line row = rows.get(index);
         boolean within = table != null && row.cells().size() == table.all().size();
-        return uses.heading(rows, index).or(() -> Columns.heading(row, labels)).or(() -> TableStart.goesOn(table, row, end)
-            ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within ? Optional.empty() : ByContent.of(rows, index,
+        boolean goesOn = TableStart.goesOn(table, row, end);
+        // words that name properties may stand below models: "Profile | Self-furring, dimpled | Flat, not self-furring"
+        return uses.heading(rows, index).or(() -> Columns.heading(row, labels).filter(columns -> !(goesOn && columns.byRows())))
+            .or(() -> goesOn ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within ? Optional.empty() : ByContent.of(rows, index,
                 labels, citations));
     }
 
     private void start(Columns columns, List<Line> rows, int index, double at) {
         List<Line> below = rows.stream().filter(row -> row.y() > at + 1).toList();
         List<Line> judged = below.stream().limit(JUDGED).toList();
-        table = columns.byRows() && starts.areNamed(columns, rows, at) ? columns.named() : columns.above(judged);
+        table = columns.byRows() && starts.areNamed(columns, rows, at, taken::isValue) ? columns.named() : columns.above(judged);
         table = table.byRows() ? byWords.columns(table, judged) : uses.own(table.withModels(judged, cell -> citations.in(cell.text())
             .isEmpty()));
         Optional<Cell> title = index > 0 ? TableStart.title(rows.get(index - 1), rows.get(index)) : Optional.empty();
@@ -159,7 +173,7 @@ public final class TableReader {
 
     /** Reads a row; false when no table is open or nothing in the row stands in it. */
     public boolean read(Line row) {
-        if (table != null && TableStart.isOfAnother(table, row, citations)) {
+        if (table != null && (TableStart.isOfAnother(table, row, citations) || starts.isListed(table, row))) {
             close();
         }
         Map<Column, Cell> cells = new LinkedHashMap<>();
@@ -172,8 +186,7 @@ public final class TableReader {
             }
         }
         for (Cell cell : table == null || !cells.isEmpty() ? List.<Cell>of() : row.cells()) {
-            table.of(cell).ifPresent(column -> cells.merge(column, cell, (one, other) -> column.role() == Role.LABEL ? labelled(one, other)
-                : nearer(one, other, column)));
+            table.of(cell).ifPresent(column -> cells.merge(column, cell, column::of));
         }
         if (cells.isEmpty()) {
             return false;
@@ -182,16 +195,14 @@ public final class TableReader {
             // "Galvanized, G60" between the rows
             titled.part(layout, Optional.of(row.cells().get(0)));
         }
+        if (TableStart.isAcross(table, row)) {
+            return false;
+        }
         boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
         if (used) {
             end = row.y();
         }
         return used;
-    }
-
-    /** A label in two pieces; a mark of a footnote is none of them. */
-    private static Cell labelled(Cell one, Cell other) {
-        return other.text().matches("[\\d*†‡]{1,2}") ? one : one.with(other);
     }
 
     private boolean byRows(Line row, Map<Column, Cell> cells) {
@@ -228,11 +239,6 @@ public final class TableReader {
         return any;
     }
 
-    /** Of two cells on one line below a heading the one that stands right below it: together they would say what nobody wrote. */
-    private static Cell nearer(Cell one, Cell other, Column column) {
-        return Math.abs(one.middle() - column.head().middle()) <= Math.abs(other.middle() - column.head().middle()) ? one : other;
-    }
-
     private boolean byColumns(Line row, Map<Column, Cell> cells) {
         Column labelColumn = table.of(Role.LABEL).get(0);
         Cell labelCell = cells.get(labelColumn);
@@ -251,10 +257,10 @@ public final class TableReader {
             .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
                 : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));
         begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : isCondition(labelCell) ? begun : null;
-        if (label.isEmpty() && (byWords.designated(table, cells) || classed(row, cells, labelCell))) {
+        if (label.isEmpty() && (byWords.designated(table, cells) || several(cells, labelCell).classed())) {
             return true;
         }
-        if (label.isEmpty() && pairs(row, cells, labelCell)) {
+        if (label.isEmpty() && several(cells, labelCell).pairs(row, methods(cells))) {
             return true;
         }
         if (label.isEmpty() && starts.isLettered(row)) {
@@ -265,6 +271,7 @@ public final class TableReader {
         if (label.isEmpty()) {
             if (cells.size() == 1 && !labelCell.text().contains(": ")) {
                 group = citations.in(labelCell.text());
+                parted = group.isEmpty() && row.cells().size() == 1;
                 end = row.y();
                 return !group.isEmpty();
             }
@@ -283,32 +290,24 @@ public final class TableReader {
             close();
             return false;
         }
+        parted = false;
         return rowValues(row, cells, labelCell).take(label.get());
     }
 
-    /** Whether the only value of a row stands behind the columns of all models: a list that is set wider has begun below the table. */
+    /**
+     * Whether the only value of a row stands behind the columns of all models, or below a title of its own: a list has begun below the
+     * table.
+     */
     private boolean isBesideModels(Map<Column, Cell> cells) {
         List<Column> models = table.of(Role.VALUE).isEmpty() ? table.of(Role.MODEL) : List.of();
         List<Cell> stated = models.stream().map(cells::get).filter(cell -> cell != null).toList();
-        return models.size() > 1 && stated.size() == 1 && stated.get(0).left() > models.stream().mapToDouble(column -> column.head()
-            .right()).max().orElseThrow() + stated.get(0).size();
+        boolean behind = stated.size() == 1 && stated.get(0).left() > models.stream().mapToDouble(column -> column.head().right()).max()
+            .orElse(Double.POSITIVE_INFINITY) + stated.get(0).size();
+        return models.size() > 1 && (behind || parted && stated.size() == 1 && cells.size() == 2);
     }
 
     private RowValues rowValues(Line row, Map<Column, Cell> cells, Cell labelCell) {
-        return new RowValues(table, methods(), citations, taken, row, cells, labelCell);
-    }
-
-    /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
-    private boolean classed(Line row, Map<Column, Cell> cells, Cell labelCell) {
-        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
-        Optional<Cell> method = table.of(Role.METHOD).stream().map(cells::get).filter(cell -> cell != null).findFirst();
-        if (value.isEmpty() || method.isEmpty() || !value.get().text().matches("(?i)(?:type|class|grade|level) \\w{1,3}")) {
-            return false;
-        }
-        List<Citation> cited = citations.in(method.get().text());
-        Optional<Label> label = cited.size() == 1 ? labels.classified(cited.get(0).name(), cited) : Optional.empty();
-        return label.isPresent() && taken.quietly(label.get(), labelCell.text(), value.get(), new Around("", cited, "", Optional.empty(),
-            SURE));
+        return new RowValues(table, methods(cells), citations, taken, row, cells, labelCell);
     }
 
     /** "Weep holes at" above "head | no | yes", "Shear bond" above "7 days" and "28 days": a label that began on a line of its own. */
@@ -324,23 +323,15 @@ public final class TableReader {
         return PropertyNames.isCondition(Plain.of(label.text()));
     }
 
-    private RowMethods methods() {
-        return new RowMethods(table, layout, citations, group);
+    private Unlabelled several(Map<Column, Cell> cells, Cell labelCell) {
+        return new Unlabelled(table, labels, citations, taken, cells, labelCell);
     }
 
-    /** "Type / Grade | S / NS": as many values as names. */
-    private boolean pairs(Line row, Map<Column, Cell> cells, Cell labelCell) {
-        String[] names = labelCell.text().split("\\s*/\\s*");
-        Optional<Cell> value = table.of(Role.VALUE).stream().map(cells::get).filter(cell -> cell != null).findFirst();
-        String[] values = value.map(cell -> cell.text().split("\\s*/\\s*")).orElse(new String[0]);
-        if (names.length < 2 || values.length != names.length || Stream.of(names).anyMatch(name -> labels.read(name).isEmpty())) {
-            return false;
-        }
-        for (int i = 0; i < names.length; i++) {
-            Label label = labels.read(names[i]).orElseThrow();
-            taken.quietly(label, names[i], value.get().named(values[i]), Around.of(methods().of(row, cells, labelCell, value.get(), label),
-                SURE));
-        }
-        return true;
+    private RowMethods methods(Map<Column, Cell> cells) {
+        // where the methods stand first, one holds for the rows below that have none
+        Optional<Column> leading = table.of(Role.METHOD).stream().filter(column -> column == table.all().get(0)).findFirst();
+        Optional<Cell> own = leading.map(cells::get);
+        above = own.isPresent() ? citations.in(own.get().text()) : above;
+        return new RowMethods(table, layout, citations, leading.isPresent() && own.isEmpty() && !above.isEmpty() ? above : group);
     }
 }

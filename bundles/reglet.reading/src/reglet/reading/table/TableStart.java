@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import reglet.model.Property;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.table.Columns.Column;
@@ -23,6 +25,9 @@ final class TableStart {
     private static final int LONGEST_HEADLINE = 100;
     /** What a property counts against units. */
     private static final int PROPERTY = 100;
+    /** Of the size of the letters: how far the lines of one heading are apart at most. */
+    private static final double UPPER = 1.7;
+    private static final Pattern WORDS = Pattern.compile("\\p{Lu}[\\p{L} -]*");
     /** Of the size of the letters: how far a row of a table is from the one above it at most. */
     private static final double GOES_ON = 3;
     /** "DSF-175", "CB 78W". */
@@ -80,20 +85,68 @@ final class TableStart {
         return Columns.heading(new Line(both, row.y(), row.size()), labels);
     }
 
+    /**
+     * A heading together with the line below it, where several models are called the same without that: "Drain" and "Drain" above "6 T" and
+     * "10 T", with "Property" above "unit" beside them.
+     */
+    Optional<Line> completed(Columns columns, List<Line> rows, int index) {
+        List<String> models = columns.of(Role.MODEL).stream().map(column -> column.head().text()).toList();
+        Line row = rows.get(index);
+        boolean same = !columns.byRows() && models.size() > 1 && models.stream().distinct().count() == 1;
+        if (!same || index + 1 >= rows.size() || rows.get(index + 1).y() - row.y() > UPPER * row.size() || rows.get(index + 1).cells()
+            .size() < models.size()) {
+            return Optional.empty();
+        }
+        List<Cell> cells = new ArrayList<>(row.cells());
+        for (Cell cell : rows.get(index + 1).cells()) {
+            Optional<Cell> above = row.cells().stream().filter(head -> cell.left() < head.right() && cell.right() > head.left()).findFirst();
+            above.ifPresentOrElse(head -> cells.set(cells.indexOf(head), head.with(cell)), () -> cells.add(cell));
+        }
+        cells.sort(Comparator.comparingDouble(Cell::left));
+        return Optional.of(new Line(List.copyOf(cells), rows.get(index + 1).y(), row.size()));
+    }
+
+    /** The same columns, the models with the words that stand right above each of them: "Drain" above "S20", "Drain" above "X10". */
+    Columns withUpper(Columns columns, List<Line> rows, int index) {
+        List<Column> models = columns.of(Role.MODEL);
+        Line row = rows.get(index);
+        Line above = index == 0 || columns.byRows() ? row : rows.get(index - 1);
+        boolean upper = models.size() > 1 && above.cells().size() == models.size() && row.y() > above.y() && row.y() - above.y()
+            < UPPER * row.size();
+        for (int i = 0; upper && i < models.size(); i++) {
+            Cell word = above.cells().get(i);
+            Cell head = models.get(i).head();
+            upper = WORDS.matcher(word.text()).matches() && labels.read(word.text()).isEmpty() && word.left() < head.right()
+                && word.right() > head.left() && word.text().length() + head.text().length() < LONGEST_MODEL;
+        }
+        return !upper ? columns : Columns.of(columns.all().stream().map(column -> !models.contains(column) ? column
+            : new Column(above.cells().get(models.indexOf(column)).with(column.head()), column.role())).toList());
+    }
+
     /** Whether a row holds headings below some of those above it: words only, within their reach, and not below each of them. */
     private boolean isLower(Line row, Line next) {
         return next.y() - row.y() < 3 * row.size() && next.cells().size() > 1 && next.left() > row.cells().get(0).right()
             && next.right() < row.right() && next.cells().stream().allMatch(cell -> labels.read(cell.text()).isPresent());
     }
 
-    /** Whether the first column holds names of models, though its heading could be that of a property: "Type" above "DSF-175". */
-    boolean areNamed(Columns columns, List<Line> rows, double at) {
+    /**
+     * Whether the first column holds names of models, though its heading could be that of a property: "Type" above "DSF-175", or above
+     * "Duo 10 V", which is no value of it.
+     *
+     * @param values whether some words are a value of a property
+     */
+    boolean areNamed(Columns columns, List<Line> rows, double at, BiPredicate<Property, String> values) {
         Column first = columns.all().get(0);
-        Optional<Line> data = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).findFirst();
-        return first.role() == Role.PROPERTY && columns.of(Role.MODEL).isEmpty() && columns.of(Role.PROPERTY).size() > 1
-            && data.map(row -> row.cells().get(0).text()).filter(name -> DESIGNATION.matcher(name).matches()).isPresent()
-            && labels.read(first.head().text()).orElseThrow().properties().stream().noneMatch(property ->
-                property.type().unit().isPresent());
+        if (first.role() != Role.PROPERTY || !columns.of(Role.MODEL).isEmpty() || columns.of(Role.PROPERTY).size() < 2) {
+            return false;
+        }
+        List<Property> properties = labels.read(first.head().text()).orElseThrow().properties();
+        List<String> names = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).limit(2)
+            .map(row -> row.cells().get(0).text()).toList();
+        boolean designated = !names.isEmpty() && DESIGNATION.matcher(names.get(0)).matches();
+        boolean distinct = names.size() > 1 && !names.get(0).equals(names.get(1)) && names.stream().allMatch(name -> name.matches(".*\\d.*"))
+            && names.stream().noneMatch(name -> properties.stream().anyMatch(property -> values.test(property, name)));
+        return (designated || distinct) && properties.stream().noneMatch(property -> property.type().unit().isPresent());
     }
 
     /** Whether each row is of a product so thick: "Thickness | R-value" above "1 in. | 6.5" and "2 in. | 13". */
@@ -110,7 +163,21 @@ final class TableStart {
         long models = table.byRows() || !table.of(Role.METHOD).isEmpty() ? 0 : table.of(Role.MODEL).size();
         long standards = models < 2 ? 0 : row.cells().stream().skip(1).filter(cell -> Citations.isAlone(cell.text(), citations.in(cell
             .text()))).count();
-        return standards == 1 || standards > 1 && standards < models - 1;
+        long citing = row.cells().stream().skip(1).filter(cell -> !citations.in(cell.text()).isEmpty()).count();
+        return standards > 0 && citing < Math.max(2, models - 1);
+    }
+
+    /** Whether a row is a line of text across several columns, each of which says something else: no value of any. */
+    static boolean isAcross(Columns table, Line row) {
+        return table.byRows() && row.cells().size() == 1 && table.all().stream().filter(column -> column.head().left() < row.right()
+            && column.head().right() > row.left()).count() > 1;
+    }
+
+    /** "Vertical leg | 3-1/2 in." below rows of models: a list of what holds for all of them has begun. */
+    boolean isListed(Columns table, Line row) {
+        String first = row.cells().get(0).text();
+        return table.byRows() && table.all().size() > 3 && row.cells().size() == 2 && !isDesignation(first)
+            && labels.read(first).isPresent();
     }
 
     /**

@@ -34,6 +34,10 @@ public final class Kinds {
     private static final int TITLE = 4;
     /** A shorter word may say anything. */
     private static final int LONG = 10;
+    /** "In natural colour", "granite look": how it looks, and not what it is. */
+    private static final Pattern LOOKS = Pattern.compile(" \\S+ (?:colou?r|look|appearance|shade|tone)s?(?= )");
+    /** "Neither an air barrier nor a vapor retarder". */
+    private static final Pattern DENIED = Pattern.compile(" (?:not|no|nor|neither|without)(?: \\S+){0,2}$");
 
     private final Component component;
     private final Taken taken;
@@ -92,7 +96,7 @@ public final class Kinds {
         for (Cell paragraph : paragraphs) {
             boolean first = count++ < FIRST;
             for (String sentence : paragraph.text().split("(?<=[.;])\\s+")) {
-                String plain = " " + Plain.of(sentence) + " ";
+                String plain = LOOKS.matcher(" " + Plain.of(sentence) + " ").replaceAll(" ");
                 String longest = longest(plain);
                 if (longest.isEmpty() || !named(plain) && !(titled && first)) {
                     continue;
@@ -141,8 +145,9 @@ public final class Kinds {
             Map<String, Cell> said = new LinkedHashMap<>();
             Map<String, String> written = new LinkedHashMap<>();
             cells.forEach(cell -> names.forEach((name, word) -> {
-                if ((" " + Plain.of(Titles.ofItself(cell.text())) + " ").contains(" " + name + " ") && said.putIfAbsent(word,
-                    cell) == null) {
+                String plain = " " + Plain.of(Titles.ofItself(cell.text())) + " ";
+                if (plain.contains(" " + name + " ") && !DENIED.matcher(plain.substring(0, plain.indexOf(" " + name + " "))).find()
+                    && said.putIfAbsent(word, cell) == null) {
                     written.put(word, name);
                 }
             }));

@@ -22,11 +22,17 @@ import reglet.reading.words.Vocabulary;
 /** Reads what a sentence asks of properties: a name, a sense and an amount in one clause. */
 public final class Limits {
     private static final Pattern AMOUNT = Pattern.compile("(?i)(at least|not less than|no less than|(?:a )?minimum(?: of)?|not more than"
-        + "|no more than|at most|(?:a )?maximum(?: of)?|within|not exceed(?:ing)?)\\s+(" + Numbers.pattern()
+        + "|no more than|at most|(?:a )?maximum(?: of)?|within|not exceed(?:ing)?|(?:is|are) limited to|(?:maximum"
+        + "|minimum)\\b[^.;\\d]{3,40}(?:\\bis|\\bof|:))\\s+(" + Numbers.pattern()
         + "\\s*[^\\s,.;(]+(?:\\s?/\\s?[^\\s,.;(]+)?)");
-    private static final Pattern AFTER = Pattern.compile("(?i)(" + Numbers.pattern() + "\\s*[^\\s,.;(\\d]+\\.?)\\s+(minimum"
-        + "|maximum|min\\b|max\\b)");
-    private static final Pattern LEAST = Pattern.compile("(?i).*least|.*less than|.*min.*");
+    private static final Pattern AFTER = Pattern.compile("(?i)(" + Numbers.pattern()
+        + "\\s*[^\\s,.;(\\d]+\\.?)\\s+(?:(?:o\\.?c\\.?|on cent(?:er|re))"
+        + "[\\s,]+)?(minimum|maximum|min\\b|max\\b|or (?:less|closer|fewer)|or (?:more|greater))");
+    /** "At not more than 400 mm centres" is a spacing and nothing else. */
+    private static final Pattern SPACED = Pattern.compile("(?i)\\s*\\.?\\s*(?:\\([^)]*\\)\\s*)?(?:on[- ]cent|cent(?:er|re)s?\\b"
+        + "|o\\.?\\s?c\\b|apart).*");
+    private static final Pattern SPACING = Pattern.compile("(?i).*(?:spac|apart|cent(?:er|re)|tie).*");
+    private static final Pattern LEAST = Pattern.compile("(?i).*least|.*less than|.*min.*|or more|or greater");
 
     private final Vocabulary vocabulary;
     private final Component component;
@@ -54,7 +60,8 @@ public final class Limits {
             Matcher stated = before ? amount : after;
             String number = before ? amount.group(2) : after.group(1);
             boolean least = LEAST.matcher((before ? amount.group(1) : after.group(2)).toLowerCase(Locale.ROOT)).matches();
-            named(clause, number).ifPresent(named -> {
+            boolean spaced = SPACED.matcher(clause.substring(stated.end())).matches();
+            named(clause, number).filter(one -> !spaced || SPACING.matcher(one.property.label()).matches()).ifPresent(named -> {
                 Property property = named.property;
                 Read read = reading.read(property, number, "").orElseThrow();
                 limits.add(new Limit(new SheetValue(component.id() + "." + property.name(), read.value(),

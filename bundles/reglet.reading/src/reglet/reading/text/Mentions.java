@@ -3,6 +3,7 @@ package reglet.reading.text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +41,9 @@ public final class Mentions {
     private static final Pattern COMPLIES = Pattern.compile("(?is).*\\b(?:compl(?:y|ies)|conforms?|meets?|tested|determined"
         + "|measured|tests? (?:per|to|by))\\b.*");
     private static final Pattern TESTS = Pattern.compile("(?is).*\\b(?:tested|determined|measured|tests? (?:per|to|by))\\b.*");
+    /** Between an amount and the standard that shows it. */
+    private static final Pattern BY = Pattern.compile("(?i)\\W*(?:(?:when )?tested )?(?:per|by|to|in accordance with)?\\W*"
+        + "|[^.;,(]{0,40}\\(");
     /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
     private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
         + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
@@ -57,6 +61,7 @@ public final class Mentions {
     private final Stretches stretches;
     private final Candidates found;
     private final Conditions conditions;
+    private final Map<Sentence, boolean[]> amounts = new IdentityHashMap<>();
     private boolean report;
     private String model = "";
 
@@ -97,6 +102,12 @@ public final class Mentions {
         return stretches.end(property, said, from);
     }
 
+    /** Whether the amount at a word was taken down as one of some property: no other words are needed to tell what it is of. */
+    boolean isTaken(Sentence whole, int word) {
+        boolean[] used = amounts.get(whole);
+        return used != null && used[word];
+    }
+
     /** Takes down an amount that the words round it tell to be one of a property. */
     boolean lean(Property property, Sentence whole, int from, int end, double share) {
         return take(new Candidate(property, property.label(), Stretches.start(whole.said(), from, end), end, share, 0), whole.said(),
@@ -123,7 +134,7 @@ public final class Mentions {
         candidates.sort(Comparator.comparing((Candidate one) -> -one.strength()).thenComparing(one -> -one.share()));
         Set<Property> done = parted(candidates, said);
         candidates.stream().map(Candidate::property).distinct().filter(property -> divided(property, said, sentence)).forEach(done::add);
-        boolean[] used = new boolean[said.size()];
+        boolean[] used = amounts.computeIfAbsent(whole, fresh -> new boolean[said.size()]);
         for (Candidate one : candidates) {
             boolean free = !done.contains(one.property());
             for (int i = one.from(); i < one.end(); i++) {
@@ -233,6 +244,12 @@ public final class Mentions {
             methods = Citations.own(one.property(), taken.layout().lines().stream().filter(line -> line.cells().size() > 1
                 && line.cells().indexOf(sentence)
                 > 0).findFirst().map(line -> citations.in(line.cells().get(0).text())).orElse(List.of()));
+        }
+        if (methods.isEmpty() && (one.property().evidence() == Evidence.TEST_REPORT || !one.property().method().isNone())) {
+            int end = said.to(one.from(), one.end());
+            // "by 90 % (ASTM C67)", "200 psi per ASTM C482"
+            methods = cited.stream().filter(citation -> citation.from() >= said.at(one.from()).from() && (citation.from() < end || BY
+                .matcher(said.text().substring(end, citation.from())).matches())).toList();
         }
         Matcher aged = AGED.matcher(said.text()).region(said.to(one.from(), one.end()), said.text().length());
         boolean later = one.property().type().unit().orElseThrow().dimension() == Dimension.PRESSURE && aged.lookingAt();

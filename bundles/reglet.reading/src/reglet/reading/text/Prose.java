@@ -41,7 +41,8 @@ public final class Prose {
     /** "4 in. above soil", "1/4 x 1/4 in. trowel", "12 in. from the edge": where something stands, or one of two sides of a thing. */
     private static final Pattern OF_PLACES = Pattern.compile("(?is)[\\s.,]*(?:\\([^)]*\\)\\s*)?(?:(?:x|×|by)"
         + "\\s*[\\d½¼¾⅛⅜⅝⅞].*|(?:above|over|off|from) (?:\\w+ )?"
-        + "(?:soil|earth|grade|ground|paving|paved|pavement|walks?|mulch)\\b.*)");
+        + "(?:soil|earth|grade|ground|paving|paved|pavement|walks?|mulch)\\b.*|(?:below|beneath) (?:the |any )?(?:\\w+ ){0,2}"
+        + "(?:joint|sill|plate|foundation|footing|slab)\\b.*)");
     private static final Pattern SIDE = Pattern.compile("(?is).*\\d\\S*\\s*(?:in\\.?|ft\\.?|mm)?\\s*(?:x|×|by)\\s*");
 
     private final Component component;
@@ -116,7 +117,8 @@ public final class Prose {
         String path = component.id() + "." + property.name();
         for (int i = 0; i < said.size(); i++) {
             int end = amounts[i] ? mentions.end(property, said, i) : -1;
-            Optional<Read> read = end < 0 ? Optional.empty() : reading.read(property, said.between(i, end), "");
+            Optional<Read> read = end < 0 || mentions.isTaken(sentence, i) ? Optional.empty() : reading.read(property, said.between(i, end),
+                "");
             if (read.isEmpty() || isOfPlaces(said, i, end) || !bounds.holds(path, read.get().value())) {
                 continue;
             }

@@ -1,6 +1,7 @@
 package reglet.reading.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.model.Component;
+import reglet.model.Evidence;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
 import reglet.reading.page.Cell;
@@ -32,11 +34,11 @@ import reglet.reading.words.Vocabulary;
 public final class Sayings {
     private static final double SURE = 0.8;
     private static final double LESS = 0.72;
-    private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "unless", "if", "avoid", "optional");
+    private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "neither", "unless", "if", "avoid", "optional");
     /** Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin. */
     private static final Set<String> RIGHT_BEFORE = Set.of("non", "un");
-    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|where|only|except|version"
-        + "|versions|suffix"
+    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|only|except|version"
+        + "|versions|suffix|where(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
     private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
@@ -59,6 +61,7 @@ public final class Sayings {
     private static final Pattern MEASURED = Pattern.compile("(?is)\\W*(?:(?:all|the) )?(?:weights?|thickness(?:es)?|heights?|dimensions?"
         + "|sizes?)\\b"
         + ".*\\bwithout\\b.*");
+    private static final Pattern PARTLY = Pattern.compile("(?i)[^.;]{0,50}?\\b(?:except|unless|other than)\\b");
     private static final int NEAR = 3;
     private static final int RUNNING = 6;
     private static final int ALONE = 2;
@@ -232,8 +235,11 @@ public final class Sayings {
                 hits.addAll(0, describing);
             }
         }
+        // of those that say the same the one that says it in most words: "weep holes" beside "weep screed"
+        Hit plainest = hits.stream().filter(hit -> property.type().kind() == Kind.FLAG && hit.word.equals(hits.get(0).word))
+            .max(Comparator.comparingInt(Hit::fixed)).filter(hit -> hit.fixed > hits.get(0).fixed).orElse(hits.get(0));
         Hit first = hits.stream().filter(hit -> !Citations.own(property, citations.in(hit.sentence.cell().text())).isEmpty()).findFirst()
-            .orElse(hits.get(0));
+            .orElse(plainest);
         boolean one = hits.stream().allMatch(hit -> hit.word.equals(first.word));
         boolean tested = !Citations.own(property, citations.in(first.sentence.cell().text())).isEmpty();
         if (!one && !tested && hits.stream().filter(hit -> hit.word.equals(first.word)).count() * 3 < hits.size() * 2) {
@@ -243,8 +249,11 @@ public final class Sayings {
         Cell cell = first.sentence.cell();
         Cell part = cell.part(first.sentence.said().at(first.place.from()).from(), first.sentence.said().to(first.place.from(),
             first.place.to()));
-        List<Citation> own = property.method().isNone() ? naming(property, first.word, part) : Citations.own(property, citations.in(cell
-            .text()));
+        List<Citation> cited = citations.in(cell.text());
+        boolean shown = property.type().kind() == Kind.FLAG && property.evidence() == Evidence.TEST_REPORT && cited.size() == 1;
+        // "each was put through freeze-thaw testing to ASTM C666"
+        List<Citation> own = !property.method().isNone() ? Citations.own(property, cited) : shown ? cited : naming(property, first.word,
+            part);
         // "PV-C is a rod of closed-cell foam" says nothing of PV-B
         Set<String> named = new Told(taken.models()).named(cell.text());
         String model = taken.models().size() > 1 && property.type().kind() == Kind.WORD && named.size() == 1 && taken.models()
@@ -280,8 +289,8 @@ public final class Sayings {
             for (Turn turn : word.getValue()) {
                 for (int i = 0; i < sentence.said().size(); i++) {
                     Place place = turn.at(sentence.said(), i, at -> -1);
-                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !(word.getKey().equals("no")
-                        && isOfWalls(sentence.said(), place.to()));
+                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isOpen(property, word.getKey(), sentence
+                        .said(), place.to());
                     two = best != null && says && turn.fixed() == best.fixed && !best.word.equals(word.getKey()) || two && !(says
                         && turn.fixed() > best.fixed);
                     if (says && (best == null || turn.fixed() > best.fixed)) {
@@ -311,10 +320,8 @@ public final class Sayings {
             // "wood or steel framing" leaves it open
             return true;
         }
-        if (start > 0 && RIGHT_BEFORE.contains(said.at(start - 1).plain())) {
-            return true;
-        }
-        if (NOT_FOR.matcher(said.plain(clause(said, start), start)).matches()) {
+        if (start > 0 && RIGHT_BEFORE.contains(said.at(start - 1).plain())
+            || NOT_FOR.matcher(said.plain(clause(said, start), start)).matches()) {
             return true;
         }
         for (int i = Math.max(0, start - NEAR); i < start; i++) {
@@ -325,9 +332,10 @@ public final class Sayings {
         return false;
     }
 
-    /** "Walls of noncombustible types", "noncombustible construction" say nothing of the product. */
-    private static boolean isOfWalls(Said said, int end) {
-        return end < said.size() && WALLS.contains(said.at(end).plain());
+    /** "Noncombustible construction" says nothing of the product, "no primer is needed except on concrete" is neither yes nor no. */
+    private static boolean isOpen(Property property, String word, Said said, int end) {
+        return word.equals("no") && end < said.size() && WALLS.contains(said.at(end).plain()) || property.type().kind() == Kind.FLAG
+            && PARTLY.matcher(said.text().substring(said.at(end - 1).to())).lookingAt();
     }
 
     /** The first word of the clause that a word stands in. */

@@ -38,7 +38,7 @@ final class Senses {
         + "|tool(?:ed|ing)?|work|lay|laid|mix(?:ed|ing)?|set|sticks?|bonds?|adheres?|surfaces?|substrates?)\\b");
     /** "A minimum penetration of 3/4 in.", "maximum joint width 1 in.": the sense before the name. */
     private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:(min(?:imum|\\.))|(max(?:imum"
-        + "|\\.)|greatest|largest))\\s+(?:\\p{L}[\\p{L}-]*\\s+){1,4}?(?:(?:of|is"
+        + "|\\.)|greatest|largest))\\s+(?:\\p{L}[\\p{L}-]*:?\\s+){1,6}?(?:(?:of|is"
         + "|at|must be|shall be)\\s+)?");
 
     /** "Mortar must cover 95 % of the back" is asked at least. */
@@ -50,10 +50,10 @@ final class Senses {
         + "|never) (?:sooner|earlier)"
         + " than|\\b(?:not|never|no \\w+)\\b[^.;,]{0,40}\\b(?:before|until)|\\bat the earliest)\\s+(?:the \\w+ is )?");
 
-    /** "No piece has more face than 170 in²". */
-    private static final Pattern NO_MORE = Pattern.compile("(?is).*\\b(?:no|none|never|not)\\b[^.;]{0,50}"
-        + "\\b(?:more|greater|larger|bigger|longer|wider)"
-        + "(?: \\p{L}+){1,2} than\\s*");
+    /** "No piece has more face than 170 in²", "studs no farther apart than 16 in.", "limited to a saturated weight of 15 psf". */
+    private static final Pattern NO_MORE = Pattern.compile("(?is).*(?:\\b(?:no|none|never|not)\\b[^.;]{0,50}"
+        + "\\b(?:more|greater|larger|bigger|longer|wider|farther|further)"
+        + "(?: \\p{L}+){1,2} than|\\b(?:limited|restricted) to\\b[^.;\\d]{0,40})\\s*");
 
     private Senses() {
     }

@@ -102,7 +102,8 @@ public final class Worded {
         for (Property property : lacking) {
             String path = component.id() + "." + property.name();
             double score = cues.speaksFor(path, words);
-            if (score < LEAST || !cues.isClear(path, words) || !cues.areOf(path, words.keySet())) {
+            if (score < LEAST || PropertyNames.areOfAnotherLoad(property, words.keySet()) || !cues.isClear(path, words)
+                || !cues.areOf(path, words.keySet())) {
                 continue;
             }
             Optional<Value> value = labels.stream().flatMap(one -> one.values().stream()).map(cell -> reading.read(property, cell.text(),

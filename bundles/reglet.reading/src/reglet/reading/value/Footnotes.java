@@ -21,6 +21,7 @@ import reglet.reading.words.Citations.Citation;
 
 /** The standards that notes at the foot name, by the marks that stand for them: "* Tested by ASTM E96, Procedure A." */
 public final class Footnotes {
+    private static final Pattern OF_ALL = Pattern.compile("(?<=[.;])\\s+(?:All|Each|Every) (?=\\p{Ll})");
     private static final String RAISED = "¹²³⁴⁵⁶⁷⁸⁹";
     /** "*", "¹", "(1)", "1.", "Note 1:" before the words of a note. */
     private static final Pattern NOTE = Pattern.compile("(?s)^\\s*(?:(?i:notes?)\\s*)?(?:([*†‡§]+|[" + RAISED
@@ -47,15 +48,20 @@ public final class Footnotes {
                     String mark = mark(raw(cell.pieces()));
                     if (!mark.isEmpty()) {
                         String[] parts = NEXT.split(whole(lines, i, cell));
-                        notes.putIfAbsent(layout.page() + mark, citations.in(parts[0]));
+                        notes.putIfAbsent(layout.page() + mark, citations.in(own(parts[0])));
                         for (int j = 1; j < parts.length; j++) {
-                            notes.putIfAbsent(layout.page() + mark(parts[j]), citations.in(parts[j]));
+                            notes.putIfAbsent(layout.page() + mark(parts[j]), citations.in(own(parts[j])));
                         }
                     }
                 }
             }
         }
         notes.values().removeIf(List::isEmpty);
+    }
+
+    /** What a note says of what it is marked at: "All parts: coated, 1,000 h of salt spray (ASTM B117)" behind it is of the product. */
+    private static String own(String note) {
+        return OF_ALL.split(note, 2)[0];
     }
 
     /** The mark of the note that some words begin; "". */

@@ -4,12 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import reglet.model.Component;
 import reglet.model.Property;
 import reglet.model.PropertyType.Kind;
+import reglet.model.Unit;
 import reglet.reading.page.Cell;
 import reglet.reading.words.Amounts;
+import reglet.reading.words.Citations;
+import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
 import reglet.reading.words.Reading;
 import reglet.reading.words.Reading.Read;
@@ -22,6 +26,8 @@ final class Pieces {
     /** Answers whatever is asked. */
     private static final Pattern ANSWER = Pattern.compile("(?i)(?:yes|no|none|pass(?:ed|es)?|fail(?:ed|s)?|n|y|included|required"
         + "|provided|not .*)\\b.*");
+    /** The number of a standard of the body that is named before another: "ANSI A118.4, A118.11". */
+    private static final Pattern NUMBERED = Pattern.compile("\\b[A-Z]\\d+\\.\\d+\\b");
     private static final double ANOTHER = 0.88;
     static final double WITHIN = 0.82;
     static final double REPEATED = 0.9;
@@ -64,6 +70,17 @@ final class Pieces {
         return Optional.empty();
     }
 
+    /**
+     * What a cell says beside the value that was read: "furring: V-grooves 3/8 in. deep" answers "self-furring?" and is an amount, "largest
+     * unit: 20 × 6 in. (120 sq in.)" says a length and an area.
+     */
+    Optional<Piece> beside(Label label, Property read, Cell cell, String text, Around around) {
+        List<Property> others = label.properties().stream().filter(property -> property != read && !property.type().unit().map(Unit
+            ::dimension).equals(read.type().unit().map(Unit::dimension))).toList();
+        boolean asked = around.model().isEmpty() && (read.type().kind() == Kind.FLAG || read.type().kind() == Kind.QUANTITY);
+        return asked ? amount(new Label(others, 1, "", Optional.empty(), List.of()), cell, text) : Optional.empty();
+    }
+
     /** "Type: flat" tells of another property than which type it is: the only one that has such a word. */
     Optional<Piece> another(Label label, Cell cell, String text) {
         if (label.properties().stream().anyMatch(property -> property.type().kind() != Kind.WORD) || ANSWER.matcher(text).matches()) {
@@ -85,6 +102,20 @@ final class Pieces {
             }
         }
         return Optional.empty();
+    }
+
+    /** The standard that shows a value: of "A118.4, A118.11 and A118.15" the one by whose name a word is known that no test shows. */
+    Optional<Citation> by(Property property, Read read, Cell cell, List<Citation> methods) {
+        if (property.type().kind() != Kind.WORD || !property.method().isNone() || methods.isEmpty()) {
+            return Citations.asked(property, methods);
+        }
+        Citation first = methods.get(0);
+        String body = first.name().substring(0, first.name().indexOf(' ') + 1);
+        Stream<Citation> further = NUMBERED.matcher(cell.text()).results().map(one -> new Citation(one.start(), one.end(), body + one
+            .group(), ""));
+        return Stream.concat(methods.stream(), NUMBERED.matcher(first.name()).find() ? further : Stream.of()).filter(one -> reading
+            .read(property, one.name(), "").filter(word -> word.value().text().equals(read.value().text())).isPresent()).findFirst()
+            .or(() -> Citations.asked(property, methods));
     }
 
     private boolean holds(Property property, Read read) {

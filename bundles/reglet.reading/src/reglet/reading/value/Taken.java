@@ -164,6 +164,11 @@ public final class Taken {
         return told.size() == 1 ? Optional.of(told.get(0)) : Optional.empty();
     }
 
+    /** Whether some words are a value of a property. */
+    public boolean isValue(Property property, String words) {
+        return reading.read(property, words, "").isPresent();
+    }
+
     /** Notes the models that head the columns of a table, of which it may say nothing that can be read. */
     public void headed(List<String> names) {
         names.forEach(name -> headed.add(models.own(name)));
@@ -207,10 +212,7 @@ public final class Taken {
             Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit() : label.unit());
             if (read.isPresent() && bounds.holds(path(property), read.get().value())) {
                 add(property, label, written, cell, read.get(), around);
-                if (property.type().kind() == Kind.FLAG) {
-                    // "furring: V-grooves 3/8 in. deep" is an answer to "self-furring?" and an amount
-                    part(within(label, cell, text, around), label, written, around);
-                }
+                part(pieces.beside(label, property, cell, text, around), label, written, around);
                 return true;
             }
             first = first == null && read.isPresent() ? property : first;
@@ -308,8 +310,8 @@ public final class Taken {
     private void add(Property property, Label label, String written, Cell cell, Read read, Around around) {
         List<Citation> noted = around.methods().isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
         // how long a coat stands salt spray isn't what shows which it is
-        boolean endures = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
-        Optional<Citation> method = endures ? Optional.empty() : Citations.asked(property, noted.isEmpty() ? around.methods() : noted);
+        boolean lasts = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
+        Optional<Citation> method = lasts ? Optional.empty() : pieces.by(property, read, cell, noted.isEmpty() ? around.methods() : noted);
         SheetValue value = new SheetValue(path(property), read.value(), StatedSense.of(property, label, read, around),
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);

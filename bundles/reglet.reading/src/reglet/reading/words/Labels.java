@@ -26,6 +26,10 @@ public final class Labels {
     private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils|days|psi|psf");
     /** "…, cfm/ft² at 75 Pa". */
     private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
+    /** "Oversize, % of joint width": a share, and of what. */
+    private static final Pattern SHARE_OF = Pattern.compile("(.*\\S)(?:,\\s*|\\s+\\()%\\s+(?:of|by)\\s[\\p{L} ]+\\)?");
+    /** "Face area of one unit, in.² max.". */
+    private static final Pattern UNIT_SENSE = Pattern.compile("(.*,\\s*\\S{1,9})\\s+((?:max|min)(?:imum|\\.)?)");
     /** What stands last between commas. */
     private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
@@ -42,11 +46,12 @@ public final class Labels {
     /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
     private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
-    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
+    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]| [a-e](?=,)|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
         + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
+    private static final Pattern UNIT_BEHIND = Pattern.compile("[,(\\[]\\s*([^,()\\[\\]]{1,20})[)\\]]?\\s*$");
     private static final int LONGEST_MISSPELT = 50;
     private static final double MISSPELT = 0.8;
     private static final double TIMED_SHARE = 0.97;
@@ -106,8 +111,16 @@ public final class Labels {
     public Optional<Label> nearest(String written) {
         int comma = written.indexOf(',');
         return names.beside(Plain.of(written)).or(() -> comma < 0 || !PropertyNames.isCondition(Plain.of(written.substring(
-            comma))) ? Optional.empty() : names.beside(Plain.of(written.substring(0, comma))).map(label -> new Label(label.properties(), label.quality(), "",
-                PropertyNames.sense(Plain.of(written)), List.of())));
+            comma))) ? Optional.empty() : names.beside(Plain.of(written.substring(0, comma))).map(label -> new Label(label.properties(),
+                label.quality(), "", PropertyNames.sense(Plain.of(written)), List.of())))
+            .map(label -> new Label(label.properties(), label.quality(), unit(written), label.sense(), label.methods()));
+    }
+
+    /** "Load at crush, psf", "Load at crush (psf)". */
+    private static String unit(String written) {
+        Matcher last = UNIT_BEHIND.matcher(written);
+        return UnitSpelling.atEnd(written).or(() -> last.find() && UnitSpelling.isUnit(last.group(1)) ? Optional.of(last.group(1))
+            : Optional.empty()).orElse("");
     }
 
     /** As {@link #read(String, List)}; a standard alone names the only property that it classifies by: "ASTM C1330 | Type C". */
@@ -192,6 +205,7 @@ public final class Labels {
         String cleaned = Citations.without(written, methods).replaceAll("^[\\s•·▪■*-]+", "")
             .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll}))\\s+", "").replaceAll("[:=\\s]+$", "")
             .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
+        cleaned = SHARE_OF.matcher(UNIT_SENSE.matcher(cleaned).replaceFirst("$1, $2")).replaceFirst("$1, %");
         // "Weight, lb/yd² (kg/m²)"
         String unit = UnitSpelling.atEnd(cleaned).orElse("");
         String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–-]+$", "");
@@ -269,7 +283,8 @@ public final class Labels {
                 || THERMAL.matcher(match.group(1)).matches() || UnitSpelling.isUnit(match.group(1).strip())
                 || !names.of(Plain.of(match.group(1))).isEmpty()) ? 0.97 : 0))
             .filter(label -> label.quality() > 0)
-            .map(label -> new Label(label.properties(), label.quality(), hint, label.sense().or(() -> sense
+            .map(label -> new Label(label.properties(), label.quality(), label.properties().stream().allMatch(ThermalResistance::is)
+                ? ThermalResistance.unit(written) : hint, label.sense().or(() -> sense
                 .filter(one -> label.properties().stream().anyMatch(property -> property.compare() == one)))
                 .or(() -> SENSE_LAST.matcher(text).matches() ? PropertyNames.sense(Plain.of(text)) : Optional.empty()), methods));
     }

@@ -35,7 +35,7 @@ public final class PropertyNames {
         + "msv|unit|quarry|tile|ceramic|porcelain|metal|anodized|mill|finish|painted|glass|gypsum|sheathing|block|prism|cube|mortar|cycle|"
         + "vertical|\\d+[fc]|modified|strain|compression|deflection|desiccant|cup|procedure|method|mat|only|and|to|the|a|b|c|"
         + "scratch|coat|coated|without|liner|immersion|water|wet|aged|aging|heat|uv|squeeze|film|release|carrier|facing|as"
-        + "|received|original|unaged|md|cd|individual|unprimed"
+        + "|received|set|supplied|furnished|delivered|rest|original|unaged|md|cd|individual|unprimed"
         + "|primed|hg|wc|"
         + "mil|inch|in|mm|dft|measured|under|installed|density|pcf|kpa|pass|number|no|year|month|week|cement|specimens|lab"
         + "|laboratory|faced|foam|mass|loss|impervious|proc|temperature|deformation|yield|applied"
@@ -54,10 +54,12 @@ public final class PropertyNames {
     /** Words of what is no property of a product, or of what is changed in one. */
     private static final Set<String> OTHER = Set.of("roll", "carton", "bag", "box", "pallet", "bundle", "package", "packaging", "packing",
         "shipping", "shipment", "storage", "shelf", "unopened", "pot", "wet", "uncured", "liner", "tolerance", "deviation", "variation",
-        "price", "warranty", "quantity", "piece", "tensile", "flexural", "flexure", "tension", "shear", "bending", "tear", "puncture",
-        "impact", "modulus", "recovery", "change", "loss", "increase", "reduction", "retained", "retention", "gain", "yield", "covered",
-        "other", "per", "not", "no", "unit", "lot", "pail", "drum", "cartridge", "truck", "flow", "elongation", "color",
-        "available", "stock");
+        "price", "warranty", "quantity", "piece", "recovery", "change", "loss", "increase", "reduction", "retained", "retention", "gain",
+        "yield", "covered", "other", "per", "not", "no", "unit", "lot", "pail", "drum", "cartridge", "truck", "flow", "color", "available",
+        "stock");
+    /** Words of a way of loading something: strength in one says nothing of strength in another. */
+    private static final Set<String> LOADED = Set.of("tensile", "flexural", "flexure", "tension", "shear", "bending", "tear", "puncture",
+        "impact", "modulus", "elongation");
     /** Behind these stands what an answer holds for. */
     private static final Set<String> WHERE = Set.of("for", "at", "on", "from", "off");
     private static final Set<String> TOWARDS = Set.of("with", "to", "for", "on", "over", "against", "if", "when");
@@ -149,6 +151,12 @@ public final class PropertyNames {
                 && !CONDITION.matcher(word).matches() && words.contains(word));
     }
 
+    /** Whether some words hold one of a way of loading that the property's own names and label don't. */
+    public static boolean areOfAnotherLoad(Property property, Set<String> words) {
+        List<String> own = List.of((Plain.of(property.label()) + " " + property.name()).split(" "));
+        return words.stream().anyMatch(word -> LOADED.contains(word) && !own.contains(word));
+    }
+
     /** Whether all words in one spelling are of the conditions under which something was measured. */
     public static boolean isCondition(String plain) {
         return plain.isEmpty() || List.of(plain.split(" ")).stream().allMatch(word -> CONDITION.matcher(word).matches());
@@ -235,7 +243,7 @@ public final class PropertyNames {
         Set<String> of = wordsOf.getOrDefault(property, Set.of());
         boolean flag = property.type().kind() == Kind.FLAG;
         return List.of(whole.split(" ")).stream().filter(word -> !without.contains(word)).allMatch(word -> !OTHER.contains(word)
-            && !(flag && TOWARDS.contains(word)) && (of.contains(word) || !said.contains(word) || BENIGN.contains(word)
+            && !LOADED.contains(word) && !(flag && TOWARDS.contains(word)) && (of.contains(word) || !said.contains(word) || BENIGN.contains(word)
                 || CONDITION.matcher(word).matches()));
     }
 

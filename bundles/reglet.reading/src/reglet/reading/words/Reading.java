@@ -32,16 +32,19 @@ public final class Reading {
     private static final Pattern ASIDE = Pattern.compile("(?s)([^,]*\\d[^,]*?[\\p{L}%²\"°][^,\\d]*),\\s+((?:\\d+(?:\\.\\d+)?\\s?%"
         + "|no|with|\\p{L}+)\\s.*"
         + "|\\p{L}+)");
+    /** "12 dry mils" of a film. */
+    private static final Pattern DRY = Pattern.compile("(?i)(?<=\\d)\\s+dry(?=\\s+mils?\\b)");
     private static final Set<String> SIDES = Set.of("longest", "opening");
     private static final double TWO_SIDES = 0.95;
     private static final double FIRST = 0.93;
     private static final double BESIDE = 0.9;
-    private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×–-]+[)\\]]\\s*$");
+    private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×–-]+[)\\]]"
+        + "(?=\\s*(?:(?i:min|max)(?:imum|\\.)?)?\\s*$)");
     /** "40 °F to 100 °F. Install at mid-range of the movement". */
     private static final Pattern SENTENCE = Pattern.compile("(?<=[\\p{L}\\d%°\")])\\.\\s+(?=\\p{Lu}\\p{Ll}+ \\p{Ll})");
     private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*not (?:been )?(?:tested|determined)\\b.*");
     private static final Pattern MISSING = Pattern.compile("(?:n\\s?[/.]?\\s?a\\.?|not (?:tested|applicable|available|determined|"
-        + "reported|rated|listed).*|tbd|n\\.?d\\.?|"
+        + "reported|rated).*|tbd|n\\.?d\\.?|"
         + "to be determined|[-–—\\s]*|see .*|varies.*|contact .*|pending.*|consult .*|\\?+)", Pattern.CASE_INSENSITIVE);
 
     private final Vocabulary vocabulary;
@@ -89,9 +92,10 @@ public final class Reading {
             return fresh(property, written, unit);
         }
         // what is kept of texts read before is kept for all properties of a type
-        String text = property.name().equals("length") ? SCREW.matcher(written.strip()).replaceFirst("") : written;
+        String text = property.name().equals("length") ? SCREW.matcher(written.strip()).replaceFirst("") : property.name().equals("film")
+            ? DRY.matcher(written).replaceAll("") : written;
         boolean told = !unit.isEmpty() || vocabulary.holds(property.type().unit().orElseThrow().dimension(), text);
-        String side = isLongerSide(property) ? property.name() : "";
+        String side = isLongerSide(property) || ThermalResistance.is(property) ? property.name() : "";
         return !told ? Optional.empty() : vocabulary.amount(property.type(), property.compare(), side, text, unit, () -> fresh(property,
             text, unit))
             .map(read -> end(property, read));

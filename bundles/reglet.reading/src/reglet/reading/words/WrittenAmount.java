@@ -19,8 +19,6 @@ import reglet.reading.words.Reading.Read;
 
 /** Reads an amount as a property's is written: in two systems of units, with a tolerance, an average or a limit beside it. */
 final class WrittenAmount {
-    /** m²·K/W in one h·ft²·°F/Btu (ASTM C168 and SI 10 give 0.1761). */
-    private static final double RSI = 0.1761;
     /** Flame spread and smoke in one: "15 / 280 (Class A)". */
     private static final Pattern INDICES = Pattern.compile("([^\\d/]*\\d+)\\s*/\\s*[^\\d/]*\\d+\\s*(?:\\(.*\\))?");
     /** "0.004 cfm/ft² (0.02 L/s·m²) at 1.57 psf". */
@@ -49,6 +47,8 @@ final class WrittenAmount {
         + "|\\.)?\\s+([^,;]*\\d[^,;]*)");
     private static final Pattern MIN_MAX = Pattern.compile("(?i)\\bmin.*\\bmax");
     private static final double MEAN = 0.9;
+    /** A figure that the sheet itself states says more than one that was worked out of another. */
+    private static final double CONVERTED = 0.97;
     private static final double TOLERATED = 0.85;
     private static final Pattern INSIDE = Pattern.compile("[(\\[]([^()\\[\\]]*\\d[^()\\[\\]]*(?:\\([^()]*\\)[^()\\[\\]]*)?)[)\\]]\\s*$");
     private static final Pattern TWO = Pattern.compile("^(.*[a-zA-Z\"%°²³.])\\s*[/;,|]\\s*((?:" + Numbers.pattern() + ").*)$");
@@ -71,6 +71,15 @@ final class WrittenAmount {
 
     /** @param unit the unit that label, column or heading state; "" */
     static Optional<Read> of(Property property, String text, String unit) {
+        if (!ThermalResistance.is(property)) {
+            return amount(property, text, unit);
+        }
+        String figure = ThermalResistance.figure(text, unit);
+        return amount(property, figure, "").map(read -> text.contains(figure) ? read : read.with(CONVERTED,
+            "The sheet states it in m²·K/W."));
+    }
+
+    private static Optional<Read> amount(Property property, String text, String unit) {
         Dimension dimension = property.type().unit().orElseThrow().dimension();
         Matcher indices = INDICES.matcher(text);
         if (dimension == Dimension.COUNT && indices.matches()) {
@@ -147,7 +156,7 @@ final class WrittenAmount {
             double one = low(first.value());
             double two = low(other.value());
             if (Math.abs(two - one) > 0.06 * Math.max(Math.abs(one), Math.abs(two))
-                && dimension != Dimension.TEMPERATURE && !areThermal(one, two)) {
+                && dimension != Dimension.TEMPERATURE) {
                 return Optional.of(first.with(0.5, "The sheet states " + first.value().text() + " and " + other.value().text()
                     + ", which are not the same."));
             }
@@ -159,11 +168,6 @@ final class WrittenAmount {
             first = new Read(new Range(alone, alone), first.compare(), first.quality() * 0.9, first.doubt());
         }
         return Optional.of(doubt.isEmpty() ? first : first.with(0.8, doubt));
-    }
-
-    /** "6.3 (1.11)": a thermal resistance in both systems of units, of which neither is written behind the figures. */
-    private static boolean areThermal(double customary, double metric) {
-        return Math.abs(metric / customary - RSI) < 0.03 * RSI;
     }
 
     /** "Min. 3/8 in., max. 1/2 in." as a range. */
