@@ -31,10 +31,10 @@ final class OwnTurn extends PerspectiveAdapter {
         }
         waits = true;
         content.setLayoutDeferred(true);
-        // behind the platform's turn, which is asked for already
-        Ui.later(content, () -> {
+        // behind the platform's turn, which is asked for already, and that of the perspective, which is asked for there
+        Ui.later(content, () -> Ui.later(content, () -> {
             waits = false;
             content.setLayoutDeferred(false);
-        });
+        }));
     }
 }

@@ -1,8 +1,10 @@
 package reglet.workbench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.core.services.events.IEventBroker;
@@ -72,10 +74,16 @@ final class StayingPerspectives extends LazyStackRenderer {
         }
     }
 
-    /** A perspective that has just been made has cost its turn; it is laid out in the next one. */
+    /** A perspective that has just been made has cost its turn; it is laid out in the next one, and those behind it in turns after that. */
     private static void laidOutInItsTurn(Composite stack) {
         stack.setLayoutDeferred(true);
-        Ui.later(stack, () -> stack.setLayoutDeferred(false));
+        Ui.later(stack, () -> {
+            List<Composite> perspectives = Stream.of(stack.getChildren()).filter(Composite.class::isInstance).map(Composite.class::cast)
+                .sorted(Comparator.comparing(perspective -> !perspective.getVisible())).toList();
+            perspectives.forEach(perspective -> perspective.setLayoutDeferred(true));
+            stack.setLayoutDeferred(false);
+            perspectives.forEach(perspective -> Ui.later(perspective, () -> perspective.setLayoutDeferred(false)));
+        });
     }
 
     /** Of a new perspective only the folder that comes first is made at once, and what stands beside it in turns of its own. */
