@@ -230,10 +230,10 @@ class ReportsOfSheetsTest extends SmallSheets {
 
     @Test
     void thePaperThatAnAssessmentReplacesLendsItNoDate() throws Exception {
-        Report report = report("text 14b European Technical Assessment", "text 12b ETA-24/0816 of 12/03/2024",
-            "text 9 Trade name of the construction product: Rendernet G7", "text 9 This version replaces ETA-19/0226 issued on 04/05/2019",
+        Report report = report("text 14b European Technical Assessment", "text 12b ETA-00/9999 of 12/03/2024",
+            "text 9 Trade name of the construction product: Rendernet G7", "text 9 This version replaces ETA-00/9998 issued on 04/05/2019",
             "at 54 160", "text 9b 1 Technical description", GLASS);
-        assertEquals("ETA-24/0816 |  | ", dates(report));
+        assertEquals("ETA-00/9999 |  | ", dates(report));
         assertEquals("Rendernet G7", report.subject());
     }
 

@@ -42,7 +42,7 @@ final class ReportDates {
         + "|and expires|–|—|-)\\s*(?:and including )?");
     private static final Pattern WHOSE = Pattern.compile("(?is).*\\b(?:report|certificate|approval|assessment|listing|validity)\\b.*");
 
-    /** "This version replaces ETA-19/0226 issued on …" tells of another paper. */
+    /** "This version replaces approval XQ-0226 issued on …" tells of another paper. */
     private static final Pattern ANOTHERS = Pattern.compile("(?i).*\\b(?:supersed|replac|withdr)\\w+\\b[^.;]*");
     private static final Pattern MONTH_BETWEEN = Pattern.compile("(20\\d\\d|\\d\\d?)-(\\p{L}{3})-(20\\d\\d|\\d\\d?)");
     private static final Pattern DOTS = Pattern.compile("(\\d\\d?)\\.(\\d\\d?)\\.(20\\d\\d)");
