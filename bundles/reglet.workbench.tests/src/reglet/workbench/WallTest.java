@@ -232,6 +232,7 @@ class WallTest {
         Hands.open(job);
         lookAtAllWalls();
         await("all stand there", () -> ui(() -> ((Table) Hands.control("All wall types")).getColumnCount()) == 32
+            && rows("All wall types").stream().anyMatch(row -> row.startsWith("Lath |"))
             && rows("All wall types").stream().noneMatch(row -> row.endsWith(" | ")));
         List<String> heads = ui(() -> Arrays.stream(((Table) Hands.control("All wall types")).getColumns()).map(TableColumn::getText)
             .toList());
