@@ -50,7 +50,7 @@ class ModelsOfSheetsTest extends SmallSheets {
         SheetReading reading = reading("text 18b Casing beads", "at 54 110", "table open 15 80,150,100,80",
             "| Item | Material | Specification | Length", "| QB-G | Galvanized steel, G60 | ASTM C1861 | 10 ft",
             "| QB-Z | Zinc alloy, 99 % zinc | ASTM C1861 | 10 ft");
-        assertEquals("galvanized steel of QB-G; zinc alloy of QB-Z", said(reading, "casing_bead.material"));
+        assertEquals("galvanized steel of QB-G by ASTM C1861; zinc alloy of QB-Z by ASTM C1861", said(reading, "casing_bead.material"));
     }
 
     @Test

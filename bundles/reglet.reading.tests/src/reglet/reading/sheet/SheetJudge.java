@@ -75,9 +75,7 @@ final class SheetJudge {
         int repeated = 0;
         List<Found> used = new ArrayList<>();
         for (Truth truth : fixture.truths().stream().filter(truth -> !isOptional(truth)).toList()) {
-            List<Found> stated = reading.values().stream().filter(value -> (fitting.contains(reading.component())
-                ? value.value().property().replace(reading.component() + ".", fitting.get(0) + ".") : value.value().property())
-                    .equals(truth.property())
+            List<Found> stated = reading.values().stream().filter(value -> property(value, reading, fitting).equals(truth.property())
                 && value.model().equals(truth.more("model"))).toList();
             // what stands beside the value shown counts when it is right; a person sees both
             List<Found> beside = stated.stream().flatMap(value -> value.also().stream()).filter(value -> wrong(truth, value).isEmpty())
@@ -86,7 +84,7 @@ final class SheetJudge {
                 beside.stream()).filter(value -> used.stream().noneMatch(other -> other == value)).toList();
             // what is said of each model is said of all
             List<Found> each = !shown.isEmpty() || !truth.more("model").isEmpty() ? List.of() : reading.values().stream().filter(value ->
-                value.value().property().equals(truth.property()) && !value.model().isEmpty()).toList();
+                property(value, reading, fitting).equals(truth.property()) && !value.model().isEmpty()).toList();
             if (each.size() > 1 && each.stream().allMatch(value -> wrong(truth, value).isEmpty())) {
                 found++;
                 right++;
@@ -119,13 +117,15 @@ final class SheetJudge {
         }
         int passing = 0;
         for (Found one : reading.values()) {
+            String property = property(one, reading, fitting);
             boolean optional = fixture.truths().stream().anyMatch(truth -> isOptional(truth) && same(truth.value(), one.value().value())
-                && truth.property().equals(one.value().property()));
+                && truth.property().equals(property));
             boolean counted = used.stream().anyMatch(other -> other == one);
             // it stands on the sheet, and the reading itself says that nobody asks for it
-            boolean unasked = one.doubt().equals(Fitting.UNASKED) && fixture.truths().stream().noneMatch(truth -> truth.property().equals(one
-                .value().property()));
-            boolean also = fixture.also().contains(one.value().property() + "; " + one.value().value().text());
+            boolean unasked = one.doubt().equals(Fitting.UNASKED) && fixture.truths().stream().noneMatch(truth -> truth.property().equals(
+                property));
+            boolean also = Stream.of(property, one.value().property()).anyMatch(path -> fixture.also().contains(path + "; " + one.value()
+                .value().text()));
             if (!counted && (optional || unasked || also)) {
                 passing++;
             } else if (used.stream().noneMatch(other -> other == one)) {
@@ -137,6 +137,12 @@ final class SheetJudge {
         int beside = (int) used.stream().filter(one -> reading.values().stream().noneMatch(other -> other == one)).count();
         return new Score(reading.values().size() - passing - repeated + beside, (int) fixture.truths().stream()
             .filter(truth -> !isOptional(truth)).count(), found, right, sure, faults);
+    }
+
+    /** The property of a value, as that of the first of the components that the sheet may be taken for. */
+    private static String property(Found value, SheetReading reading, List<String> fitting) {
+        return fitting.contains(reading.component()) ? value.value().property().replace(reading.component() + ".", fitting.get(0) + ".")
+            : value.value().property();
     }
 
     /** Whether a reader may tell it or not. */

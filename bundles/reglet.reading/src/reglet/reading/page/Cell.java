@@ -13,6 +13,8 @@ import reglet.reading.page.SheetPage.Piece;
  * @param starts where in the text each piece starts
  */
 public record Cell(String text, List<Piece> pieces, List<Integer> starts, double y, double size, double low) {
+    /** "DP−V", "E−96": some programs set each hyphen as a minus. */
+    private static final Pattern MINUS_IN_NAME = Pattern.compile("(?<=\\p{L}|\\p{Lu}\\d{1,4})[−‐](?=[\\p{L}\\d])");
     private static final Pattern UNIT_BEFORE_POWER = Pattern.compile("(?i)(?:^|.*[^a-z])(?:in|ft|yd|mm|cm|m|s)\\.?$", Pattern.DOTALL);
     private static final Pattern MARK = Pattern.compile("(?<=\\S)\\s*[*†‡§]+(?=\\s|$|[,;)])");
     /** A raised figure of the font's own is a power after a unit alone. */
@@ -70,7 +72,8 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
 
     /** Ligatures, blanks and look-alikes as the letters they stand for. */
     private static String plain(String text) {
-        return text.replace("\u00a0", " ").replace("ﬁ", "fi").replace("ﬂ", "fl").replace("ﬀ", "ff").replace("ﬃ", "ffi").replace("ﬄ", "ffl")
+        return MINUS_IN_NAME.matcher(text).replaceAll("-").replace("\u00a0", " ").replace("ﬁ", "fi").replace("ﬂ", "fl")
+            .replace("ﬀ", "ff").replace("ﬃ", "ffi").replace("ﬄ", "ffl")
             .replace('º', '°').replace('˚', '°').replace('μ', 'µ').replace('″', '"').replace('”', '"').replace('“', '"')
             .replace('′', '\'').replace('’', '\'').replace('⁄', '/').replace('‑', '-').replace('\u00ad', '-').replace("®", "")
             .replace("™", "");

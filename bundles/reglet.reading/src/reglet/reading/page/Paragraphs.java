@@ -14,6 +14,9 @@ import reglet.reading.page.Layout.Line;
 public final class Paragraphs {
     private static final int NEAREST = 6;
     private static final int RUNNING = 4;
+    /** How far lines of a paragraph are apart at most, in heights of their letters. */
+    private static final double APART = 1.6;
+    private static final double SCANNED = 2.1;
     /** "Thickness: 3/8 in" begins anew. */
     private static final Pattern LABELLED = Pattern.compile("\\p{Lu}[^:.]{2,40}:\\s+\\S");
     private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
@@ -104,6 +107,11 @@ public final class Paragraphs {
         return all;
     }
 
+    /** Text laid below the picture of a page by a program that reads pictures, which knows the size of letters only nearly. */
+    private static boolean isScanned(Cell cell) {
+        return !cell.pieces().isEmpty() && cell.pieces().get(0).hidden();
+    }
+
     private static boolean isRunning(Cell cell) {
         return cell.text().split("\\s+").length >= RUNNING;
     }
@@ -112,7 +120,8 @@ public final class Paragraphs {
     private static boolean follows(Cell last, Cell cell) {
         boolean bullet = BULLET.matcher(last.text()).lookingAt();
         double in = cell.left() - last.left();
-        return cell.y() > last.y() && cell.y() - last.y() < 1.6 * cell.size() && (Math.abs(in) < 3 || bullet && in > 0
+        return cell.y() > last.y() && cell.y() - last.y() < (isScanned(cell) ? SCANNED : APART) * cell.size()
+            && (Math.abs(in) < 3 || bullet && in > 0
             && in < 3 * cell.size())
             && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
             && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(cell.text()) && !(CAPITALS.matcher(last.text()).matches()

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.reading.page.Layout.Line;
+import reglet.reading.words.UnitSpelling;
 
 /** Lines put together to the rows of tables: a cell may be broken over several lines. */
 public final class Rows {
@@ -306,7 +307,9 @@ public final class Rows {
         List<Cell> cells = new ArrayList<>(row.cells());
         for (Cell cell : next.cells()) {
             Cell above = under(new Line(cells, row.y(), row.size()), cell);
-            if (above != null && !layout.ruledBetween(above.low() - 0.1 * row.size(), cell.y() - 0.5 * cell.size(), cell.middle())) {
+            // a unit may be ruled off below what is measured in it
+            if (above != null && (UnitSpelling.isUnit(cell.text()) || !layout.ruledBetween(above.low() - 0.1 * row.size(), cell.y() - 0.5
+                * cell.size(), cell.middle()))) {
                 cells.set(cells.indexOf(above), above.with(cell));
             } else {
                 cells.add(cell);

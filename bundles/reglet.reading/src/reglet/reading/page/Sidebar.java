@@ -8,12 +8,17 @@ import reglet.reading.page.Layout.Line;
 
 /**
  * Takes a narrow column of short lines at the left of a page apart from what stands beside it: key figures in large letters, an address.
- * Its lines stand where they will, and none of them is the label of a row at its height.
+ * Its lines stand where they will, and none of them is the label of a row at its height. Nor is a column of text at the right of a table
+ * what stands in its rows.
  */
 final class Sidebar {
     /** Lines of the narrow column that stand alone, and lines beside it, at least. */
     private static final int LEAST_ALONE = 5;
     private static final int LEAST_BESIDE = 8;
+    /** Rows of a table beside a column of text, cells of each, and words of most lines of the text, at least. */
+    private static final int LEAST_ROWS = 5;
+    private static final int LEAST_CELLS = 3;
+    private static final int WORDS = 3;
     /** Points that part it from the rest. */
     private static final double GAP = 20;
     /** Of the page's width, how wide it is at most. */
@@ -23,7 +28,47 @@ final class Sidebar {
     }
 
     static List<Line> apart(List<Line> lines) {
-        return edge(lines).map(x -> split(lines, x)).orElse(lines);
+        return edge(lines).map(x -> split(lines, x)).orElseGet(() -> beside(lines));
+    }
+
+    /** The same lines, where a narrow column of text stands at the right of a table: below and above it lines may run on. */
+    private static List<Line> beside(List<Line> lines) {
+        double left = lines.stream().mapToDouble(Line::left).min().orElse(0);
+        double right = lines.stream().mapToDouble(Line::right).max().orElse(0);
+        List<Double> edges = lines.stream().flatMap(line -> line.cells().stream()).map(Cell::left).filter(x -> x > right - WIDEST * (right
+            - left) && x < right - GAP).distinct().sorted().toList();
+        for (double x : edges) {
+            int from = 0;
+            for (int i = 0; i <= lines.size(); i++) {
+                if (i == lines.size() || crosses(lines.get(i), x) || i > 0 && lines.get(i).y() < lines.get(i - 1).y()) {
+                    List<Line> run = lines.subList(from, i);
+                    if (isBesideTable(run, x)) {
+                        List<Line> all = new ArrayList<>(lines.subList(0, from));
+                        all.addAll(split(run, x));
+                        all.addAll(lines.subList(i, lines.size()));
+                        return all;
+                    }
+                    from = i < lines.size() && !crosses(lines.get(i), x) ? i : i + 1;
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static boolean crosses(Line line, double x) {
+        return line.cells().stream().anyMatch(cell -> cell.left() < x && cell.right() > x - GAP);
+    }
+
+    /** Whether to the left of a place there are rows of a table, and to the right lines of text at heights of their own. */
+    private static boolean isBesideTable(List<Line> lines, double x) {
+        List<Line> alone = lines.stream().filter(line -> line.left() >= x).toList();
+        List<Line> both = lines.stream().filter(line -> line.left() < x && line.right() >= x).toList();
+        List<Line> rows = lines.stream().filter(line -> line.cells().stream().filter(cell -> cell.left() < x).count() >= LEAST_CELLS)
+            .toList();
+        long text = lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.left() >= x && cell.text().split("\\s+").length
+            >= WORDS).count();
+        return alone.size() >= LEAST_ALONE && alone.size() > both.size() && rows.size() >= LEAST_ROWS && rows.size() > both.size() && 2 * text
+            > alone.size() + both.size();
     }
 
     /** Where what stands beside the narrow column begins; empty where there is none. */

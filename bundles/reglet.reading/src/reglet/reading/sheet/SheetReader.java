@@ -96,8 +96,10 @@ public final class SheetReader {
             readers.put(component, reader);
             int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
                 .map(found -> found.value().property()).distinct().count();
-            int said = (int) reader.found().stream().filter(found -> found.confidence() >= Taken.LEAST_CONFIDENCE)
-                .map(found -> found.value().property()).distinct().count() - values;
+            // any report or certificate has a number and a date
+            int said = (int) reader.found().stream().filter(found -> found.confidence() >= Taken.LEAST_CONFIDENCE && !found.value()
+                .property().matches(".*\\.report(?:_number|_until|_editions)?") || found.confidence() >= CLEAR).map(found -> found.value()
+                    .property()).distinct().count() - values;
             int shown = (int) reader.found().stream().filter(found -> pack.property(found.value().property())
                 .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
                     .isPresent())
@@ -114,9 +116,9 @@ public final class SheetReader {
                 // a component that asks for more than the sheet says fits it less
                 entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
         List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers);
-        List<Found> found = components.isEmpty() ? List.of() : Fitting.fit(Settling.settle(alone(readers.get(components.get(0))
-            .further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),
-            readers.get(components.get(0)).headed()), pack), components.get(0));
+        List<Found> found = components.isEmpty() ? List.of() : new MadeTo(layouts, citations).show(Fitting.fit(Settling.settle(alone(readers
+            .get(components.get(0)).further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),
+            readers.get(components.get(0)).headed()), pack), components.get(0)), pack);
         List<Unread> unread = new ArrayList<>(pictures());
         if (!components.isEmpty()) {
             unread.addAll(readers.get(components.get(0)).unread());

@@ -10,6 +10,7 @@ import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.Rows;
+import reglet.reading.table.Cards;
 import reglet.reading.table.ListReader;
 import reglet.reading.table.Rolls;
 import reglet.reading.table.Stacks;
@@ -46,6 +47,7 @@ final class ValueReader {
     private final Sentences sentences;
     private final Mentions mentions;
     private final Stacks stacks;
+    private final Cards cards;
     private final Rolls rolls;
     private final Kinds kinds;
     private final Sayings sayings;
@@ -67,6 +69,7 @@ final class ValueReader {
         mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
         sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
         stacks = new Stacks(labels, citations, taken);
+        cards = new Cards(labels, citations, taken);
         rolls = new Rolls(labels, taken);
         kinds = new Kinds(vocabulary, component, taken);
         sayings = new Sayings(component, vocabulary, citations, taken);
@@ -132,6 +135,7 @@ final class ValueReader {
             designations.read(rows.get(i), layout);
         }
         taken.ended();
+        cards.read(layout);
         Items.of(layout).forEach(item -> mentions.of(item.model(), item.sentence()));
         rolls.read(layout);
         sentences.read(layout);

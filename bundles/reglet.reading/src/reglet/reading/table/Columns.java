@@ -13,6 +13,7 @@ import reglet.reading.value.Topics;
 import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
 import reglet.reading.words.Plain;
+import reglet.reading.words.UnitSpelling;
 
 /** What the columns below a heading hold. */
 final class Columns {
@@ -26,6 +27,12 @@ final class Columns {
 
     /** A column: its heading, what it holds, and where it runs. */
     record Column(Cell head, Role role) {
+        /** The name of the model that it is of, without the unit that its figures are in. */
+        String model() {
+            int comma = head.text().lastIndexOf(", ");
+            return comma > 0 && UnitSpelling.isUnit(head.text().substring(comma + 2)) ? head.text().substring(0, comma) : head.text();
+        }
+
         /**
          * What two cells on one line below its heading say: a label in two pieces, of which a mark of a footnote is none; of values the one
          * that stands right below it, for together they would say what nobody wrote.
@@ -64,6 +71,22 @@ final class Columns {
         return columns.stream().mapToDouble(column -> column.head.right()).max().orElse(0);
     }
 
+    /**
+     * Columns of models in two systems of units: "Dimension | in. | DF-26 | mm | in. | DF-32 | mm", the units below both halves of a name.
+     */
+    private static Optional<Columns> paired(List<Cell> cells) {
+        boolean units = cells.size() > 3 && cells.size() % 3 == 1 && HeadWords.areLabels(cells.get(0));
+        List<Column> columns = new ArrayList<>(List.of(new Column(cells.get(0), Role.LABEL)));
+        for (int i = 1; units && i + 2 < cells.size(); i += 3) {
+            Cell first = cells.get(i);
+            Cell model = cells.get(i + 1);
+            units = HeadWords.isUnit(first) && HeadWords.isUnit(cells.get(i + 2)) && !HeadWords.isUnit(model);
+            columns.add(new Column(first.named(model.text() + ", " + first.text()), Role.MODEL));
+            columns.add(new Column(cells.get(i + 2), Role.OTHER));
+        }
+        return units ? Optional.of(new Columns(columns)) : Optional.empty();
+    }
+
     /** The columns below a line that heads a table of properties; empty when it heads none. */
     static Optional<Columns> heading(Line line, Labels labels) {
         // where headings stand above headings, the lower ones head the columns
@@ -77,6 +100,10 @@ final class Columns {
         if (cells.size() < 2 || cells.size() == 2 && Topics.isElsewhere(cells.get(1).text())) {
             // "Physical properties" beside "Packing" are headings of two things
             return Optional.empty();
+        }
+        Optional<Columns> paired = paired(cells);
+        if (paired.isPresent()) {
+            return paired;
         }
         List<Column> columns = new ArrayList<>();
         boolean method = cells.stream().anyMatch(cell -> HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches());
@@ -98,9 +125,11 @@ final class Columns {
             columns.replaceAll(column -> column == results.get(0) ? new Column(column.head, Role.VALUE) : column);
         }
         if (!label && cells.size() > 2 && HeadWords.DIMENSION.matcher(HeadWords.plain(cells.get(0))).matches() && columns.stream().skip(1)
-            .allMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isEmpty())) {
-            // "Dimension | Ashlar pattern | Ledge pattern"
+            .allMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isEmpty() && !HeadWords.isUnit(column.head))) {
+            // "Dimension | Ashlar pattern | Ledge pattern", "Data | Test | Duo | Mono"
             columns.set(0, new Column(cells.get(0), Role.LABEL));
+            columns.replaceAll(column -> column.role == Role.OTHER && HeadWords.METHOD_BESIDE_LABEL.matcher(HeadWords.plain(column.head))
+                .matches() ? new Column(column.head, Role.METHOD) : column);
             return Optional.of(new Columns(models(columns)));
         }
         if (!label && cells.size() > 2 && columns.get(0).role == Role.MODEL && columns.stream().skip(1).allMatch(column -> column.role

@@ -29,7 +29,7 @@ final class HeadWords {
     static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
     static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
         + "actual|certified|published|"
-        + "product|property|mean|our|declared) )*(?:value|result|figure|performance|rating|reading|data|average|typical|typical value"
+        + "product|property|mean|our|declared) )*(?:value|result|our|figure|performance|rating|reading|data|average|typical|typical value"
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
         + "tested|as measured|found|measured|reached|achieved|obtained|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical|reported|obtained|measured|determined|achieved|stated|declared|certified|given"
@@ -42,7 +42,8 @@ final class HeadWords {
         + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req"
         + "|pass criteria)(?: value)?|as specified|spec|"
             + "minimum|maximum|"
-        + "required value|condition of acceptance|asked for|asked|wanted|needed|requires?|required by|asks?(?: for)?|calls? for");
+        + "required value|condition of acceptance|asked for|asked|wanted|needed|requires?|required by|asks?(?: for)?|calls? for"
+        + "|demand(?:ed)?(?: (?:of|by) .*)?");
     private static final int LONGEST = 45;
     /** "Result, avg. of five": behind a word for results and a comma how they are meant. */
     private static final Pattern REMARK = Pattern.compile("(?:(?:avg|average|mean|typical|typ|minimum|maximum|of|\\d+"
@@ -58,6 +59,7 @@ final class HeadWords {
     /** Asks for something where another column names the methods. */
     static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: "
         + "(?:limit|value))?");
+    private static final Pattern STANDARD = Pattern.compile("(?:astm )?[a-g] ?\\d{2,4}|(?:ansi|aama|ac) ?[a-z]?\\d[\\d ]*");
     static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
     static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
         + "customary|u s unit|inch pound|inch|customary|us customary)"
@@ -74,7 +76,8 @@ final class HeadWords {
         + "ref|type no|article|art|art no|reference|ref no|reference no|stock no|profile no");
 
     /** Heads what is told apart in the rows, where a column beside it names what is told of them. */
-    static final Pattern KIND = Pattern.compile("size|profile|variant|block|panel|bead|piece|stud|rod|tape|mat|lath|board"
+    static final Pattern KIND = Pattern.compile("size|nominal|nominal size|grade|format|profile|variant|block|panel|bead"
+        + "|piece|stud|rod|tape|mat|lath|board"
         + "|sheet|screw|nail|fastener|roll|strip");
 
     /** "Requirement per ASTM C1670". */
@@ -119,6 +122,10 @@ final class HeadWords {
         if (VALUE.matcher(plain).matches() || SYSTEM.matcher(plain).matches() || isValueIn(plain)) {
             return Role.VALUE;
         }
+        if (label && method && STANDARD.matcher(plain).matches()) {
+            // "C1088" above what it asks for
+            return Role.REQUIRED;
+        }
         if (label && ASKED.matcher(plain).matches()) {
             // "AC38 / E2556 requirement"
             return Role.REQUIRED;
@@ -127,6 +134,17 @@ final class HeadWords {
             return Role.UNIT;
         }
         return MODEL.matcher(plain).matches() ? Role.MODEL : Role.OTHER;
+    }
+
+    /** Whether the labels of rows stand below a heading, whatever heads the columns beside it. */
+    static boolean areLabels(Cell cell) {
+        String plain = plain(cell);
+        return LABEL.matcher(plain).matches() || DIMENSION.matcher(plain).matches() || LABEL_BESIDE_METHOD.matcher(plain).matches();
+    }
+
+    /** "mm (in.)" below a heading. */
+    static boolean isUnit(Cell cell) {
+        return UnitSpelling.isUnit(cell.text().replaceFirst("\\s*\\([^()]*\\)$", ""));
     }
 
     private static boolean isValueIn(String plain) {

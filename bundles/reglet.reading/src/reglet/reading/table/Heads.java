@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.SheetPage;
-import reglet.reading.words.UnitSpelling;
 
 /**
  * Headings of several lines above rows of models, put together by the columns that the rows below them show: "Weight" above "lb/yd²" and
@@ -47,11 +46,9 @@ final class Heads {
         }
         List<Cell> heads = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            Cell head = null;
-            for (int line = index; line < data; line++) {
-                Cell part = above(rows.get(line), columns, i, head == null || UnitSpelling.isUnit(head.text()));
-                head = part == null ? head : head == null ? part : head.with(part);
-            }
+            Cell own = words(rows.subList(index, data), columns, i, false);
+            // words set above several columns belong to those that have no words of their own but a unit
+            Cell head = own == null || HeadWords.isUnit(own) ? words(rows.subList(index, data), columns, i, true) : own;
             head = head == null ? null : withUnits(rows, index, data, columns, i, head);
             if (head != null) {
                 double left = columns.get(i)[0];
@@ -64,11 +61,21 @@ final class Heads {
             rows.get(data - 1).size()), data));
     }
 
+    /** The words of several lines above a column; {@code near}: those beside it too, where it has none yet. */
+    private static Cell words(List<Line> lines, List<double[]> columns, int column, boolean near) {
+        Cell words = null;
+        for (Line line : lines) {
+            Cell part = above(line, columns, column, near && (words == null || HeadWords.isUnit(words)));
+            words = part == null ? words : words == null ? part : words.with(part);
+        }
+        return words;
+    }
+
     /** "Thickness" and, in the line below, "in." as "Thickness, in.". */
     private static Cell withUnits(List<Line> rows, int index, int data, List<double[]> columns, int i, Cell head) {
         Cell last = above(rows.get(data - 1), columns, i, false);
         // "mm (in.)" is one too
-        if (last == null || !UnitSpelling.isUnit(last.text().replaceFirst("\\s*\\([^()]*\\)$", "")) || head.text().equals(last.text()) || !head.text().endsWith(last.text())) {
+        if (last == null || !HeadWords.isUnit(last) || head.text().equals(last.text()) || !head.text().endsWith(last.text())) {
             return head;
         }
         return head.named(head.text().substring(0, head.text().length() - last.text().length()).strip() + ", " + last.text());

@@ -27,6 +27,10 @@ final class ModelHeads {
         int first = index + 2 < rows.size() && isGroup(rows.get(index + 1), line) ? index + 2 : index + 1;
         // below designations much may be told that nobody asks for
         int most = line.cells().stream().allMatch(cell -> Columns.MODEL_NO.matcher(cell.text()).matches()) ? 3 * UNNAMED : UNNAMED;
+        if (line.cells().stream().anyMatch(cell -> cell.text().startsWith("("))) {
+            // "(Type I) | (Type II)" says more of the row above
+            return Optional.empty();
+        }
         List<Line> next = rows.subList(first, Math.min(rows.size(), first + most)).stream().takeWhile(row -> row.cells()
             .size() > 1 && row.cells().size() <= line.cells().size() + 1 && row.y() > line.y()).toList();
         List<Line> below = next.stream().filter(row -> row.cells().size() == line.cells().size() + 1).toList();

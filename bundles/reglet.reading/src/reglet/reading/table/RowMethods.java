@@ -21,8 +21,9 @@ import reglet.reading.words.Reading;
  * The standards that the rows of a table name.
  *
  * @param group those of the heading of the rows
+ * @param above those of a row above, where the methods stand first and this row has none
  */
-record RowMethods(Columns table, Layout layout, Citations citations, List<Citation> group) {
+record RowMethods(Columns table, Layout layout, Citations citations, List<Citation> group, List<Citation> above) {
     /** "D6525" in a column of methods. */
     private static final Pattern BARE = Pattern.compile("\\s*([A-G])\\s?-?(\\d{2,4})M?(?:-\\d{2}\\w?)?(?:\\s+[A-D])?(?:\\s*[,(].*)?\\s*");
 
@@ -70,7 +71,12 @@ record RowMethods(Columns table, Layout layout, Citations citations, List<Citati
             table.of(Role.REQUIRED).stream().filter(column -> cells.containsKey(column) && !Reading.isMissing(cells.get(column).text()))
                 .forEach(column -> all.addAll(citations.in(column.head().text())));
         }
-        return all.isEmpty() ? group : all;
+        return !all.isEmpty() ? all : above.isEmpty() ? group : ofAbove(label);
+    }
+
+    /** An empty place below a method may say "the same" or "none": the same where it is what the pack asks for. */
+    private List<Citation> ofAbove(Label label) {
+        return label.properties().stream().flatMap(property -> Citations.own(property, above).stream()).distinct().toList();
     }
 
     /** "ANSI A118 | A118.4 TE": of a family of standards the value names the one. */

@@ -61,7 +61,7 @@ record RowValues(Columns table, RowMethods methods, Citations citations, Taken t
                 + labelCell.text());
             Optional<Cell> met = table.of(Role.REQUIRED).stream().map(cells::get).filter(cell -> cell != null).findFirst()
                 .filter(required -> Met.isMet(label.properties().get(0), required, value));
-            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.head().text() : ofRow();
+            String model = models.size() > 1 && across.isOfOne() || models.size() == 1 ? column.model() : ofRow();
             String written = labelCell.text() + (Columns.isOfCondition(column) ? ", " + column.head().text() : "");
             Around around = new Around(meant.unit(column), shown, TableStart.shortEnough(model), meant.sense(column),
                 SURE * across.share());

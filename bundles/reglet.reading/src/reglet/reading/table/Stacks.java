@@ -29,7 +29,8 @@ public final class Stacks {
     private static final double SHORT = 0.6;
     private static final int MOST_WORDS = 4;
     /** "14 mils", "< 0.5 %": a figure and few words behind it. */
-    private static final Pattern FIGURE = Pattern.compile("[≥≤<>±-]?\\s?\\d\\S*(?:\\s\\S+){0,3}$");
+    private static final Pattern OTHER_SYSTEM = Pattern.compile("\\s*\\([^()]*\\d[^()]*\\)\\s*$");
+    private static final Pattern FIGURE = Pattern.compile("[≥≤<>±+−-]?\\s?\\d\\S*(?:\\s\\S+){0,3}$");
 
     private final Labels labels;
     private final Citations citations;
@@ -87,7 +88,9 @@ public final class Stacks {
                 continue;
             }
             if (figure) {
-                label.or(() -> labels.besideValue(cell.text(), List.of())).ifPresent(one -> take(one, cell, above, ABOVE));
+                // "lowest air and wall temperature (41 °F)"
+                label.or(() -> labels.besideValue(OTHER_SYSTEM.matcher(cell.text()).replaceFirst(""), List.of())).ifPresent(one -> take(
+                    one, cell, above, ABOVE));
             } else if (label.isPresent() && !beside && above != null && above.size() > LARGER * cell.size()) {
                 take(label.get(), cell, above, ABOVE);
             }

@@ -32,6 +32,8 @@ public final class TableReader {
     private static final int JUDGED = 8;
     /** Of the size of the letters: how far lines of one label are apart at most. */
     private static final double BEGUN = 1.8;
+    /** Of the distance of the rows of a table: what stands further off is another's. */
+    private static final double FURTHER = 1.5;
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
@@ -49,6 +51,9 @@ public final class TableReader {
     /** Of the table's title: "Dimensions (inches)"; "". */
     private String unit = "";
     private double end;
+    /** Rows read so far, and how far they are apart at least. */
+    private int readRows;
+    private double pitch;
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
     private List<Citation> group = List.of();
@@ -100,6 +105,9 @@ public final class TableReader {
             .matches())) {
             return 0;
         }
+        if (TableStart.areCaptions(rows, index)) {
+            return 0;
+        }
         Optional<Columns> composed = starts.composed(rows, index);
         if (composed.isPresent()) {
             int first = Heads.of(rows, index).orElseThrow().first();
@@ -138,8 +146,8 @@ public final class TableReader {
         boolean goesOn = TableStart.goesOn(table, row, end);
         // words that name properties may stand below models: "Profile | Self-furring, dimpled | Flat, not self-furring"
         return uses.heading(rows, index).or(() -> Columns.heading(row, labels).filter(columns -> !(goesOn && columns.byRows())))
-            .or(() -> goesOn ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within ? Optional.empty() : ByContent.of(rows, index,
-                labels, citations));
+            .or(() -> goesOn ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within || goesOn ? Optional.empty()
+                : ByContent.of(rows, index, labels, citations));
     }
 
     private void start(Columns columns, List<Line> rows, int index, double at) {
@@ -155,6 +163,7 @@ public final class TableReader {
         noted = new Noted(footnotes, labels, citations, layout.page(), headline);
         unit = headline.map(cell -> TableStart.unit(cell.text())).orElse("");
         end = at;
+        readRows = 0;
         if (!table.byRows()) {
             taken.headed(table.of(Role.MODEL).stream().map(column -> TableStart.shortEnough(column.head().text()))
                 .filter(name -> !name.isEmpty()).toList());
@@ -198,11 +207,23 @@ public final class TableReader {
         if (TableStart.isAcross(table, row)) {
             return false;
         }
+        if (isSetApart(row, cells)) {
+            close();
+            return false;
+        }
         boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
-        if (used) {
+        if (used || TableStart.goesOn(table, row, end)) {
+            // the heading may stand further off
+            pitch = readRows++ == 0 ? Double.POSITIVE_INFINITY : Math.min(pitch, row.y() - end);
             end = row.y();
         }
         return used;
+    }
+
+    /** Whether below columns of models a list begins: a row set further off than those above it, with one value for all of them. */
+    private boolean isSetApart(Line row, Map<Column, Cell> cells) {
+        return !table.byRows() && table.of(Role.MODEL).size() > 2 && cells.size() == 2 && row.cells().size() == 2 && readRows > 2 && row.y()
+            - end > FURTHER * pitch;
     }
 
     private boolean byRows(Line row, Map<Column, Cell> cells) {
@@ -332,6 +353,6 @@ public final class TableReader {
         Optional<Column> leading = table.of(Role.METHOD).stream().filter(column -> column == table.all().get(0)).findFirst();
         Optional<Cell> own = leading.map(cells::get);
         above = own.isPresent() ? citations.in(own.get().text()) : above;
-        return new RowMethods(table, layout, citations, leading.isPresent() && own.isEmpty() && !above.isEmpty() ? above : group);
+        return new RowMethods(table, layout, citations, group, leading.isPresent() && own.isEmpty() ? above : List.of());
     }
 }

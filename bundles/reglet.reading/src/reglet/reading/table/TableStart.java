@@ -29,9 +29,13 @@ final class TableStart {
     private static final double UPPER = 1.7;
     private static final Pattern WORDS = Pattern.compile("\\p{Lu}[\\p{L} -]*");
     /** Of the size of the letters: how far a row of a table is from the one above it at most. */
-    private static final double GOES_ON = 3;
+    private static final double GOES_ON = 4;
     /** "DSF-175", "CB 78W". */
     private static final Pattern DESIGNATION = Pattern.compile("\\p{Lu}[\\p{Lu}\\d]*[- ]?\\d[\\p{Lu}\\d./-]*");
+    private static final Pattern FIGURE = Pattern.compile("[+≥≤<>±−-]?\\s?\\d.{0,12}");
+    private static final double LARGER = 1.15;
+    /** "Plain V", "Duo 10 V". */
+    private static final Pattern NAME = Pattern.compile("\\p{Lu}\\p{L}+ .*");
     private static final Pattern LENGTH = Pattern.compile("[\\d./ -]*\\d\\s*(?:in\\.?|inch(?:es)?|mm|\")\\s*"
         + "(?:\\([\\d./ -]+\\s*(?:mm|in\\.?)\\))?");
 
@@ -144,9 +148,11 @@ final class TableStart {
         List<String> names = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).limit(2)
             .map(row -> row.cells().get(0).text()).toList();
         boolean designated = !names.isEmpty() && DESIGNATION.matcher(names.get(0)).matches();
-        boolean distinct = names.size() > 1 && !names.get(0).equals(names.get(1)) && names.stream().allMatch(name -> name.matches(".*\\d.*"))
-            && names.stream().noneMatch(name -> properties.stream().anyMatch(property -> values.test(property, name)));
-        return (designated || distinct) && properties.stream().noneMatch(property -> property.type().unit().isPresent());
+        boolean distinct = names.size() > 1 && !names.get(0).equals(names.get(1)) && names.stream().noneMatch(name -> properties.stream()
+            .anyMatch(property -> values.test(property, name)));
+        boolean amounts = properties.stream().anyMatch(property -> property.type().unit().isPresent());
+        return distinct && names.stream().allMatch(name -> NAME.matcher(name).matches()) || !amounts && (designated || distinct && names
+            .stream().allMatch(name -> name.matches(".*\\d.*")));
     }
 
     /** Whether each row is of a product so thick: "Thickness | R-value" above "1 in. | 6.5" and "2 in. | 13". */
@@ -184,15 +190,29 @@ final class TableStart {
      * Whether a row that no word makes a heading goes on with an open table of models: "Body | Galvanized, 24 ga | Stainless, Type 316".
      */
     static boolean goesOn(Columns table, Line row, double end) {
-        return table != null && !table.byRows() && table.of(Role.MODEL).size() > 1 && row.y() - end < GOES_ON * row.size()
-            && row.cells().size() == table.all().size() && row.cells().stream().map(table::of).distinct().count() == row.cells().size()
-            && !row.cells().stream().skip(1).allMatch(cell -> isDesignation(cell.text()));
+        if (table == null || table.byRows() || table.of(Role.MODEL).size() < 2 || row.y() - end >= GOES_ON * row.size()) {
+            return false;
+        }
+        List<Column> stood = row.cells().stream().map(table::of).flatMap(Optional::stream).distinct().toList();
+        // a row may have no method, and no unit
+        boolean whole = stood.size() == row.cells().size() && table.all().stream().filter(column -> !stood.contains(column)).allMatch(
+            column -> column.role() == Role.METHOD || column.role() == Role.UNIT);
+        return whole && !row.cells().stream().skip(1).allMatch(cell -> isDesignation(cell.text()));
     }
 
     /** Whether the letter of a drawing stands before a label: "E | End dams, height | 2 in.". */
     boolean isLettered(Line row) {
         return LETTER.matcher(row.cells().get(0).text()).matches() && row.cells().stream().skip(1).anyMatch(cell -> labels.read(cell
             .text()).isPresent());
+    }
+
+    /** Whether a row says what the figures in larger letters above it are of: it heads nothing below. */
+    static boolean areCaptions(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        Line above = rows.get(Math.max(0, index - 1));
+        return index > 0 && above.cells().size() == row.cells().size() && above.size() > LARGER * row.size() && row.y() - above.y() < UPPER
+            * above.size() && above.cells().stream().filter(cell -> FIGURE.matcher(cell.text()).matches()).count() * 2 > above.cells()
+                .size();
     }
 
     /** "DSF-175". */

@@ -85,7 +85,8 @@ public final class Sayings {
         this.citations = citations;
         this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
-        for (Property property : component.properties()) {
+        // of several words that may be said of a product a sentence says some
+        for (Property property : component.properties().stream().filter(one -> one.type().kind() != Kind.SET).toList()) {
             Kind kind = property.type().kind();
             Map<String, List<Turn>> words = new HashMap<>();
             for (String word : kind == Kind.FLAG ? List.of("yes", "no") : property.type().words()) {
@@ -210,6 +211,8 @@ public final class Sayings {
         if (hits.isEmpty()) {
             return;
         }
+        List<String> words = hits.stream().map(Hit::word).toList();
+        hits.removeIf(hit -> words.stream().anyMatch(word -> isMore(word, hit.word)));
         if (several && hits.stream().anyMatch(hit -> !isTitle(hit))) {
             // a sentence says more plainly what the title only calls it
             hits.removeIf(this::isTitle);
@@ -291,15 +294,21 @@ public final class Sayings {
                     Place place = turn.at(sentence.said(), i, at -> -1);
                     boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isOpen(property, word.getKey(), sentence
                         .said(), place.to());
-                    two = best != null && says && turn.fixed() == best.fixed && !best.word.equals(word.getKey()) || two && !(says
-                        && turn.fixed() > best.fixed);
-                    if (says && (best == null || turn.fixed() > best.fixed)) {
-                        best = new Hit(word.getKey(), sentence, layout, place, turn.fixed());
+                    if (!says || best != null && isMore(best.word, word.getKey())) {
+                        continue;
                     }
+                    boolean longer = best == null || turn.fixed() > best.fixed || isMore(word.getKey(), best.word);
+                    two = !longer && (two || turn.fixed() == best.fixed && !best.word.equals(word.getKey()));
+                    best = longer ? new Hit(word.getKey(), sentence, layout, place, turn.fixed()) : best;
                 }
             }
         }
         return two ? Optional.empty() : Optional.ofNullable(best);
+    }
+
+    /** "At joints of the backing and at a spacing" says all that "at joints of the backing" does. */
+    private static boolean isMore(String word, String other) {
+        return word.startsWith(other + " ");
     }
 
     /** "Not self-furring", unless the turn says the "not" itself. */

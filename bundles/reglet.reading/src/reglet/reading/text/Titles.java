@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
+import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
 
@@ -13,6 +15,9 @@ import reglet.reading.page.Layout.Line;
 public final class Titles {
     private static final int HEAD = 8;
     private static final int DESCRIBING = 8;
+    private static final int SAID = 14;
+    private static final Pattern SUBJECT = Pattern.compile("(?i)\\W*(?:product|subject|(?:report|evaluation) subject|item|product "
+        + "(?:certified|evaluated|covered))\\W*");
     private static final int TITLES = 4;
     private static final int LONGEST_TITLE = 8;
     /** What a title goes on with. */
@@ -65,8 +70,11 @@ public final class Titles {
         double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
         List<Line> titles = IntStream.range(0, Math.min(lines.size(), TITLES)).filter(i -> lines.get(i).size() > usual + LARGER
             || i > 0 && lines.get(i - 1).size() > largest - 0.1).mapToObj(lines::get).toList();
-        return titles.stream().flatMap(line -> line.cells().stream())
-            .flatMap(cell -> ASIDE.splitAsStream(cell.text())).map(text -> MORE.split(text, 2)[0].strip())
+        // "Product | Corner lath for plaster" at the head of a certificate
+        List<String> said = lines.stream().limit(SAID).filter(line -> line.cells().size() == 2 && SUBJECT.matcher(line.cells().get(0)
+            .text()).matches()).map(line -> line.cells().get(1).text()).toList();
+        return Stream.concat(titles.stream().flatMap(line -> line.cells().stream()).map(Cell::text), said.stream())
+            .flatMap(text -> ASIDE.splitAsStream(text)).map(text -> MORE.split(text, 2)[0].strip())
             .filter(text -> !text.isEmpty() && !text.endsWith(".") && text.split("\\s+").length <= LONGEST_TITLE)
             .map(Titles::ofItself).toList();
     }

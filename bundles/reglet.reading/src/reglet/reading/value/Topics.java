@@ -12,6 +12,8 @@ import reglet.reading.words.Plain;
 public final class Topics {
     private static final int MOST_WORDS = 5;
     /** Points by which labels may be set in below their heading, or out. */
+    /** Size of letters above which words of more than one are no heading within a sheet. */
+    private static final double TITLE = 13;
     private static final double SET_IN = 40;
     private static final double SET_OUT = 6;
     /** "Sister products", "Other Halden flashings": what else the maker has. */
@@ -59,8 +61,10 @@ public final class Topics {
             boolean figured = row.cells().stream().anyMatch(other -> other.left() > cell.right()
                 && other.text().matches("[^\\p{L}]*\\d.*"));
             if (words && (cell.bold() && !figured || row.cells().size() == 1)) {
-                headings.add(new Heading(cell.left(), cell.y(), OTHERS.matcher(Plain.of(text)).matches()
-                    || ELSEWHERE.matcher(Plain.of(text)).matches() && !ALSO_HERE.matcher(Plain.of(text)).matches(),
+                // "Expansion joint accessory" in large letters is what the sheet is about
+                boolean titled = cell.size() > TITLE && text.contains(" ");
+                headings.add(new Heading(cell.left(), cell.y(), OTHERS.matcher(Plain.of(text)).matches() || !titled && ELSEWHERE.matcher(
+                    Plain.of(text)).matches() && !ALSO_HERE.matcher(Plain.of(text)).matches(),
                         COVERAGE.matcher(Plain.of(text)).matches()));
             }
         }

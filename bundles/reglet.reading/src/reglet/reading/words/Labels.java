@@ -23,13 +23,15 @@ public final class Labels {
     /** "Weight lb/yd²": a unit at the end that can be nothing else. */
     private static final Pattern UNIT_LAST = Pattern.compile("(.*\\S)\\s+((?:\\S*[/²%°]\\S*|mm|psi|psf|perms?|mils?|mil|kPa|MPa|days"
         + "|inches|in\\.?|ft\\.?))\\s*");
+    /** "Permeance, ng/(Pa·s·m²)". */
+    private static final Pattern FRACTION = Pattern.compile(".*\\S[,\\s]\\s*[(\\[]?([\\p{L}µ²³·.]{1,8}/\\([^()]{2,14}\\))[)\\]]?\\s*");
     private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils|days|psi|psf");
     /** "…, cfm/ft² at 75 Pa". */
     private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
     /** "Oversize, % of joint width": a share, and of what. */
-    private static final Pattern SHARE_OF = Pattern.compile("(.*\\S)(?:,\\s*|\\s+\\()%\\s+(?:of|by)\\s[\\p{L} ]+\\)?");
+    private static final Pattern SHARE_OF = Pattern.compile("^(.*\\S)(?:,\\s*|\\s+\\()%\\s+(?:of|by)\\s[\\p{L} ]+\\)?");
     /** "Face area of one unit, in.² max.". */
-    private static final Pattern UNIT_SENSE = Pattern.compile("(.*,\\s*\\S{1,9})\\s+((?:max|min)(?:imum|\\.)?)");
+    private static final Pattern UNIT_SENSE = Pattern.compile("^(.*,\\s*\\S{1,9})\\s+((?:max|min)(?:imum|\\.)?)");
     /** What stands last between commas. */
     private static final Pattern TAIL = Pattern.compile(",([^,]*)$");
     /** No minutes: "strength, min." */
@@ -207,8 +209,10 @@ public final class Labels {
             .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
         cleaned = SHARE_OF.matcher(UNIT_SENSE.matcher(cleaned).replaceFirst("$1, $2")).replaceFirst("$1, %");
         // "Weight, lb/yd² (kg/m²)"
-        String unit = UnitSpelling.atEnd(cleaned).orElse("");
-        String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–-]+$", "");
+        Matcher fraction = FRACTION.matcher(cleaned);
+        String unit = UnitSpelling.atEnd(cleaned).orElse(fraction.matches() && UnitSpelling.isUnit(fraction.group(1)) ? fraction.group(1)
+            : "");
+        String text = unit.isEmpty() ? cleaned : cleaned.substring(0, cleaned.lastIndexOf(unit)).replaceAll("[\\s,–(\\[-]+$", "");
         Optional<Compare> stated = Optional.empty();
         StringBuilder bare = new StringBuilder();
         StringBuilder whole = new StringBuilder();
@@ -286,7 +290,8 @@ public final class Labels {
             .map(label -> new Label(label.properties(), label.quality(), label.properties().stream().allMatch(ThermalResistance::is)
                 ? ThermalResistance.unit(written) : hint, label.sense().or(() -> sense
                 .filter(one -> label.properties().stream().anyMatch(property -> property.compare() == one)))
-                .or(() -> SENSE_LAST.matcher(text).matches() ? PropertyNames.sense(Plain.of(text)) : Optional.empty()), methods));
+                .or(() -> SENSE_LAST.matcher(text).matches() || held ? PropertyNames.sense(Plain.of(text)).filter(one -> !held || label
+                    .properties().stream().anyMatch(property -> property.compare() == one)) : Optional.empty()), methods));
     }
 
     /** Takes a unit of two or three words off the end: "Weight lbs / sq. yd."; "" when there is none. */

@@ -13,7 +13,9 @@ public final class Plain {
         Map.entry("max", "maximum"), Map.entry("min", "minimum"), Map.entry("comp", "compressive"), Map.entry("temp", "temperature"),
         Map.entry("grey", "gray"), Map.entry("dia", "diameter"), Map.entry("wt", "weight"), Map.entry("thk", "thickness"),
         Map.entry("galv", "galvanized"), Map.entry("ht", "height"), Map.entry("dim", "dimension"),
-        Map.entry("dims", "dimension"), Map.entry("nom", "nominal"), Map.entry("matl", "material"), Map.entry("elong", "elongation"));
+        Map.entry("dims", "dimension"), Map.entry("compr", "compressive"), Map.entry("absorp", "absorption"),
+        Map.entry("tens", "tensile"), Map.entry("mtl", "material"), Map.entry("appl", "application"), Map.entry("reqd", "required"),
+        Map.entry("req", "required"), Map.entry("nom", "nominal"), Map.entry("matl", "material"), Map.entry("elong", "elongation"));
     private static final Pattern ON_CENTER = Pattern.compile("\\bo c\\b");
     private static final Set<String> SINGULAR = Set.of("series", "species");
     /** Components are tried one after the other on the same words. */
@@ -35,6 +37,7 @@ public final class Plain {
         String text = MARKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").replace("&", " and ").replace("vapour", "vapor")
             .replace("colour", "color").replace("aluminium", "aluminum").replace("fibre", "fiber").replace("mould", "mold")
             .replace("galvanis", "galvaniz").replace("metre", "meter");
+        text = text.contains("req d") ? text.replace("req d", "required") : text;
         // "o.c.", "o/c"
         text = text.contains("o c") ? ON_CENTER.matcher(text).replaceAll("oc") : text;
         StringBuilder plain = new StringBuilder();

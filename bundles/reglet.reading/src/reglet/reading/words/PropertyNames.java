@@ -27,6 +27,9 @@ public final class PropertyNames {
         "maximum", "max", "in", "by", "to", "standard", "recommended", "suggested", "required", "rated", "our", "its", "stated",
             "declared", "published", "certified", "this", "like");
     /** Words of the conditions under which something was measured. */
+    /** "Flame spread index, all depths". */
+    private static final Pattern OF_ALL = Pattern.compile("(?:all|both|each|every|any) (?:model|depth|size|thickness|thicknesse|width|weight"
+        + "|grade|type|color|profile|style|version|face|variant|product|item|one)?");
     private static final Pattern CONDITION = Pattern.compile("\\d+(?:\\.\\d+)?%?|%|day|d|h|hr|hour|hrs|at|after|when|average|avg|of|"
         + "five|three|ten|unit|specimen|"
         + "sample|mean|typical|nominal|min|minimum|max|maximum|pa|psf|f|c|°f|°c|degree|dry|cure|cured|initial|per|test|both|way|direction|"
@@ -44,6 +47,7 @@ public final class PropertyNames {
 
     /** Words that say that a value is the least: of a name alone where they stand by themselves or last. */
     private static final Pattern LEAST = Pattern.compile("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least|(?:.* )?(?:at least"
+        + "|least (?:number|count)"
         + "|not? (?:less|thinner|shorter|lower) than|not (?:under|below)|lowest)(?: .*)?");
     private static final Pattern MOST = Pattern.compile("(?:.* )?(?:max(?:imum)?|greatest)(?: .*)?|(?:at )?most|(?:.* )?(?:at most"
         + "|not? (?:more|thicker|longer|greater|higher|wider) than|not (?:over|above|exceeding|to exceed)|up to)(?: .*)?");
@@ -159,7 +163,8 @@ public final class PropertyNames {
 
     /** Whether all words in one spelling are of the conditions under which something was measured. */
     public static boolean isCondition(String plain) {
-        return plain.isEmpty() || List.of(plain.split(" ")).stream().allMatch(word -> CONDITION.matcher(word).matches());
+        return plain.isEmpty() || OF_ALL.matcher(plain).matches() || List.of(plain.split(" ")).stream().allMatch(word -> CONDITION.matcher(
+            word).matches());
     }
 
     /** @param quality of a label that is such a name and nothing else */

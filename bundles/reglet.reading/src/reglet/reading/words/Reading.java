@@ -38,7 +38,7 @@ public final class Reading {
     private static final double TWO_SIDES = 0.95;
     private static final double FIRST = 0.93;
     private static final double BESIDE = 0.9;
-    private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×–-]+[)\\]]"
+    private static final Pattern BARE_IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[][\\d\\s.,x×/⁄½¼¾⅛⅜⅝⅞–-]+[)\\]]"
         + "(?=\\s*(?:(?i:min|max)(?:imum|\\.)?)?\\s*$)");
     /** "40 °F to 100 °F. Install at mid-range of the movement". */
     private static final Pattern SENTENCE = Pattern.compile("(?<=[\\p{L}\\d%°\")])\\.\\s+(?=\\p{Lu}\\p{Ll}+ \\p{Ll})");
@@ -141,7 +141,7 @@ public final class Reading {
     }
 
     private Optional<Read> fresh(Property property, String written, String unit) {
-        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)", ""));
+        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)|^\\+\\s*(?=\\d.*%)", ""));
         if (text.isEmpty() || isMissing(text) && !isUntested(property, text) || text.length() > 160) {
             return Optional.empty();
         }

@@ -114,6 +114,22 @@ final class WordReader {
     }
 
     private Optional<Read> set(Property property, String text) {
+        return listed(property, text).or(() -> codes(property, text));
+    }
+
+    /** Words of a list by their names: "Water spray, sealant adhesion and pull-off of units". */
+    private Optional<Read> listed(Property property, String text) {
+        List<String> words = new ArrayList<>();
+        boolean whole = true;
+        for (String part : text.replaceAll("\\([^()]*\\)", " ").split("\\s*(?:[,;/&]|\\band\\b)\\s*")) {
+            Optional<Read> known = part.isBlank() ? Optional.empty() : word(property, part);
+            whole &= part.isBlank() || known.isPresent();
+            known.map(read -> read.value().text()).filter(word -> word.contains(" ") && !words.contains(word)).ifPresent(words::add);
+        }
+        return words.isEmpty() ? Optional.empty() : Optional.of(new Read(new WordSet(words), Optional.empty(), whole ? 1 : PARTLY, ""));
+    }
+
+    private static Optional<Read> codes(Property property, String text) {
         List<String> words = new ArrayList<>();
         for (String part : text.replaceAll("(?i)\\buses?\\b", " ").split("\\s*(?:[,;/&]|\\band\\b|[-–—])\\s*|\\s+")) {
             String plain = part.strip().replaceAll("[().]", "");
