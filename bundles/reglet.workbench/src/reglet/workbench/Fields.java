@@ -150,7 +150,8 @@ public final class Fields implements FieldRow.Owner {
             return;
         }
         filling = true;
-        if (same && alike(lines)) {
+        boolean alike = same && alike(lines);
+        if (alike) {
             for (int i = 0; i < lines.size(); i++) {
                 rows.get(i).refresh(lines.get(i));
             }
@@ -160,7 +161,12 @@ public final class Fields implements FieldRow.Owner {
         about = thing;
         shown = List.copyOf(lines);
         instead = words;
-        size();
+        if (alike) {
+            size();
+        } else {
+            // what was made is laid out in a turn of its own
+            Ui.later(page, this::size);
+        }
         filling = false;
     }
 

@@ -289,7 +289,10 @@ public final class Prose {
                 text.replaceTextRange(from, length, lines(change.lines()));
             }
         }
-        text.setTopPixel(top);
+        // another text, by its title, begins at its top; the same one stays where it was, which takes its lines' measures
+        if (!before.isEmpty() && !now.isEmpty() && before.get(0).words.equals(now.get(0).words)) {
+            text.setTopPixel(top);
+        }
         text.setRedraw(true);
         measured.begin();
     }

@@ -39,7 +39,12 @@ public final class HelpView extends ViewPart {
         list.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> write(list.getSelectionIndex())));
         prose = new Prose(sash, "Help");
         sash.setWeights(38, 62);
-        show(HelpPages.FIRST);
+        // the platform takes its time to make room for a view: what stands in it comes in a turn of its own, if nothing was asked for by then
+        Ui.later(list, () -> {
+            if (list.getSelectionIndex() < 0) {
+                show(HelpPages.FIRST);
+            }
+        });
     }
 
     /** Shows the page of a name. */
