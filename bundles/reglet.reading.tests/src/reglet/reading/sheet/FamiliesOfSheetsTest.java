@@ -2,7 +2,6 @@ package reglet.reading.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
@@ -10,12 +9,6 @@ import reglet.model.SheetReading;
 
 /** Sheets of one product among its like, and of models in columns, rows and lists, one habit at a time, on small drawn sheets. */
 class FamiliesOfSheetsTest extends SmallSheets {
-    private static String said(SheetReading reading, String property) {
-        return reading.values().stream().filter(found -> found.value().property().equals(property)).map(found -> (found.value().compare()
-            .map(sense -> sense.text() + " ").orElse("") + found.value().value().text() + (found.model().isEmpty() ? "" : " of " + found
-                .model()))).sorted().collect(Collectors.joining("; "));
-    }
-
     @Test
     void whatIsTheSameForAllModelsMayStandOnceAboveTheRestOfTheirTable() throws Exception {
         SheetReading reading = reading("text 18b Vent strip for the top of the wall", "at 54 110", "table open 15 150,110,110",
@@ -29,8 +22,8 @@ class FamiliesOfSheetsTest extends SmallSheets {
     void aColumnOfMethodsMayStandWithoutAHeadingBetweenLabelsAndModels() throws Exception {
         SheetReading reading = reading("text 18b Stone wool insulation board", "at 54 110", "table open 15 130,100,80,80",
             "| Slab | | SW 60-1 | SW 60-2", "| Thickness, in. | ASTM C167 | 1 | 2", "| R-value at 75 F | ASTM C518 | 4.1 | 8.2");
-        assertEquals("1 in of SW 60-1; 2 in of SW 60-2", said(reading, "insulation.thickness"));
-        assertEquals("4.1 of SW 60-1; 8.2 of SW 60-2", said(reading, "insulation.r_value"));
+        assertEquals("1 in of SW 60-1 by ASTM C167; 2 in of SW 60-2 by ASTM C167", said(reading, "insulation.thickness"));
+        assertEquals("4.1 of SW 60-1 by ASTM C518; 8.2 of SW 60-2 by ASTM C518", said(reading, "insulation.r_value"));
     }
 
     @Test
@@ -90,7 +83,7 @@ class FamiliesOfSheetsTest extends SmallSheets {
 
     @Test
     void aStandardInItsOwnColumnTellsOfWhichTypeAProductIs() throws Exception {
-        assertEquals("60-minute", said(reading("text 18b Drainable housewrap", "at 54 110", "table open 15 150,110,80,90",
+        assertEquals("60-minute by ASTM E2556", said(reading("text 18b Drainable housewrap", "at 54 110", "table open 15 150,110,80,90",
             "| Property | Method | Typical value | Requirement", "| Barrier for the wall | ASTM E2556 | Type II | Type I",
             "| Thickness | ASTM D1777 | 12 mils | –"), "inner_ply.rating"));
     }

@@ -2,7 +2,6 @@ package reglet.reading.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
@@ -10,13 +9,6 @@ import reglet.model.SheetReading;
 
 /** How a value is meant: by which standard, in which sense, of which model and in which unit it is stated. */
 class MeantOfSheetsTest extends SmallSheets {
-    private static String said(SheetReading reading, String property) {
-        return reading.values().stream().filter(found -> found.value().property().equals(property)).map(found -> found.value().compare()
-            .map(sense -> sense.text() + " ").orElse("") + found.value().value().text() + (found.model().isEmpty() ? "" : " of " + found
-                .model()) + (found.value().method().isEmpty() ? "" : " by " + found.value().method())).sorted()
-            .collect(Collectors.joining("; "));
-    }
-
     @Test
     void aNoteThatBeginsWithAUnitNamesTheStandardOfItsColumn() throws Exception {
         SheetReading reading = reading("text 18b Extruded polystyrene insulation board", "at 54 110", "table open 15 90,90,90",

@@ -36,6 +36,14 @@ abstract class SmallSheets {
                 + found.model())).sorted().collect(Collectors.joining("; "));
     }
 
+    /** The values of a property, each in its sense, with its model and the standard that shows it. */
+    static String said(SheetReading reading, String property) {
+        return reading.values().stream().filter(found -> found.value().property().equals(property)).map(found -> found.value().compare()
+            .map(sense -> sense.text() + " ").orElse("") + found.value().value().text() + (found.model().isEmpty() ? "" : " of " + found
+                .model()) + (found.value().method().isEmpty() ? "" : " by " + found.value().method())).sorted()
+            .collect(Collectors.joining("; "));
+    }
+
     /** A line of cells, each "x text". */
     static void row(List<String> page, int y, String... cells) {
         for (String cell : cells) {

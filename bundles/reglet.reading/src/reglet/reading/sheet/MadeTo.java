@@ -28,7 +28,7 @@ final class MadeTo {
         + "|conforms?|complies) (?:to|with)|compliance|conformance|conformity)(?: (?:met|no\\.?))?\\W*");
     private static final Pattern SAID = Pattern.compile("(?is).*\\b(?:made|manufactured|produced|formed|rolled|conform(?:s|ing)?|compl(?:y"
         + "|ies|ying)|meets?|meeting)\\b[^.;]{0,60}");
-    /** How far a heading stands above its column, in heights of the text. */
+    /** How far a column runs from a cell at most, up and down, in heights of the text. */
     private static final double TALL = 40;
 
     private final List<Layout> layouts;
@@ -77,10 +77,15 @@ final class MadeTo {
             .get(0));
     }
 
-    private static boolean isHeaded(Layout layout, Cell cell) {
-        return layout.lines().stream().flatMap(line -> line.cells().stream()).anyMatch(head -> head.y() < cell.y()
-            && cell.y() - head.y() < TALL * cell.size() && head.left() < cell.right() && head.right() > cell.left()
-            && HEAD.matcher(head.text()).matches());
+    /** Whether a cell stands in a column below such a heading, in which no other standard stands: else it is open which is whose. */
+    private boolean isHeaded(Layout layout, Cell cell) {
+        List<Cell> column = layout.lines().stream().flatMap(line -> line.cells().stream()).filter(other -> Math.abs(other.y() - cell.y())
+            < TALL * cell.size() && other.left() < cell.right() && other.right() > cell.left()).toList();
+        Optional<Cell> head = column.stream().filter(other -> other.y() < cell.y() && HEAD.matcher(other.text()).matches()).reduce((one,
+            last) -> last);
+        String own = citations.in(cell.text()).get(0).name();
+        return head.isPresent() && column.stream().filter(other -> other.y() > head.get().y()).flatMap(other -> citations.in(other.text())
+            .stream()).allMatch(one -> one.name().equals(own));
     }
 
     /** "All numbers are made to ASTM C1861." */

@@ -43,7 +43,8 @@ public final class Cards {
             if (!areSame(line) || !stand(lines.get(i + 1), line) || areSame(lines.get(i + 1))) {
                 continue;
             }
-            heads = heads.filter(head -> stand(head, line)).or(() -> heads(lines, lines.indexOf(line)));
+            int first = i;
+            heads = heads.filter(head -> stand(head, line)).or(() -> heads(lines, first));
             if (heads.isPresent()) {
                 take(heads.get(), line, lines.get(i + 1));
             }
@@ -66,10 +67,8 @@ public final class Cards {
     private static Optional<Line> heads(List<Line> lines, int first) {
         for (int i = first - 1; i >= Math.max(0, first - ABOVE); i--) {
             Line line = lines.get(i);
-            boolean names = stand(line, lines.get(first))
-                && line.cells().stream().map(cell -> Plain.of(cell.text())).distinct().count() == line
-                .cells().size() && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST);
-            if (names) {
+            boolean distinct = line.cells().stream().map(cell -> Plain.of(cell.text())).distinct().count() == line.cells().size();
+            if (distinct && stand(line, lines.get(first)) && line.cells().stream().allMatch(cell -> cell.text().length() <= LONGEST)) {
                 return Optional.of(line);
             }
         }

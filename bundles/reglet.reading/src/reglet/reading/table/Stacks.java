@@ -61,6 +61,15 @@ public final class Stacks {
         return any;
     }
 
+    /** Whether a row says what the figures in larger letters above it are of: it heads nothing below. */
+    static boolean areCaptions(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        Line above = rows.get(Math.max(0, index - 1));
+        return index > 0 && above.cells().size() == row.cells().size() && above.size() > LARGER * row.size() && row.y() - above.y()
+            < NEAR * above.size() && above.cells().stream().filter(cell -> FIGURE.matcher(cell.text()).lookingAt()).count() * 2 > above
+                .cells().size();
+    }
+
     /** Which of a cell's pieces is the first in smaller letters, on lines below the few before it; 0 for none. */
     private static int small(Cell cell) {
         List<Piece> pieces = cell.pieces();

@@ -105,7 +105,7 @@ public final class TableReader {
             .matches())) {
             return 0;
         }
-        if (TableStart.areCaptions(rows, index)) {
+        if (Stacks.areCaptions(rows, index)) {
             return 0;
         }
         Optional<Columns> composed = starts.composed(rows, index);

@@ -32,8 +32,6 @@ final class TableStart {
     private static final double GOES_ON = 4;
     /** "DSF-175", "CB 78W". */
     private static final Pattern DESIGNATION = Pattern.compile("\\p{Lu}[\\p{Lu}\\d]*[- ]?\\d[\\p{Lu}\\d./-]*");
-    private static final Pattern FIGURE = Pattern.compile("[+≥≤<>±−-]?\\s?\\d.{0,12}");
-    private static final double LARGER = 1.15;
     /** "Plain V", "Duo 10 V". */
     private static final Pattern NAME = Pattern.compile("\\p{Lu}\\p{L}+ .*");
     private static final Pattern LENGTH = Pattern.compile("[\\d./ -]*\\d\\s*(?:in\\.?|inch(?:es)?|mm|\")\\s*"
@@ -204,15 +202,6 @@ final class TableStart {
     boolean isLettered(Line row) {
         return LETTER.matcher(row.cells().get(0).text()).matches() && row.cells().stream().skip(1).anyMatch(cell -> labels.read(cell
             .text()).isPresent());
-    }
-
-    /** Whether a row says what the figures in larger letters above it are of: it heads nothing below. */
-    static boolean areCaptions(List<Line> rows, int index) {
-        Line row = rows.get(index);
-        Line above = rows.get(Math.max(0, index - 1));
-        return index > 0 && above.cells().size() == row.cells().size() && above.size() > LARGER * row.size() && row.y() - above.y() < UPPER
-            * above.size() && above.cells().stream().filter(cell -> FIGURE.matcher(cell.text()).matches()).count() * 2 > above.cells()
-                .size();
     }
 
     /** "DSF-175". */

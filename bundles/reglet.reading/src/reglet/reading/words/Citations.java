@@ -26,7 +26,8 @@ public final class Citations {
     private static final Pattern ASTM = Pattern.compile("(?:\\bA[STM]{2,3}N?|\\bA\\.S\\.T\\.M\\.)\\s?[-:.]?\\s?([A-G])\\s?[-.]?\\s?("
         + "\\d{2,4})M?"
         + "(?:\\s?/\\s?(?:ASTM\\s?)?[A-G]\\s?-?\\s?\\d{2,4}M?)?" + EDITION, Pattern.CASE_INSENSITIVE);
-    private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|NCHRP|ICC-ES AC|AC|PS)"
+    private static final Pattern OTHER = Pattern.compile("\\b(CAN/ULC|AAMA|AATCC|ANSI|NFPA|AISI|UL|ISO|EN|CSA|TAPPI|NCHRP|ICC-ES AC"
+        + "|AC|PS(?=[\\s-]?(?:1|2|20)\\b))"
         + "\\s?[-/]?"
         + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?(?:(?<=(?:EN|ISO)[\\s/-]?\\d{3,5})-\\d(?!\\d))?)"
         + EDITION);
