@@ -3,6 +3,7 @@ package reglet.reading.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.SheetPage.Piece;
@@ -16,6 +17,9 @@ final class Aligned {
     private static final int ROWS = 7;
     private static final int LEAST_CELLS = 3;
     private static final int LEAST_ROWS = 2;
+    private static final int LEAST_WORDS = 3;
+    /** Of the letters' size: wider than a blank between the words of a cell. */
+    private static final double BLANK = 0.31;
 
     private Aligned() {
     }
@@ -33,10 +37,12 @@ final class Aligned {
         if (line.cells().size() < LEAST_CELLS) {
             return line;
         }
-        List<Line> fuller = lines.subList(Math.max(0, index - ROWS), Math.min(lines.size(), index + ROWS + 1)).stream()
-            .filter(other -> other.cells().size() > line.cells().size()).toList();
-        for (int i = 0; i < line.cells().size() && fuller.size() >= LEAST_ROWS; i++) {
-            Optional<Integer> at = start(line.cells().get(i), fuller);
+        List<Line> near = lines.subList(Math.max(0, index - ROWS), Math.min(lines.size(), index + ROWS + 1)).stream()
+            .filter(other -> other.cells().size() >= LEAST_CELLS && other != line).toList();
+        List<Line> fuller = near.stream().filter(other -> other.cells().size() > line.cells().size()).toList();
+        for (int i = 0; i < line.cells().size() && near.size() >= LEAST_ROWS; i++) {
+            Cell one = line.cells().get(i);
+            Optional<Integer> at = start(one, fuller).or(() -> inLine(one, near));
             if (at.isPresent()) {
                 List<Cell> cells = new ArrayList<>(line.cells());
                 Cell cell = cells.get(i);
@@ -47,6 +53,26 @@ final class Aligned {
             }
         }
         return line;
+    }
+
+    /** The piece of a cell that begins where a word begins in most rows, and where cells begin in some; across which no word stands. */
+    private static Optional<Integer> inLine(Cell cell, List<Line> rows) {
+        for (int i = 1; i < cell.pieces().size(); i++) {
+            double x = cell.pieces().get(i).x();
+            long cells = rows.stream().filter(row -> row.cells().stream().skip(1).anyMatch(other -> Math.abs(other.left() - x) < NEAR))
+                .count();
+            long words = rows.stream().filter(row -> pieces(row).anyMatch(piece -> Math.abs(piece.x() - x) < NEAR)).count();
+            boolean crossed = rows.stream().anyMatch(row -> pieces(row).anyMatch(piece -> piece.x() < x - NEAR && piece.end() > x));
+            boolean wide = x - cell.pieces().get(i - 1).end() > BLANK * cell.size();
+            if (cells >= LEAST_ROWS && words >= LEAST_WORDS && words * 2 > rows.size() && !crossed && wide) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Stream<Piece> pieces(Line line) {
+        return line.cells().stream().flatMap(cell -> cell.pieces().stream());
     }
 
     /** The piece of a cell that begins where those of a column begin. */

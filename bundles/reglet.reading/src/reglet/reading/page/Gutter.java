@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 import reglet.reading.page.Layout.Line;
+import reglet.reading.page.SheetPage.Rule;
 
 /**
  * Tells a page's two columns apart, where running text stands beside a table: its lines say nothing of the rows that happen to stand at
@@ -17,6 +18,8 @@ final class Gutter {
     private static final int LEAST = 4;
     private static final int STRONG = 6;
     private static final double NEAR = 2.5;
+    /** Points that a table or a panel in a column is set in. */
+    private static final double INSET = 5;
     private static final double ALIGNED = 0.8;
     private static final double SET_IN = 25;
     private static final int LEAST_WIDE = 2;
@@ -27,6 +30,10 @@ final class Gutter {
     /** Rows that stand across both columns, from which on they are a table of their own. */
     private static final int LEAST_ACROSS = 4;
     private static final double GOES_ON = 1.9;
+    /** Of the letters' size, how far apart lines of one text are at most. */
+    private static final double LEADING = 1.6;
+    /** Points that a rule reaches into both columns at least. */
+    private static final double ACROSS = 40;
     private static final int LONGEST_HEADING = 45;
 
     /** "1,300 %", "27 lb/in. (4.7 N/mm)", "none": no item of a numbered list. */
@@ -35,15 +42,26 @@ final class Gutter {
     /** Letters of the name of a model at the head of a table's column. */
     private static final int SHORT = 16;
 
-    private Gutter() {
+    /** Columns of text beside each other, and stretches of a page with columns of their own, are parted so often at most. */
+    private static final int DEEPEST = 3;
+
+    private final List<Rule> level;
+
+    private Gutter(List<Rule> level) {
+        this.level = level;
     }
 
-    static List<Line> apart(List<Line> lines) {
-        Optional<Double> gutter = find(lines);
-        return gutter.map(x -> split(lines, x)).orElse(lines);
+    /** @param level level rules of the page: one that crosses what parts two columns ends them */
+    static List<Line> apart(List<Line> lines, List<Rule> level) {
+        return new Gutter(level).apart(lines, DEEPEST);
     }
 
-    private static Optional<Double> find(List<Line> lines) {
+    private List<Line> apart(List<Line> lines, int deepest) {
+        Optional<Double> gutter = deepest == 0 || lines.size() < LEAST ? Optional.empty() : find(lines);
+        return gutter.map(x -> split(lines, x).stream().flatMap(part -> apart(part, deepest - 1).stream()).toList()).orElse(lines);
+    }
+
+    private Optional<Double> find(List<Line> lines) {
         double best = 0;
         int most = 0;
         for (Line line : lines) {
@@ -60,7 +78,7 @@ final class Gutter {
     }
 
     private static boolean startsAt(Line line, double x) {
-        return line.cells().stream().anyMatch(cell -> Math.abs(cell.left() - x) < NEAR);
+        return line.cells().stream().anyMatch(cell -> cell.left() > x - NEAR && cell.left() < x + INSET);
     }
 
     private static boolean crosses(Line line, double x) {
@@ -68,7 +86,7 @@ final class Gutter {
     }
 
     /** Whether two columns end at a line: it crosses what parts them, or it is a row of a table that stands across both. */
-    private static boolean isEnd(List<Line> lines, int index, double x) {
+    private boolean isEnd(List<Line> lines, int index, double x) {
         if (crosses(lines.get(index), x)) {
             return true;
         }
@@ -81,6 +99,13 @@ final class Gutter {
             to++;
         }
         return to - from + 1 >= LEAST_ACROSS;
+    }
+
+    /** Whether a rule above a line crosses what parts two columns: that of a table as wide as both, or one below a heading. */
+    private boolean isRuled(List<Line> lines, int index, double x) {
+        double above = lines.get(index - 1).y();
+        double below = lines.get(index).y();
+        return level.stream().anyMatch(rule -> rule.y1() > above && rule.y1() < below && rule.x1() < x - ACROSS && rule.x2() > x + ACROSS);
     }
 
     /** Whether a line has several cells on either side, or a label and values, or models, and none where the right column begins. */
@@ -97,7 +122,7 @@ final class Gutter {
             || left == 1 && Character.isUpperCase(line.cells().get(0).text().codePointAt(0)) && VALUE.matcher(last.text()).matches());
     }
 
-    private static boolean isBesideProse(List<Line> lines, double x) {
+    private boolean isBesideProse(List<Line> lines, double x) {
         int first = first(lines, x);
         int last = last(lines, x);
         int prose = 0;
@@ -118,17 +143,17 @@ final class Gutter {
     }
 
     /** The lines round those that start at a place which no line crosses. */
-    private static int first(List<Line> lines, double x) {
+    private int first(List<Line> lines, double x) {
         int first = start(lines, x);
-        while (first > 0 && !isEnd(lines, first - 1, x)) {
+        while (first > 0 && !isEnd(lines, first - 1, x) && !isRuled(lines, first, x)) {
             first--;
         }
         return first;
     }
 
-    private static int last(List<Line> lines, double x) {
+    private int last(List<Line> lines, double x) {
         int last = start(lines, x);
-        while (last + 1 < lines.size() && !isEnd(lines, last + 1, x)) {
+        while (last + 1 < lines.size() && !isEnd(lines, last + 1, x) && !isRuled(lines, last + 1, x)) {
             last++;
         }
         boolean table = last + 1 < lines.size() && (isAcross(lines.get(last + 1), x) || lines.get(last + 1).cells().size() > 2);
@@ -144,12 +169,12 @@ final class Gutter {
             && Math.abs(row.cells().get(1).left() - next.cells().get(1).left()) < NEAR;
     }
 
-    private static int start(List<Line> lines, double x) {
+    private int start(List<Line> lines, double x) {
         int best = 0;
         int most = -1;
         for (int i = 0; i < lines.size(); i++) {
             int run = 0;
-            for (int j = i; j < lines.size() && !isEnd(lines, j, x); j++) {
+            for (int j = i; j < lines.size() && !isEnd(lines, j, x) && (j == i || !isRuled(lines, j, x)); j++) {
                 run += startsAt(lines.get(j), x) ? 1 : 0;
             }
             if (run > most) {
@@ -160,7 +185,8 @@ final class Gutter {
         return best;
     }
 
-    private static List<Line> split(List<Line> lines, double x) {
+    /** What stands above two columns, the left one, the right one, and what stands below them. */
+    private List<List<Line>> split(List<Line> lines, double x) {
         int first = first(lines, x);
         int last = last(lines, x);
         last = aboveTable(lines, first, aboveWide(lines, first, last, x), x);
@@ -169,11 +195,9 @@ final class Gutter {
             // what stands below the foot of the column beside it comes after both
             last--;
         }
-        Line left = lines.get(last);
-        boolean table = !isAlone(left, x);
-        while (last < foot && table && lines.get(last + 1).y() - left.y() < GOES_ON * left.size()) {
-            // but for a table's rows that go on there
-            left = lines.get(++last);
+        while (last < foot && goesOn(lines, last, x)) {
+            // but for a table's rows, or text, that go on there
+            last++;
         }
         while (first < last && isWide(lines.get(first), x)) {
             first++;
@@ -184,11 +208,21 @@ final class Gutter {
             part(line.cells().stream().filter(cell -> cell.left() < x - NEAR).toList(), lefts);
             part(line.cells().stream().filter(cell -> cell.left() >= x - NEAR).toList(), right);
         }
-        List<Line> all = new ArrayList<>(lines.subList(0, first));
-        all.addAll(lefts);
-        all.addAll(right);
-        all.addAll(lines.subList(last + 1, lines.size()));
-        return all;
+        return List.of(lines.subList(0, first), lefts, right, lines.subList(last + 1, lines.size()));
+    }
+
+    /** Whether the left column goes on below the foot of the right one: with a row of its table, or with a line of its text. */
+    private static boolean goesOn(List<Line> lines, int last, double x) {
+        Line next = lines.get(last + 1);
+        int at = last;
+        while (at > 0 && !isLeft(lines.get(at), x) && lines.get(at).left() >= x - NEAR) {
+            at--;
+        }
+        Line above = lines.get(at);
+        double apart = next.y() - above.y();
+        boolean text = isAlone(above, x) && Math.abs(above.left() - next.left()) < NEAR && above.size() == next.size()
+            && above.cells().get(0).text().split("\\s+").length >= PROSE && apart < LEADING * next.size();
+        return text || !isAlone(lines.get(last), x) && apart < GOES_ON * above.size();
     }
 
     /** The last line above the rows of a table as wide as both columns, and above its heading. */

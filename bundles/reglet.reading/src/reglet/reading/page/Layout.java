@@ -185,7 +185,7 @@ public final class Layout {
             line.sort(Comparator.comparingDouble(Piece::x));
             lines.add(line(line));
         }
-        List<Line> apart = Gutter.apart(Sidebar.apart(Aligned.apart(List.copyOf(lines))));
+        List<Line> apart = Gutter.apart(Sidebar.apart(Aligned.apart(List.copyOf(lines))), level);
         lines.clear();
         lines.addAll(apart);
     }
