@@ -25,6 +25,8 @@ public final class Rows {
     /** A bold title above the headings of columns needs to be larger but a little. */
     private static final double TITLED = 0.9;
     private static final int SPANNED = 3;
+    /** Words of a sentence at least. */
+    private static final int SENTENCE = 6;
     private static final int FAR = 4;
     private static final double TITLE = 13;
     private static final Pattern NAME = Pattern.compile("(?s)\\p{L}.*\\p{L}{4}.*");
@@ -172,6 +174,9 @@ public final class Rows {
             .length == 0 || next.text().contains(": ") || row.text().matches(".*: .*|[^\\p{Ll}]*\\p{L}[^\\p{Ll}]*"))) {
             return false;
         }
+        if (row.cells().size() == 1 && (headsText(row.cells().get(0), next) || next.cells().size() > 1 && isSentence(row.text()))) {
+            return false;
+        }
         for (Cell cell : next.cells()) {
             if (layout.ruledBetween(last - 0.1 * row.size(), next.y() - 0.5 * next.size(), cell.middle())) {
                 return false;
@@ -195,6 +200,15 @@ public final class Rows {
         boolean further = row.cells().size() > 2 && next.cells().size() < row.cells().size() && isSetApart(first);
         return (further || isLoose(first)) && !isWhole(next) && !areLabelled(row, next) && next.cells().stream().allMatch(cell -> under(row,
             cell) != null);
+    }
+
+    /** Whether a bold line stands above one line of plain words. */
+    private static boolean headsText(Cell bold, Line next) {
+        return bold.bold() && next.cells().size() == 1 && !next.cells().get(0).bold() && next.left() < bold.right();
+    }
+
+    private static boolean isSentence(String text) {
+        return text.endsWith(".") && text.split("\\s+").length >= SENTENCE;
     }
 
     /** Whether a line of its own runs from below a label far past the value beside it: what comes next, and no further words of either. */

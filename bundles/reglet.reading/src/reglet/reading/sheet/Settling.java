@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import reglet.model.Compare;
 import reglet.model.Method;
 import reglet.model.Pack;
 import reglet.model.Property;
 import reglet.model.Quantity;
 import reglet.model.Range;
 import reglet.model.SheetReading.Found;
+import reglet.model.SheetValue;
 import reglet.model.Value;
 import reglet.reading.value.Taken;
 
@@ -46,7 +48,14 @@ final class Settling {
 
     /** "No unit is thicker than 2-5/8 in." beside what each is: a limit to all models says something else. */
     private static boolean isLimit(Found all, Found model) {
-        return all.value().compare().isPresent() && model.value().compare().isEmpty() && !same(all.value().value(), model.value().value());
+        return all.value().compare().isPresent() && model.value().compare().isEmpty() && !same(all.value().value(), model.value().value())
+            && holds(all.value(), model.value().value());
+    }
+
+    /** Whether a limit is one to such a value: "up to 1/16 in. opening" is none to a joint of 1/2 in. */
+    private static boolean holds(SheetValue limit, Value value) {
+        return !(limit.value() instanceof Quantity most) || !(value instanceof Quantity one) || (limit.compare().orElseThrow()
+            == Compare.AT_MOST ? one.si() <= most.si() : one.si() >= most.si());
     }
 
     private static Found settled(List<Found> stated, Method asked) {

@@ -175,7 +175,9 @@ public final class SheetReader {
             .map(one -> one.value().property()).distinct().count() >= BESIDE_MODELS;
         // a sheet that bears the very name of one of them is its own
         boolean named = own.size() == 1 && names(own.get(0).replaceAll("\\s*\\([^()]*\\)$", ""), product);
-        if (own.size() != 1 || models.size() > 1 && !told && !named) {
+        // "Dimple 8" and "Dimple 8G" are of one family, though the title bears the name of the first
+        boolean family = own.size() == 1 && models.stream().anyMatch(model -> !model.equals(own.get(0)) && model.startsWith(own.get(0)));
+        if (own.size() != 1 || family || models.size() > 1 && !told && !named) {
             return found;
         }
         return found.stream().map(one -> one.model().isEmpty() ? one : one.model().equals(own.get(0)) ? one.of("")

@@ -92,8 +92,10 @@ final class Heads {
         for (int i = 1; i < head.pieces().size(); i++) {
             SheetPage.Piece before = head.pieces().get(i - 1);
             if (Cell.isRaised(head.pieces().get(i), before.y(), before.size())) {
-                // the mark of a note
-                pieces.add(head.pieces().get(i));
+                // the mark of a note, as high above the first line as it stands above its own
+                SheetPage.Piece mark = head.pieces().get(i);
+                pieces.add(new SheetPage.Piece(mark.text(), mark.x(), first.y() - before.y() + mark.y(), mark.width(), mark.size(), mark
+                    .turn(), mark.spaced(), mark.bold(), mark.hidden()));
                 starts.add(head.text().length());
             }
         }

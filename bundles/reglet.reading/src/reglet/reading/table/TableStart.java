@@ -157,7 +157,7 @@ final class TableStart {
     static boolean isKeyed(Columns table, List<Line> rows) {
         Column first = table.all().get(0);
         return table.byRows() && table.of(Role.MODEL).isEmpty() && first.role() == Role.PROPERTY && table.of(Role.PROPERTY).size() > 1
-            && rows.size() == 2 && rows.stream().allMatch(row -> row.cells().size() == table.all().size()
+            && rows.size() == 2 && rows.stream().allMatch(row -> row.cells().size() >= table.all().size()
                 && LENGTH.matcher(row.cells().get(0).text()).matches()) && !rows.get(0).cells().get(0).text().equals(rows.get(1).cells()
                     .get(0).text());
     }

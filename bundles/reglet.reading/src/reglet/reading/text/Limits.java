@@ -26,7 +26,7 @@ public final class Limits {
         + "|minimum)\\b[^.;\\d]{3,40}(?:\\bis|\\bof|:))\\s+(" + Numbers.pattern()
         + "\\s*[^\\s,.;(]+(?:\\s?/\\s?[^\\s,.;(]+)?)");
     private static final Pattern AFTER = Pattern.compile("(?i)(" + Numbers.pattern()
-        + "\\s*[^\\s,.;(\\d]+\\.?)\\s+(?:(?:o\\.?c\\.?|on cent(?:er|re))"
+        + "\\s*[^\\s,.;()\\d]+\\.?)(?:\\s*\\([^()]*\\))?\\s+(?:(?:o\\.?c\\.?|on cent(?:er|re))"
         + "[\\s,]+)?(minimum|maximum|min\\b|max\\b|or (?:less|closer|fewer)|or (?:more|greater))");
     /** "At not more than 400 mm centres" is a spacing and nothing else. */
     private static final Pattern SPACED = Pattern.compile("(?i)\\s*\\.?\\s*(?:\\([^)]*\\)\\s*)?(?:on[- ]cent|cent(?:er|re)s?\\b"

@@ -44,6 +44,8 @@ public final class Mentions {
     /** Between an amount and the standard that shows it. */
     private static final Pattern BY = Pattern.compile("(?i)\\W*(?:(?:when )?tested )?(?:per|by|to|in accordance with)?\\W*"
         + "|[^.;,(]{0,40}\\(");
+    /** Between a standard and the amount that it shows: "strength per ASTM C39, average 2740 psi". */
+    private static final Pattern TO = Pattern.compile("(?i)[\\s,:=–-]*(?:(?:average|avg\\.?|mean|typical|of|is|was|result)\\s*)*[\\s,:]*");
     /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
     private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
         + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
@@ -248,8 +250,10 @@ public final class Mentions {
         if (methods.isEmpty() && (one.property().evidence() == Evidence.TEST_REPORT || !one.property().method().isNone())) {
             int end = said.to(one.from(), one.end());
             // "by 90 % (ASTM C67)", "200 psi per ASTM C482"
-            methods = cited.stream().filter(citation -> citation.from() >= said.at(one.from()).from() && (citation.from() < end || BY
-                .matcher(said.text().substring(end, citation.from())).matches())).toList();
+            int from = said.at(one.from()).from();
+            methods = cited.stream().filter(citation -> citation.from() >= from && (citation.from() < end || BY.matcher(said.text()
+                .substring(end, citation.from())).matches()) || citation.to() <= from && TO.matcher(said.text().substring(citation.to(),
+                    from)).matches()).toList();
         }
         Matcher aged = AGED.matcher(said.text()).region(said.to(one.from(), one.end()), said.text().length());
         boolean later = one.property().type().unit().orElseThrow().dimension() == Dimension.PRESSURE && aged.lookingAt();

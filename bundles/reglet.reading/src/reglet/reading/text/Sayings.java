@@ -38,7 +38,7 @@ public final class Sayings {
     /** Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin. */
     private static final Set<String> RIGHT_BEFORE = Set.of("non", "un");
     private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|only|except|version"
-        + "|versions|suffix|where(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
+        + "|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
     private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
@@ -333,8 +333,9 @@ public final class Sayings {
             || NOT_FOR.matcher(said.plain(clause(said, start), start)).matches()) {
             return true;
         }
-        for (int i = Math.max(0, start - NEAR); i < start; i++) {
-            if (NOT.contains(said.at(i).plain()) && !said.at(i).stop()) {
+        // "no asphalt: compatible with silicone": what a clause before this one denies is something else
+        for (int i = start - 1; i >= Math.max(0, start - NEAR) && !said.at(i).stop(); i--) {
+            if (NOT.contains(said.at(i).plain())) {
                 return true;
             }
         }

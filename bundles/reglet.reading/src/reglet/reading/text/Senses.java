@@ -53,7 +53,7 @@ final class Senses {
     /** "No piece has more face than 170 in²", "studs no farther apart than 16 in.", "limited to a saturated weight of 15 psf". */
     private static final Pattern NO_MORE = Pattern.compile("(?is).*(?:\\b(?:no|none|never|not)\\b[^.;]{0,50}"
         + "\\b(?:more|greater|larger|bigger|longer|wider|farther|further)"
-        + "(?: \\p{L}+){1,2} than|\\b(?:limited|restricted) to\\b[^.;\\d]{0,40})\\s*");
+        + "(?: \\p{L}+){0,2} than|\\b(?:limited|restricted) to\\b[^.;\\d]{0,40})\\s*");
 
     private Senses() {
     }
@@ -72,7 +72,7 @@ final class Senses {
         }
         // "no side greater than 36 in."
         return !DENIED.matcher(start).matches() ? words : words.replaceFirst("(?i)^(?:(?:greater|more|longer|larger|wider|thicker|heavier"
-            + "|taller) than|over|above)\\s+", "at most ").replaceFirst("(?i)^(?:less|smaller|shorter|thinner"
+            + "|taller) than|over|above|exceeding)\\s+", "at most ").replaceFirst("(?i)^(?:less|smaller|shorter|thinner"
         + "|narrower) than\\s+", "at least ");
     }
 

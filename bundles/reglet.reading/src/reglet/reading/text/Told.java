@@ -21,6 +21,10 @@ final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
+    /** "30 days" names no model "30". */
+    private static final String UNITS = "|\\s?(?:[%°\"]|(?:d|days?|h|hours?|weeks?|months?|years?|in|inch(?:es)?|mm|cm|ft|feet|mils?|psi|psf|lbf?|lbs"
+        + "|perms?|pcf|ga|gauge|degrees?|cycles|minutes?|min|to|or)\\b)";
+
     private final Map<String, String> names = new LinkedHashMap<>();
 
     Told(Set<String> models) {
@@ -68,7 +72,8 @@ final class Told {
             return Set.of(names.getOrDefault(own, own));
         }
         names.forEach((name, model) -> {
-            if (Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d)").matcher(text).find()) {
+            if (Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d" + (
+                name.matches("\\d+") ? UNITS : "") + ")").matcher(text).find()) {
                 named.add(model);
             }
         });

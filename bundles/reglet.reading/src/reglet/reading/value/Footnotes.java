@@ -138,8 +138,12 @@ public final class Footnotes {
 
     private static void marks(Cell cell, Set<String> marks) {
         StringBuilder before = new StringBuilder();
+        Piece last = null;
         for (Piece piece : cell.pieces()) {
-            boolean raised = Cell.isRaised(piece, cell.y(), cell.size());
+            // the mark may stand on the second line of a heading
+            boolean raised = Cell.isRaised(piece, cell.y(), cell.size()) || last != null && piece.x() >= last.x() + last.width() - 1
+                && Cell.isRaised(piece, last.y(), last.size());
+            last = piece;
             boolean power = POWER.matcher(before).matches();
             if (raised && !power && !before.isEmpty()) {
                 Matcher each = Pattern.compile("[*†‡§]+|[1-9a-e]").matcher(piece.text());

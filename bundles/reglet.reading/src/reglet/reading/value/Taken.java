@@ -34,6 +34,8 @@ public final class Taken {
     public static final double LEAST_CONFIDENCE = 0.5;
     private static final Pattern TYPE = Pattern.compile("(?i)type \\w{1,3}");
     private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*(?:not|never|not yet) (?:been )?(?:tested|run|evaluated)\\b.*");
+    /** Words of a sentence at least. */
+    private static final int SENTENCE = 8;
     private static final Pattern SALT = Pattern.compile("(?i)\\bsalt[ -](?:spray|fog)");
     private static final double HIDDEN = 0.6;
     private static final double ELSEWHERE = 0.45;
@@ -310,7 +312,9 @@ public final class Taken {
     private void add(Property property, Label label, String written, Cell cell, Read read, Around around) {
         List<Citation> noted = around.methods().isEmpty() ? footnotes.of(layout.page(), cell, labelled) : List.of();
         // how long a coat stands salt spray isn't what shows which it is
-        boolean lasts = property.type().kind() == Kind.WORD && property.method().isNone() && SALT.matcher(cell.text()).find();
+        boolean unasked = property.type().kind() == Kind.WORD && property.method().isNone();
+        // and in a whole sentence a standard may be any part's
+        boolean lasts = unasked && (SALT.matcher(cell.text()).find() || cell.text().split("\\s+").length > SENTENCE);
         Optional<Citation> method = lasts ? Optional.empty() : pieces.by(property, read, cell, noted.isEmpty() ? around.methods() : noted);
         SheetValue value = new SheetValue(path(property), read.value(), StatedSense.of(property, label, read, around),
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),

@@ -141,7 +141,7 @@ public final class Stretches {
                 break;
             }
             if (said.at(end - 1).stop() && !said.at(end - 1).plain().isEmpty() && said.text().charAt(said.at(end - 1).to() - 1) != ')'
-                && !said.text().startsWith("–", said.at(end - 1).to()) && found > 0) {
+                && !said.text().substring(said.at(end - 1).to()).strip().matches("(?s)[–—]\\s*[.\\d].*") && found > 0) {
                 break;
             }
         }
@@ -166,9 +166,11 @@ public final class Stretches {
                 }
             }
         }
-        for (int end = found + 2; found > 0 && end <= Math.min(said.size(), found + 3); end++) {
-            // "3/4 in. or more"
-            if (reading.read(property, said.between(number, end), "").filter(read -> read.compare().isPresent()).isPresent()) {
+        for (int end = found + 1; found > 0 && end <= Math.min(said.size(), found + 3); end++) {
+            // "3/4 in. or more", "4 in. (102 mm) minimum"
+            // "1/2 in. (13 mm), min. 3/8 in. over the lath": a single word behind a comma may be said of what follows
+            boolean own = end > found + 1 || !said.at(found - 1).stop();
+            if (own && reading.read(property, said.between(number, end), "").filter(read -> read.compare().isPresent()).isPresent()) {
                 return end;
             }
         }

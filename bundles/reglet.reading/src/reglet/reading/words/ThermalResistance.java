@@ -29,7 +29,14 @@ final class ThermalResistance {
     private static final Pattern TWO = Pattern.compile("\\s*(" + FIGURE + ")\\s*(?:[/|]|[(\\[])\\s*(" + FIGURE + ")\\s*[)\\]]?\\s*");
     private static final Pattern ONE = Pattern.compile("\\s*(" + FIGURE + ")\\s*");
 
+    private static final Pattern UNIT_LAST = Pattern.compile("(?<=[\\p{L}\\d])[\\s,]+(?:" + OURS + "|" + METRIC_UNIT + ")\\s*$");
+
     private ThermalResistance() {
+    }
+
+    /** A label without the unit at its end: "R-value hr·ft²·°F/Btu". */
+    static String withoutUnit(String label) {
+        return UNIT_LAST.matcher(label).replaceFirst("");
     }
 
     /** Whether a property is one: its label tells the unit of its bare figures. */

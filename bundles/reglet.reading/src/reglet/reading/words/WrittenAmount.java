@@ -130,12 +130,17 @@ final class WrittenAmount {
         }
         List<Read> all = new ArrayList<>();
         String doubt = "";
-        // what follows a value in two systems of units is said of both
-        Matcher after = SingleAmount.AFTER.matcher(text);
-        boolean both = after.find() && text.substring(0, after.start()).strip().endsWith(")");
-        Optional<Compare> stated = !both ? Optional.empty() : after.group(1) != null ? Optional.of(Compare.AT_LEAST)
-            : after.group(2) != null ? Optional.of(Compare.AT_MOST) : Optional.empty();
-        for (String part : parts(both ? text.substring(0, after.start()).strip() : text)) {
+        // what follows a value in two systems of units is said of both: "1 in. (25 mm) high min."
+        String before = text;
+        Optional<Compare> stated = Optional.empty();
+        for (Matcher after = SingleAmount.AFTER.matcher(before); after.find() && after.start() > 0; after = SingleAmount.AFTER.matcher(
+            before)) {
+            stated = after.group(1) != null ? Optional.of(Compare.AT_LEAST) : after.group(2) != null ? Optional.of(Compare.AT_MOST)
+                : stated;
+            before = before.substring(0, after.start()).strip();
+        }
+        boolean both = before.endsWith(")");
+        for (String part : parts(both ? before : text)) {
             Optional<Read> read = SingleAmount.of(part, dimension, unit, between || property.type().kind() == Kind.RANGE)
                 .filter(one -> !between || one.value() instanceof Range);
             if (read.isEmpty() && all.isEmpty() && !isOther(part, dimension)) {
@@ -161,7 +166,7 @@ final class WrittenAmount {
                     + ", which are not the same."));
             }
         }
-        if (stated.isPresent()) {
+        if (both && stated.isPresent()) {
             first = new Read(first.value(), stated, first.quality(), first.doubt());
         }
         if (property.type().kind() == Kind.RANGE && first.value() instanceof Quantity alone) {
