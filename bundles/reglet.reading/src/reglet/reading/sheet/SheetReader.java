@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -46,6 +47,9 @@ public final class SheetReader {
     private static final int PER_VALUE = 3;
     private static final int BY_METHOD = 2;
     private static final int MOST_UNREAD = 60;
+    /** "Oxbow Ledge, typical" heads the results of Oxbow Ledge. */
+    private static final Pattern RESULTS = Pattern.compile("(?i)(?<=\\S)[,:]?\\s+(?:typical|average|tested|results?|values?|data)"
+        + "(?:\\s+(?:results?|values?))?$");
     /** Properties told of no model, from which on a sheet is about one product. */
     private static final int BESIDE_MODELS = 3;
     /** Properties that a sheet tells of what it is about, and hardly of anything else. */
@@ -185,7 +189,8 @@ public final class SheetReader {
     }
 
     private static boolean names(String title, String model) {
-        return (" " + unmarked(title) + " ").contains(" " + unmarked(model.replaceAll("\\s*\\([^()]*\\)$", "")) + " ");
+        String bare = RESULTS.matcher(model.replaceAll("\\s*\\([^()]*\\)$", "")).replaceFirst("");
+        return (" " + unmarked(title) + " ").contains(" " + unmarked(bare) + " ");
     }
 
     /** A name without the marks of a trade name, which may be set as letters at its end. */

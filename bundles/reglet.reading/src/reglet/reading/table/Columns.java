@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
+import reglet.model.Property;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.value.Topics;
@@ -155,10 +156,10 @@ final class Columns {
                 Role.REQUIRED) : column);
             return Optional.of(new Columns(models(columns)));
         }
-        if (!named && cells.size() > 2 && HeadWords.TEST.matcher(HeadWords.plain(cells.get(0))).matches()
+        if (!named && HeadWords.TEST.matcher(HeadWords.plain(cells.get(0))).matches()
             && columns.stream().anyMatch(column -> column.role
             == Role.VALUE)) {
-            // "Test | Substrate | Result"
+            // "Test | Substrate | Result", "Test | Result"
             columns.set(0, new Column(cells.get(0), Role.LABEL));
             named = true;
         }
@@ -284,14 +285,21 @@ final class Columns {
     /** The columns of properties; where two say the same in other words, that which has its very name: "Ground" beside "Return". */
     List<Column> nearest(Labels labels) {
         return of(Role.PROPERTY).stream().filter(column -> of(Role.PROPERTY).stream().noneMatch(other -> other != column
-            && named(other, labels) > named(column, labels) && labels.read(other.head.text()).map(Label::properties)
-            .equals(labels.read(column.head.text()).map(Label::properties)))).toList();
+            && named(other, labels) > named(column, labels) && label(other, labels).map(Label::properties).equals(label(column, labels).map(
+                Label::properties)))).toList();
+    }
+
+    private static Optional<Label> label(Column column, Labels labels) {
+        return labels.read(column.head.text()).or(() -> labels.nearest(column.head.text()));
     }
 
     private static int named(Column column, Labels labels) {
         String plain = " " + HeadWords.plain(column.head) + " ";
-        return labels.read(column.head.text()).map(label -> label.properties().get(0)).filter(property -> plain.contains(" "
-            + Plain.of(property.label()) + " ") || plain.contains(" " + Plain.of(property.name()) + " ")).isPresent() ? 1 : 0;
+        Optional<Property> named = label(column, labels).map(label -> label.properties().get(0));
+        // "Mils" above what steel is called by says more than its least thickness in inches
+        boolean unit = named.flatMap(property -> property.type().unit()).filter(one -> UnitSpelling.isUnit(plain.strip(), one)).isPresent();
+        return unit ? 2 : named.filter(property -> plain.contains(" " + Plain.of(property.label()) + " ") || plain.contains(" " + Plain.of(
+            property.name()) + " ")).isPresent() ? 1 : 0;
     }
 
     /** Whether a column's heading says at what condition or by which part of a method its values were found: "wet cup", "28 days". */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -37,6 +38,8 @@ public final class TableReader {
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
+    private static final Pattern AGE = Pattern.compile("(?is)(.*\\p{L}.*?)[\\s,(]+\\d+[- ]?(?:d|days?|h|hours?|weeks?|months?)\\)?\\s*");
+
     private final Labels labels;
     private final Citations citations;
     private final Taken taken;
@@ -61,6 +64,8 @@ public final class TableReader {
     private boolean parted;
     /** A label alone on the line above. */
     private Cell begun;
+    /** The label of the row above without the age at its end: "Shear bond" of "Shear bond 7 days", which "28 days" may stand below. */
+    private String stem = "";
     /** What the last row that has one names in a first column of methods. */
     private List<Citation> above = List.of();
 
@@ -84,6 +89,7 @@ public final class TableReader {
     private void close() {
         table = null;
         begun = null;
+        stem = "";
         group = List.of();
         above = List.of();
         parted = false;
@@ -236,7 +242,7 @@ public final class TableReader {
         table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
-            Optional<Label> label = labels.classified(column.head().text(), List.of());
+            Optional<Label> label = labels.classified(column.head().text(), List.of()).or(() -> labels.nearest(column.head().text()));
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
                 List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
@@ -272,8 +278,11 @@ public final class TableReader {
             return true;
         }
         taken.labelled(labelCell);
-        group = RowMethods.group(labelCell, citations, group);
-        Optional<Label> label = begun(labelCell).or(() -> cells.size() < 2 ? Optional.empty() : labels.nearest(labelCell.text())).or(
+        Optional<Label> aged = isCondition(labelCell) && !stem.isEmpty() ? labels.read(stem) : Optional.empty();
+        group = aged.isPresent() && !citations.in(stem).isEmpty() ? citations.in(stem) : RowMethods.group(labelCell, citations, group);
+        Matcher age = AGE.matcher(labelCell.text());
+        stem = age.matches() ? age.group(1) : aged.isPresent() ? stem : "";
+        Optional<Label> label = begun(labelCell).or(() -> aged).or(() -> cells.size() < 2 ? Optional.empty() : labels.nearest(labelCell.text())).or(
             () -> labels.classified(labelCell.text(), citations.in(row.text())))
             .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
                 : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));

@@ -54,6 +54,8 @@ public final class Labels {
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final Pattern UNIT_BEHIND = Pattern.compile("[,(\\[]\\s*([^,()\\[\\]]{1,20})[)\\]]?\\s*$");
+    /** "Mils (gauge)" above "43 (18)". */
+    private static final Pattern GAUGED = Pattern.compile("(?i)\\((?:gauge|gage|ga\\.?)\\)");
     private static final int LONGEST_MISSPELT = 50;
     private static final double MISSPELT = 0.8;
     private static final double TIMED_SHARE = 0.97;
@@ -121,6 +123,11 @@ public final class Labels {
     /** "Load at crush, psf", "Load at crush (psf)". */
     private static String unit(String written) {
         Matcher last = UNIT_BEHIND.matcher(written);
+        String alone = written.replaceAll("\\s*[(\\[][^()\\[\\]]*[)\\]]", "").strip();
+        if (UnitSpelling.isUnit(alone)) {
+            // "Mils (gauge)"
+            return alone;
+        }
         return UnitSpelling.atEnd(written).or(() -> last.find() && UnitSpelling.isUnit(last.group(1)) ? Optional.of(last.group(1))
             : Optional.empty()).orElse("");
     }
@@ -276,7 +283,7 @@ public final class Labels {
             // "perm rating", "dry mils": the unit of bare figures
             unit = Stream.of(text.split("[^\\p{L}]+")).filter(word -> UNIT_WORD.matcher(word).matches()).findFirst().orElse("");
         }
-        String hint = unit;
+        String hint = !unit.isEmpty() && GAUGED.matcher(written).find() ? unit + " (gauge)" : unit;
         Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? PropertyNames.sense(Plain.of(text))
             : Optional.empty());
         String outside = bare.toString();
