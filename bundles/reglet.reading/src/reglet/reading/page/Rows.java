@@ -67,9 +67,9 @@ public final class Rows {
         boolean near = gap(first + 1) < 0.8 * size && gap(first + 2) < 0.8 * size;
         boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> isWhole(line) && line.left() > label.cells()
             .get(0).right());
-        // a unit may stand beside the label, where neither row has anything
-        boolean beside = label.cells().stream().skip(1).allMatch(cell -> !cell.text().matches(".*\\d.*") && under(lines.get(first), cell)
-            == null && under(lines.get(first + 2), cell) == null);
+        // a unit may stand beside the label, or what holds for both, where neither row has anything
+        boolean beside = label.cells().stream().skip(1).allMatch(cell -> under(lines.get(first), cell) == null && under(lines.get(first
+            + 2), cell) == null);
         return near && rows && beside ? first + 2 : first;
     }
 

@@ -19,6 +19,8 @@ import reglet.reading.page.Sentence;
  */
 final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
+    /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
+    private static final Pattern HEADING = Pattern.compile("(?:\\d+(?:\\.\\d+)*\\.?\\s+)?(?:\\S+\\s+){0,5}\\S*[^\\s.;,]");
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
@@ -54,14 +56,35 @@ final class Told {
     List<About> of(Layout layout) {
         List<About> all = new ArrayList<>();
         Set<String> last = Set.of();
+        Set<String> headed = Set.of();
         for (Sentence sentence : layout.sentences()) {
             Set<String> named = named(sentence.cell().text());
+            if (sentence.before().isBlank() && HEADING.matcher(sentence.cell().text()).matches()) {
+                headed = headed(sentence.cell().text(), named);
+            } else if (named.isEmpty() && !headed.isEmpty()) {
+                named = headed;
+            }
             boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && GOES_ON.matcher(sentence.cell().text()).matches();
             Set<String> about = goesOn ? last : named;
             all.add(new About(sentence, about));
             last = about;
         }
         return all;
+    }
+
+    /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */
+    private Set<String> headed(String heading, Set<String> named) {
+        if (!named.isEmpty()) {
+            return named.size() < Set.copyOf(names.values()).size() ? named : Set.of();
+        }
+        for (String word : heading.split("[\\s,:;()]+")) {
+            Set<String> series = MARK.matcher(word).matches() && word.length() > 1 ? names.values().stream().filter(model -> model.matches(
+                Pattern.quote(word) + "[-–/. ].+")).collect(Collectors.toCollection(LinkedHashSet::new)) : Set.of();
+            if (!series.isEmpty() && series.size() < Set.copyOf(names.values()).size()) {
+                return series;
+            }
+        }
+        return Set.of();
     }
 
     Set<String> named(String text) {
