@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -35,7 +36,12 @@ public final class TableReader {
     private static final double BEGUN = 1.8;
     /** Of the distance of the rows of a table: what stands further off is another's. */
     private static final double FURTHER = 1.5;
+    /** Of the size of the letters: how far a line between the rows is from these. */
+    private static final double GROUPED = 2;
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
+    /** "3-1/2 in., all codes": what holds for each row, though it stands in one. */
+    private static final Pattern ALL = Pattern.compile("(?i)[\\s,;(]+(?:for )?all (?:codes|sizes|models|parts|styles|types|items|numbers|rows|profiles)\\)?"
+        + "\\s*$");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
     private static final Pattern AGE = Pattern.compile("(?is)(.*\\p{L}.*?)[\\s,(]+\\d+[- ]?(?:d|days?|h|hours?|weeks?|months?)\\)?\\s*");
@@ -57,6 +63,8 @@ public final class TableReader {
     /** Rows read so far, and how far they are apart at least. */
     private int readRows;
     private double pitch;
+    /** Cells that stand once, at the middle of all rows. */
+    private Set<Cell> spanning = Set.of();
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
     private List<Citation> group = List.of();
@@ -174,6 +182,7 @@ public final class TableReader {
             taken.headed(table.of(Role.MODEL).stream().map(column -> TableStart.shortEnough(column.head().text()))
                 .filter(name -> !name.isEmpty()).toList());
         }
+        spanning = table.byRows() ? TableStart.spanning(table, below) : Set.of();
         byWords.thicknesses(table);
         keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
         // "Requirement of ASTM C1670" is said of all rows
@@ -209,6 +218,7 @@ public final class TableReader {
         if (table.byRows() && row.cells().size() == 1 && table.all().size() > 2) {
             // "Galvanized, G60" between the rows
             titled.part(layout, Optional.of(row.cells().get(0)));
+            end = Math.max(end, row.y() - end < FURTHER * GROUPED * row.size() ? row.y() : end);
         }
         if (TableStart.isAcross(table, row)) {
             return false;
@@ -218,7 +228,9 @@ public final class TableReader {
             return false;
         }
         boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
-        if (used || TableStart.goesOn(table, row, end)) {
+        // a row of a model may say nothing that is asked for, or nothing that can be read
+        boolean whole = table != null && table.byRows() && cells.size() > 2 && cells.size() == row.cells().size();
+        if (used || whole || TableStart.goesOn(table, row, end)) {
             // the heading may stand further off
             pitch = readRows++ == 0 ? Double.POSITIVE_INFINITY : Math.min(pitch, row.y() - end);
             end = row.y();
@@ -239,6 +251,7 @@ public final class TableReader {
         String first = row.cells().get(0).text();
         String model = TableStart.isDesignation(first) && AMOUNT.matcher(under).matches() ? first : under;
         boolean any = false;
+        String own = TableStart.shortEnough(model);
         table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
@@ -246,9 +259,10 @@ public final class TableReader {
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
                 List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
-                Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, TableStart
-                    .shortEnough(model),
-                    Optional.empty(), SURE);
+                Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, spanning
+                    .contains(value) || ALL.matcher(value.text()).find() ? "" : own, Optional.empty(), SURE);
+                value = ALL.matcher(value.text()).find() ? value.part(0, ALL.matcher(value.text()).results().findFirst().orElseThrow()
+                    .start()) : value;
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
             }
@@ -257,7 +271,7 @@ public final class TableReader {
             Cell value = cells.get(column);
             if (value != null) {
                 taken.unnamed(new Unnamed(layout, column.head(), List.of(value), label -> taken.quietly(label, column.head().text(), value,
-                    new Around("", citations.in(value.text()), TableStart.shortEnough(model), Optional.empty(), SURE))));
+                    new Around("", citations.in(value.text()), spanning.contains(value) ? "" : own, Optional.empty(), SURE))));
             }
         }
         if (any) {

@@ -1,9 +1,12 @@
 package reglet.reading.table;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +26,9 @@ import reglet.reading.words.UnitSpelling;
 final class TableStart {
     private static final int LONGEST_MODEL = 45;
     private static final int LONGEST_HEADLINE = 100;
+    private static final int LEAST_SPANNED = 3;
+    /** "3-1/2 in." above "all codes". */
+    private static final Pattern ALL = Pattern.compile("(?i)\\W*(?:for )?all(?: \\p{L}+)?\\W*");
     /** What a property counts against units. */
     private static final int PROPERTY = 100;
     /** Of the size of the letters: how far the lines of one heading are apart at most. */
@@ -160,6 +166,35 @@ final class TableStart {
             && rows.size() == 2 && rows.stream().allMatch(row -> row.cells().size() >= table.all().size()
                 && LENGTH.matcher(row.cells().get(0).text()).matches()) && !rows.get(0).cells().get(0).text().equals(rows.get(1).cells()
                     .get(0).text());
+    }
+
+    /**
+     * The cells that stand alone in their column at the middle of three rows and more, each of which has cells in all other columns: what
+     * is set once for all of them.
+     *
+     * @param below the rows below the heading
+     */
+    static Set<Cell> spanning(Columns table, List<Line> below) {
+        List<Line> rows = new ArrayList<>();
+        for (Line row : below) {
+            boolean near = rows.isEmpty() || row.y() - rows.get(rows.size() - 1).y() < GOES_ON * row.size();
+            if (!near || row.cells().size() < table.all().size() - 1) {
+                break;
+            }
+            rows.add(row);
+        }
+        Set<Cell> spanning = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Column column : rows.size() < LEAST_SPANNED ? List.<Column>of() : table.all()) {
+            List<Cell> cells = rows.stream().flatMap(row -> row.cells().stream()).filter(cell -> table.of(cell).filter(one -> one == column)
+                .isPresent()).toList();
+            double middle = (rows.get(0).y() + rows.get(rows.size() - 1).y()) / 2;
+            double pitch = rows.get(1).y() - rows.get(0).y();
+            boolean all = cells.size() == 2 && ALL.matcher(cells.get(1).text()).matches();
+            if ((cells.size() == 1 || all) && Math.abs(cells.get(0).y() - middle) < pitch) {
+                spanning.add(cells.get(0));
+            }
+        }
+        return spanning;
     }
 
     /** Whether a row is another table's, without a heading: no model is called by a standard, though a row may give each of them one. */

@@ -24,22 +24,31 @@ import reglet.reading.words.Vocabulary;
  */
 public final class Titled {
     private static final double SHARE = 0.85;
-    private static final int LONGEST = 45;
+    private static final int LONGEST = 90;
+    private static final int SHORTEST = 5;
 
     private final Map<Property, Map<String, String>> words = new LinkedHashMap<>();
     private final List<Part> parts = new ArrayList<>();
     private List<Part> open = List.of();
+    /** The models below any title. */
+    private final Set<String> titled = new LinkedHashSet<>();
 
     /** Models below words that name one word of a property. */
     private record Part(Layout layout, Cell title, Property property, String word, Set<String> models) {
     }
 
     public Titled(Vocabulary vocabulary, Component component) {
-        component.properties().stream().filter(property -> property.type().kind() == Kind.WORD).forEach(property -> {
+        component.properties().stream().filter(property -> property.type().kind() == Kind.WORD || property.type().kind() == Kind.FLAG)
+            .forEach(property -> {
             Map<String, String> own = new LinkedHashMap<>();
-            property.type().words().forEach(word -> {
-                own.put(Plain.of(word), word);
-                vocabulary.names(component.id() + "." + property.name() + "." + word).forEach(name -> own.put(Plain.of(name), word));
+            boolean flag = property.type().kind() == Kind.FLAG;
+            // what a thing has is told by its name, what it lacks by words that say little elsewhere: "none", "open"
+            (flag ? List.of("yes") : property.type().words()).forEach(word -> {
+                if (!flag) {
+                    own.put(Plain.of(word), word);
+                }
+                vocabulary.names(component.id() + "." + property.name() + "." + word).stream().filter(name -> !flag
+                    || name.length() >= SHORTEST).forEach(name -> own.put(Plain.of(name), word));
             });
             words.put(property, own);
         });
@@ -55,7 +64,10 @@ public final class Titled {
         String plain = " " + Plain.of(title.text()) + " ";
         List<Part> all = new ArrayList<>();
         words.forEach((property, own) -> {
-            List<String> named = own.keySet().stream().filter(name -> plain.contains(" " + name + " ")).map(own::get).distinct().toList();
+            List<String> names = own.keySet().stream().filter(name -> plain.contains(" " + name + " ")).toList();
+            // "flat rib" is no rib
+            List<String> named = names.stream().filter(name -> names.stream().noneMatch(other -> other.length() > name.length() && (" "
+                + other + " ").contains(" " + name + " "))).map(own::get).distinct().toList();
             if (named.size() == 1) {
                 all.add(new Part(layout, title, property, named.get(0), new LinkedHashSet<>()));
             }
@@ -65,6 +77,7 @@ public final class Titled {
 
     /** A row of the open part is of a model. */
     void model(String name) {
+        titled.add(name);
         open.stream().filter(part -> !name.isEmpty()).forEach(part -> part.models.add(name.replaceAll("\\s+", " ").strip()));
     }
 
@@ -72,7 +85,10 @@ public final class Titled {
     public void take(Taken taken) {
         for (Property property : words.keySet()) {
             List<Part> own = parts.stream().filter(part -> part.property == property && !part.models.isEmpty()).toList();
-            if (own.stream().map(Part::word).distinct().count() > 1 && !taken.hasOfModels(property)) {
+            // a flag tells the models below some titles from those below others
+            boolean apart = property.type().kind() == Kind.FLAG ? !own.isEmpty() && own.stream().flatMap(part -> part.models.stream())
+                .distinct().count() < titled.size() : own.stream().map(Part::word).distinct().count() > 1;
+            if (apart && !taken.hasOfModels(property)) {
                 for (Part part : own) {
                     taken.page(part.layout);
                     part.models.forEach(model -> taken.said(property, part.word, part.title, new Around("", List.of(), model,

@@ -94,6 +94,8 @@ public final class Mentions {
 
     /** Reads what is said of one model. */
     public void of(String one, Sentence whole) {
+        // the same amount is one of each of several models
+        amounts.remove(whole);
         model = one;
         read(whole);
         model = "";

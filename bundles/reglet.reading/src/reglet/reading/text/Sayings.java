@@ -163,7 +163,7 @@ public final class Sayings {
     private List<Citation> cited(Property property, Hit hit) {
         List<Citation> all = citations.in(hit.sentence.cell().text());
         List<Citation> own = Citations.own(property, all);
-        return own.isEmpty() && all.size() == 1 && !property.method().isNone() ? all : own;
+        return own.isEmpty() && all.size() == 1 && !property.method().isNone() && property.type().kind() != Kind.WORD ? all : own;
     }
 
     private void take(Property property, Hit hit, Around around) {

@@ -56,7 +56,18 @@ public final class Sentences {
     }
 
     public void read(Layout layout) {
-        layout.sentences().forEach(this::sentence);
+        Told told = new Told(taken.models());
+        if (!told.isOfSeveral()) {
+            layout.sentences().forEach(this::sentence);
+            return;
+        }
+        told.of(layout).forEach(about -> {
+            if (about.told()) {
+                about.models().forEach(model -> mentions.of(model, about.sentence()));
+            } else {
+                sentence(about.sentence());
+            }
+        });
     }
 
     private void sentence(Sentence whole) {

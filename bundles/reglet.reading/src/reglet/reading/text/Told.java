@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -21,6 +22,9 @@ final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
     /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
     private static final Pattern HEADING = Pattern.compile("(?:\\d+(?:\\.\\d+)*\\.?\\s+)?(?:\\S+\\s+){0,5}\\S*[^\\s.;,]");
+    /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
+    private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
+        + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
@@ -49,8 +53,12 @@ final class Told {
         return Set.copyOf(names.values()).size() > 1;
     }
 
-    /** A sentence, and the models that it is about; none for all of them. */
-    record About(Sentence sentence, Set<String> models) {
+    /**
+     * A sentence, and the models that it is about; none for all of them.
+     *
+     * @param told whether a heading or a mark before it tells whose it is, and not a name within it
+     */
+    record About(Sentence sentence, Set<String> models, boolean told) {
     }
 
     List<About> of(Layout layout) {
@@ -61,12 +69,12 @@ final class Told {
             Set<String> named = named(sentence.cell().text());
             if (sentence.before().isBlank() && HEADING.matcher(sentence.cell().text()).matches()) {
                 headed = headed(sentence.cell().text(), named);
-            } else if (named.isEmpty() && !headed.isEmpty()) {
-                named = headed;
             }
+            boolean told = named.isEmpty() && !headed.isEmpty() || SERIES.matcher(sentence.cell().text()).lookingAt() && !named.isEmpty();
+            named = named.isEmpty() ? headed : named;
             boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && GOES_ON.matcher(sentence.cell().text()).matches();
             Set<String> about = goesOn ? last : named;
-            all.add(new About(sentence, about));
+            all.add(new About(sentence, about, told));
             last = about;
         }
         return all;
@@ -78,21 +86,32 @@ final class Told {
             return named.size() < Set.copyOf(names.values()).size() ? named : Set.of();
         }
         for (String word : heading.split("[\\s,:;()]+")) {
-            Set<String> series = MARK.matcher(word).matches() && word.length() > 1 ? names.values().stream().filter(model -> model.matches(
-                Pattern.quote(word) + "[-–/. ].+")).collect(Collectors.toCollection(LinkedHashSet::new)) : Set.of();
-            if (!series.isEmpty() && series.size() < Set.copyOf(names.values()).size()) {
+            Set<String> series = series(word);
+            if (!series.isEmpty()) {
                 return series;
             }
         }
         return Set.of();
     }
 
+    /** Some of the models, whose names begin with a mark: "ZCJ" of ZCJ-38 and ZCJ-50, "FWS-G" of FWS-G38. */
+    private Set<String> series(String mark) {
+        Set<String> series = MARK.matcher(mark).matches() && mark.length() > 1 ? names.values().stream().filter(model -> model.matches(
+            Pattern.quote(mark) + "(?:[-–/. ].+|(?<=\\p{L})\\d.*)")).collect(Collectors.toCollection(LinkedHashSet::new)) : Set.of();
+        return series.size() < Set.copyOf(names.values()).size() ? series : Set.of();
+    }
+
     Set<String> named(String text) {
         Set<String> named = new LinkedHashSet<>();
-        String own = Items.model(text);
-        if (!own.isEmpty()) {
+        String item = Items.model(text);
+        if (!item.isEmpty()) {
             // "No. KS-114, same as KX-114 but without holes"
-            return Set.of(names.getOrDefault(own, own));
+            return Set.of(names.getOrDefault(item, item));
+        }
+        Matcher series = SERIES.matcher(text);
+        Set<String> own = series.lookingAt() ? series(series.group(1)) : Set.of();
+        if (!own.isEmpty()) {
+            return own;
         }
         names.forEach((name, model) -> {
             if (Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d" + (

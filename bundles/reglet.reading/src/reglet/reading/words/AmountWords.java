@@ -22,6 +22,9 @@ final class AmountWords {
         + "|ctrs?\\.?)|apart)(?=$|[\\s,(])");
     private static final Pattern LAST = Pattern.compile("(?i)(?<=[\\p{L}\"″).])\\s*,?\\s+(?:overall|total|typ\\.?|overlap|in all"
         + "|or so)\\s*$");
+    /** "2.5 lb/yd², less paper". */
+    private static final Pattern LESS = Pattern.compile("(?i)\\s*,\\s*(?:less|excl(?:uding|\\.)?|without|not (?:counting|including))\\s+(?:the )?"
+        + "(?:paper|backing|liner|wire|mesh|face|facer|fabric|flange|coating|zinc)s?\\s*$");
     private static final Pattern OF_TIME = Pattern.compile("(?i)(?<=\\b(?:days|months|weeks))\\s+(?:of |to |in )?(?:outdoor |direct )?"
         + "(?:uv|weather|sun|sunlight|exposure)\\b[^\\d(]*$");
     private static final Pattern CALENDAR = Pattern.compile("(?i)\\bcalendar (?=days?)");
@@ -33,6 +36,11 @@ final class AmountWords {
     private static final Pattern THROUGH = Pattern.compile("(?i)(?<=[\\p{L}.\"])\\s+through\\s+(?=[-+−–]?\\.?\\d)");
 
     private AmountWords() {
+    }
+
+    /** Without the words that tell what wasn't weighed or measured. */
+    static String whole(String written) {
+        return LESS.matcher(written).replaceFirst("");
     }
 
     static String of(String written, Dimension dimension) {

@@ -25,7 +25,7 @@ public final class Labels {
         + "|inches|in\\.?|ft\\.?))\\s*");
     /** "Permeance, ng/(Pa·s·m²)". */
     private static final Pattern FRACTION = Pattern.compile(".*\\S[,\\s]\\s*[(\\[]?([\\p{L}µ²³·.]{1,8}/\\([^()]{2,14}\\))[)\\]]?\\s*");
-    private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils|days|psi|psf");
+    private static final Pattern UNIT_WORD = Pattern.compile("(?i)perms?|mils?|days|psi|psf");
     /** "…, cfm/ft² at 75 Pa". */
     private static final Pattern MEASURED_AT = Pattern.compile("\\s*(\\S.*?)\\s+((?:at|@|after)\\s.*)");
     /** "Oversize, % of joint width": a share, and of what. */
@@ -126,7 +126,7 @@ public final class Labels {
         String alone = written.replaceAll("\\s*[(\\[][^()\\[\\]]*[)\\]]", "").strip();
         if (UnitSpelling.isUnit(alone)) {
             // "Mils (gauge)"
-            return alone;
+            return GAUGED.matcher(written).find() ? alone + " (gauge)" : alone;
         }
         return UnitSpelling.atEnd(written).or(() -> last.find() && UnitSpelling.isUnit(last.group(1)) ? Optional.of(last.group(1))
             : Optional.empty()).orElse("");
@@ -212,7 +212,7 @@ public final class Labels {
         }
         List<Citation> methods = citations.in(written);
         String cleaned = ThermalResistance.withoutUnit(Citations.without(written, methods)).replaceAll("^[\\s•·▪■*-]+", "")
-            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll}))\\s+", "").replaceAll("[:=\\s]+$", "")
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll})|[A-F]\\s[–—-](?=\\s\\p{L}))\\s+", "").replaceAll("[:=\\s]+$", "")
             .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
         cleaned = SHARE_OF.matcher(UNIT_SENSE.matcher(cleaned).replaceFirst("$1, $2")).replaceFirst("$1, %");
         // "Weight, lb/yd² (kg/m²)"
@@ -283,7 +283,7 @@ public final class Labels {
             // "perm rating", "dry mils": the unit of bare figures
             unit = Stream.of(text.split("[^\\p{L}]+")).filter(word -> UNIT_WORD.matcher(word).matches()).findFirst().orElse("");
         }
-        String hint = !unit.isEmpty() && GAUGED.matcher(written).find() ? unit + " (gauge)" : unit;
+        String hint = !unit.isEmpty() && !unit.contains("(gauge)") && GAUGED.matcher(written).find() ? unit + " (gauge)" : unit;
         Optional<Compare> sense = stated.or(() -> ABBREVIATED.matcher(text).lookingAt() ? PropertyNames.sense(Plain.of(text))
             : Optional.empty());
         String outside = bare.toString();

@@ -141,7 +141,7 @@ public final class Reading {
     }
 
     private Optional<Read> fresh(Property property, String written, String unit) {
-        String text = Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)|^\\+\\s*(?=\\d.*%)", ""));
+        String text = AmountWords.whole(Figures.of(written.strip().replaceAll("^[•·▪:=\\s]+|^'(?=\\d)|^\\+\\s*(?=\\d.*%)", "")));
         if (text.isEmpty() || isMissing(text) && !isUntested(property, text) || text.length() > 160) {
             return Optional.empty();
         }

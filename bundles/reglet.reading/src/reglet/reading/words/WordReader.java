@@ -58,6 +58,9 @@ final class WordReader {
         this.component = component;
     }
 
+    private static final Pattern COLOURS = Pattern.compile("(?i),\\s*(?:[\\p{L} ]+,\\s*)*(?:black|white|gr[ae]y|buff|brown|tan|beige|bronze|clay|sand"
+        + "|natural|red|green|blue|cream|ivory|charcoal|limestone|almond)(?:\\s*,\\s*\\p{L}+)*\\s+or\\s+\\p{L}+\\s*$");
+
     Optional<Read> read(Property property, String text) {
         return switch (property.type().kind()) {
             case FLAG -> flag(property, text);
@@ -169,7 +172,10 @@ final class WordReader {
                 }
             }
         }
-        boolean either = plain.contains(" or ") && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
+        // "cast stone, buff or gray" leaves open no more than its colour
+        String head = text.contains(", ") ? " " + Plain.of(text.substring(0, text.indexOf(", "))) + " " : plain;
+        boolean coloured = head.contains(spelling) && !head.contains(" or ") && COLOURS.matcher(text).find();
+        boolean either = plain.contains(" or ") && !coloured && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
         if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) (?:(?:usually|normally|generally|often) )?"
             + Pattern.quote(spelling.strip()) + " .*")) {
             return Optional.empty();
