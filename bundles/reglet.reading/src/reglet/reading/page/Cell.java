@@ -65,7 +65,8 @@ public record Cell(String text, List<Piece> pieces, List<Integer> starts, double
             return "⁻" + "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(text.charAt(1) - '0');
         }
         if (next.startsWith("/") || next.startsWith("⁄")) {
-            return (before.matches("(?s).*\\d") ? "-" : "") + text;
+            // a fraction of small figures may stand right behind a word: "at least³/₄ inch"
+            return (before.matches("(?s).*\\d") ? "-" : before.matches("(?s).*\\p{Ll}") ? " " : "") + text;
         }
         return text.matches("st|nd|rd|th") ? text : "";
     }

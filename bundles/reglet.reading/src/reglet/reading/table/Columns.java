@@ -146,6 +146,11 @@ final class Columns {
             columns.set(0, new Column(cells.get(0), Role.MODEL));
             return byRows(columns, labels);
         }
+        if (!label && columns.get(0).role == Role.MODEL && columns.stream().anyMatch(column -> column.role == Role.LABEL)
+            && columns.stream().anyMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isPresent())) {
+            // "Part no. | Description | Material | Standard": models, though what describes them could be the label of a test
+            return byRows(columns, labels);
+        }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
         if (!named && isOfLimits(columns)) {

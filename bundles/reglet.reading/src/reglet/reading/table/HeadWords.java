@@ -72,7 +72,7 @@ final class HeadWords {
         + "|model|item|item no|item number|part|part no|part number|product|product "
         + "code|product no|code|"
         + "catalog no|cat no|number|catalog number|catalogue no|designation|sku|series|style|name|product name"
-        + "|version|model no|model number|type no|type number|"
+        + "|pattern|texture|collection|version|model no|model number|type no|type number|"
         + "ref|type no|article|art|art no|reference|ref no|reference no|stock no|profile no");
 
     /** Heads what is told apart in the rows, where a column beside it names what is told of them. */

@@ -38,6 +38,7 @@ public final class TableReader {
     private static final double FURTHER = 1.5;
     /** Of the size of the letters: how far a line between the rows is from these. */
     private static final double GROUPED = 2;
+    private static final Pattern TESTED = Pattern.compile("(?is)(?:\\p{L}+ ){0,2}(?:tests?|test results?|results?|test data|testing|tested)\\b.*");
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     /** "3-1/2 in., all codes": what holds for each row, though it stands in one. */
     private static final Pattern ALL = Pattern.compile("(?i)[\\s,;(]+(?:for )?all (?:codes|sizes|models|parts|styles|types|items|numbers|rows|profiles)\\)?"
@@ -185,8 +186,11 @@ public final class TableReader {
         spanning = table.byRows() ? TableStart.spanning(table, below) : Set.of();
         byWords.thicknesses(table);
         keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
-        // "Requirement of ASTM C1670" is said of all rows
+        // "Requirement of ASTM C1670" is said of all rows, and so is "Test results (ASTM C67, average of five)"
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
+        List<Citation> tested = headline.filter(cell -> TESTED.matcher(cell.text()).matches()).map(cell -> citations.in(cell.text()))
+            .orElse(List.of());
+        group = group.isEmpty() && tested.size() == 1 && tested.get(0).name().matches("(?:ASTM|ISO|EN|ANSI|AAMA|AATCC|CSA) .*") && !table.byRows() && table.of(Role.METHOD).isEmpty() ? tested : group;
     }
 
     /** "Thickness or joint width": what either of two names is of. */

@@ -30,6 +30,7 @@ final class AmountWords {
     private static final Pattern CALENDAR = Pattern.compile("(?i)\\bcalendar (?=days?)");
     private static final Pattern OF_WHAT = Pattern.compile("(?i)(?<=%)\\s+of\\s+(?:the )?(?:water|back|area|surface|unit|stone|joint)s?"
         + "(?: width)?\\s*$");
+    private static final Pattern LARGER = Pattern.compile("(?i)(?<=%)\\s+(?:larger|oversized?|bigger|wider|greater)(?: than .*)?\\s*$");
     private static final Pattern NOR = Pattern.compile("(?i)(?<=\\d.{1,12})\\s+nor\\s+(?=above|over|more)");
     private static final Pattern FULL_DEGREES = Pattern.compile("(?i)(?<=\\d)\\s?deg(?:rees?|\\.)?(?=\\s?(?:to|and|through|-|–)\\s)");
     private static final Pattern NAMED_DEGREES = Pattern.compile("(?i)(?<=\\d)\\s?deg(?:rees|\\.)?\\s?(f|c)(?:ahrenheit|elsius)?\\b\\.?");
@@ -54,7 +55,7 @@ final class AmountWords {
         return switch (dimension) {
             case LENGTH -> CENTERS.matcher(text).replaceFirst("");
             case TIME -> CALENDAR.matcher(OF_TIME.matcher(text).replaceFirst("")).replaceFirst("");
-            case RATIO -> OF_WHAT.matcher(text).replaceFirst("");
+            case RATIO -> LARGER.matcher(OF_WHAT.matcher(text).replaceFirst("")).replaceFirst("");
             case TEMPERATURE -> FULL_DEGREES.matcher(NAMED_DEGREES.matcher(NOR.matcher(text).replaceFirst(" and not ")).replaceAll("°$1"))
                 .replaceAll("°");
             default -> text;

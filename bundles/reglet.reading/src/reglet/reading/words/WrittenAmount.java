@@ -37,6 +37,7 @@ final class WrittenAmount {
     private static final Pattern MEAN_LAST = Pattern.compile("\\d[^;]*\\d[^;]*[;,]\\s*(?:average|avg\\.?|mean)\\s*(?:of\\s*)?(\\d[^;]*)",
         Pattern.CASE_INSENSITIVE);
     /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
+    private static final Pattern COUNTED = Pattern.compile("^(\\d{1,3}),\\s+(?:on|at|of|in|per|by|each|one)\\s.*$");
     private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
     /** "+5 °C min. / +40 °C max." */
     private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*,?\\s*\\bmin(?:imum|\\.)?\\s*(?:[/,;]|\\bto\\b)\\s*"
@@ -85,6 +86,8 @@ final class WrittenAmount {
         if (dimension == Dimension.COUNT && indices.matches()) {
             text = indices.group(1);
         }
+        // "3, on units chosen by the architect"
+        text = dimension == Dimension.COUNT ? COUNTED.matcher(text).replaceFirst("$1") : text;
         text = NUMBERED.matcher(AmountWords.of(text, dimension)).replaceFirst("");
         text = dimension == Dimension.LENGTH ? ON_CENTER.matcher(text).replaceFirst("") : text;
         text = MIN_MAX.matcher(text).find() ? ends(text) : text;
