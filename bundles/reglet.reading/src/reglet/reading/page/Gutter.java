@@ -156,12 +156,23 @@ final class Gutter {
         while (last + 1 < lines.size() && !isEnd(lines, last + 1, x) && !isRuled(lines, last + 1, x)) {
             last++;
         }
+        while (last > 0 && last + 1 < lines.size() && areHeads(lines.get(last), x) && (isRuled(lines, last + 1, x) || !startsAt(lines.get(
+            last), x))) {
+            // what heads a table as wide as both columns
+            last--;
+        }
         boolean table = last + 1 < lines.size() && (isAcross(lines.get(last + 1), x) || lines.get(last + 1).cells().size() > 2);
         while (table && last > 0 && isOfOneTable(lines.get(last), lines.get(last + 1))) {
             // rows of the table across both columns whose last cell is a longer text, and its heading
             last--;
         }
         return last;
+    }
+
+    /** Whether a line has short words on both sides. */
+    private static boolean areHeads(Line line, double x) {
+        return line.left() < x - NEAR && line.right() > x && line.cells().size() > 1 && line.cells().stream().allMatch(cell -> cell.text()
+            .length() <= SHORT);
     }
 
     private static boolean isOfOneTable(Line row, Line next) {

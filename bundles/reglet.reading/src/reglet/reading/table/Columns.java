@@ -233,9 +233,17 @@ final class Columns {
         return all;
     }
 
+    private static final Pattern PATTERN = Pattern.compile("(?i)(?:stone )?(?:pattern|texture|collection)s?");
+    private static final Pattern YIELD = Pattern.compile("(?i)\\b(?:coverage|covers|yields?|per bag|bags?)\\b");
+
     private static Optional<Columns> byRows(List<Column> columns, Labels labels) {
         if (columns.stream().filter(column -> HeadWords.AMOUNT.matcher(column.head.text()).matches()).count() > 1) {
             // "SF-25 | self-furring | 2.5 | galvanized | 50" is a row, though some of its words could be names
+            return Optional.empty();
+        }
+        if (columns.stream().anyMatch(column -> PATTERN.matcher(column.head.text()).matches()) && columns.stream().anyMatch(column -> YIELD
+            .matcher(column.head.text()).find())) {
+            // "Pattern | Joint | Area per bag": examples of what a bag is enough for
             return Optional.empty();
         }
         List<Column> all = new ArrayList<>();

@@ -64,6 +64,8 @@ public final class TableReader {
     /** Rows read so far, and how far they are apart at least. */
     private int readRows;
     private double pitch;
+    /** Whether the last row was a line between the rows. */
+    private boolean grouped;
     /** Cells that stand once, at the middle of all rows. */
     private Set<Cell> spanning = Set.of();
     /** Whether the first amount in a row tells of which product it is. */
@@ -222,7 +224,9 @@ public final class TableReader {
         if (table.byRows() && row.cells().size() == 1 && table.all().size() > 2) {
             // "Galvanized, G60" between the rows
             titled.part(layout, Optional.of(row.cells().get(0)));
-            end = Math.max(end, row.y() - end < FURTHER * GROUPED * row.size() ? row.y() : end);
+            // and no paragraph behind it
+            end = !grouped && row.y() - end < FURTHER * GROUPED * row.size() ? Math.max(end, row.y()) : end;
+            grouped = true;
         }
         if (TableStart.isAcross(table, row)) {
             return false;
@@ -233,6 +237,7 @@ public final class TableReader {
         }
         boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
         // a row of a model may say nothing that is asked for, or nothing that can be read
+        grouped &= cells.size() == 1;
         boolean whole = table != null && table.byRows() && cells.size() > 2 && cells.size() == row.cells().size();
         if (used || whole || TableStart.goesOn(table, row, end)) {
             // the heading may stand further off

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
+import reglet.reading.page.Cell;
 import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Sentence;
@@ -65,10 +66,13 @@ final class Told {
         List<About> all = new ArrayList<>();
         Set<String> last = Set.of();
         Set<String> headed = Set.of();
+        // one heading with a model's name may be the sheet's own title, with several each is of its own
+        boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(), named(one.cell().text())))
+            .filter(models -> !models.isEmpty()).distinct().count() > 1;
         for (Sentence sentence : layout.sentences()) {
             Set<String> named = named(sentence.cell().text());
-            if (sentence.before().isBlank() && HEADING.matcher(sentence.cell().text()).matches()) {
-                headed = headed(sentence.cell().text(), named);
+            if (isHeading(layout, sentence)) {
+                headed = parted ? headed(sentence.cell().text(), named) : Set.of();
             }
             boolean told = named.isEmpty() && !headed.isEmpty() || SERIES.matcher(sentence.cell().text()).lookingAt() && !named.isEmpty();
             named = named.isEmpty() ? headed : named;
@@ -78,6 +82,13 @@ final class Told {
             last = about;
         }
         return all;
+    }
+
+    /** Whether a sentence is a heading: a few words on a line of their own, and not above a column. */
+    private static boolean isHeading(Layout layout, Sentence sentence) {
+        Cell cell = sentence.cell();
+        return sentence.before().isBlank() && HEADING.matcher(cell.text()).matches() && layout.lines().stream().anyMatch(line -> line
+            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left());
     }
 
     /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */
