@@ -206,7 +206,8 @@ final class Gutter {
             // what stands below the foot of the column beside it comes after both
             last--;
         }
-        while (last < foot && goesOn(lines, last, x)) {
+        boolean table = !isAlone(lines.get(last), x);
+        while (last < foot && goesOn(lines, last, table, x)) {
             // but for a table's rows, or text, that go on there
             last++;
         }
@@ -223,7 +224,7 @@ final class Gutter {
     }
 
     /** Whether the left column goes on below the foot of the right one: with a row of its table, or with a line of its text. */
-    private static boolean goesOn(List<Line> lines, int last, double x) {
+    private static boolean goesOn(List<Line> lines, int last, boolean table, double x) {
         Line next = lines.get(last + 1);
         int at = last;
         while (at > 0 && !isLeft(lines.get(at), x) && lines.get(at).left() >= x - NEAR) {
@@ -233,7 +234,7 @@ final class Gutter {
         double apart = next.y() - above.y();
         boolean text = isAlone(above, x) && Math.abs(above.left() - next.left()) < NEAR && above.size() == next.size()
             && above.cells().get(0).text().split("\\s+").length >= PROSE && apart < LEADING * next.size();
-        return text || !isAlone(lines.get(last), x) && apart < GOES_ON * above.size();
+        return text || table && apart < GOES_ON * above.size();
     }
 
     /** The last line above the rows of a table as wide as both columns, and above its heading. */

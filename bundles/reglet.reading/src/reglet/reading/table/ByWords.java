@@ -67,7 +67,7 @@ final class ByWords {
         List<Cell> cells = rows.stream().map(row -> row.cells().stream().filter(cell -> columns.of(cell).filter(own -> own == column)
             .isPresent()).findFirst()).flatMap(Optional::stream).toList();
         Optional<Property> property = column.role() == Role.OTHER && cells.size() == rows.size() ? taken.told(cells) : Optional.empty();
-        boolean twice = property.filter(one -> columns.of(Role.PROPERTY).stream().anyMatch(other -> labels.read(other.head().text())
+        boolean twice = property.filter(one -> columns.of(Role.PROPERTY).stream().anyMatch(other -> Columns.label(other, labels)
             .filter(label -> label.properties().contains(one)).isPresent())).isPresent();
         if (property.isEmpty() || twice) {
             return column;

@@ -251,7 +251,9 @@ final class Columns {
         boolean models = columns.stream().anyMatch(column -> column.role == Role.MODEL);
         for (Column column : columns) {
             // beside models a standard heads the column of what it classifies by
-            boolean property = (models ? labels.classified(column.head.text(), List.of()) : labels.read(column.head.text())).isPresent();
+            // a word that names a property beside a value alone may name the models themselves where it stands first: "Profile"
+            boolean property = (models ? labels.classified(column.head.text(), List.of()).or(() -> column == columns.get(0) ? Optional
+                .empty() : labels.nearest(column.head.text())) : labels.read(column.head.text())).isPresent();
             named += property ? 1 : 0;
             all.add(property ? new Column(column.head, Role.PROPERTY) : column.role == Role.MODEL ? column : new Column(column.head,
                 Role.OTHER));
@@ -302,7 +304,8 @@ final class Columns {
                 Label::properties)))).toList();
     }
 
-    private static Optional<Label> label(Column column, Labels labels) {
+    /** What a heading names, also by a name that holds beside a value alone. */
+    static Optional<Label> label(Column column, Labels labels) {
         return labels.read(column.head.text()).or(() -> labels.nearest(column.head.text()));
     }
 

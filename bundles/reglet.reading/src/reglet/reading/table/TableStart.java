@@ -77,7 +77,7 @@ final class TableStart {
 
     /** How much headings say: the properties first, then the units of these. */
     private int says(Optional<Columns> columns) {
-        return columns.map(found -> found.of(Role.PROPERTY)).orElse(List.of()).stream().mapToInt(column -> labels.read(column.head().text())
+        return columns.map(found -> found.of(Role.PROPERTY)).orElse(List.of()).stream().mapToInt(column -> Columns.label(column, labels)
             .map(Label::unit).filter(unit -> !unit.isEmpty()).map(unit -> PROPERTY + 1).orElse(PROPERTY)).sum();
     }
 
@@ -148,7 +148,7 @@ final class TableStart {
         if (first.role() != Role.PROPERTY || !columns.of(Role.MODEL).isEmpty() || columns.of(Role.PROPERTY).size() < 2) {
             return false;
         }
-        List<Property> properties = labels.read(first.head().text()).orElseThrow().properties();
+        List<Property> properties = Columns.label(first, labels).orElseThrow().properties();
         List<String> names = rows.stream().filter(row -> row.y() > at + 1 && row.y() < at + 60 && row.cells().size() > 1).limit(2)
             .map(row -> row.cells().get(0).text()).toList();
         boolean designated = !names.isEmpty() && DESIGNATION.matcher(names.get(0)).matches();

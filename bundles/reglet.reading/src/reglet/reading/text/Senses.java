@@ -38,7 +38,7 @@ final class Senses {
         + "|tool(?:ed|ing)?|work|lay|laid|mix(?:ed|ing)?|set|sticks?|bonds?|adheres?|surfaces?|substrates?)\\b");
     /** "A minimum penetration of 3/4 in.", "maximum joint width 1 in.": the sense before the name. */
     private static final Pattern NAMED = Pattern.compile("(?is).*\\b(?:(min(?:imum|\\.))|(max(?:imum"
-        + "|\\.)|greatest|largest))\\s+(?:\\p{L}[\\p{L}-]*:?\\s+){1,10}?(?:(?:of|is"
+        + "|\\.)|greatest|largest))\\s+(?:\\p{L}[\\p{L}-]*:?\\s+){1,6}?(?:(?:of|is"
         + "|at|must be|shall be)\\s+)?");
 
     /** "Mortar must cover 95 % of the back" is asked at least. */

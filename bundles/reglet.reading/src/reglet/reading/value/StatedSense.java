@@ -22,6 +22,10 @@ final class StatedSense {
             // what may stand so long at most stands so long
             compare = compare.filter(one -> one != Compare.AT_MOST);
         }
+        if (amount && property.type().unit().orElseThrow().dimension() == Dimension.TEMPERATURE) {
+            // "above 90 °F fog the coat" says where a limit lies, and not that it may lie higher
+            compare = compare.filter(one -> !property.label().contains(" above ") || one != Compare.AT_LEAST);
+        }
         if (amount && read.value() instanceof Quantity share && share.dimension() == Dimension.RATIO && share.si() >= 1) {
             // "over 100 % of its back" tells where
             compare = compare.filter(one -> one != Compare.AT_LEAST);
