@@ -261,17 +261,22 @@ public final class TableReader {
         String model = TableStart.isDesignation(first) && AMOUNT.matcher(under).matches() ? first : under;
         boolean any = false;
         String own = TableStart.shortEnough(model);
-        table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst().ifPresent(taken::labelled);
+        Optional<Cell> labelled = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst();
+        labelled.ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
             Cell value = cells.get(column);
             Optional<Label> label = labels.classified(column.head().text(), List.of()).or(() -> labels.nearest(column.head().text()));
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
                 List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
-                Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, spanning
-                    .contains(value) || ALL.matcher(value.text()).find() ? "" : own, Optional.empty(), SURE);
-                value = ALL.matcher(value.text()).find() ? value.part(0, ALL.matcher(value.text()).results().findFirst().orElseThrow()
-                    .start()) : value;
+                Matcher ofAll = ALL.matcher(value.text());
+                boolean all = ofAll.find();
+                boolean whole = all || spanning.contains(value);
+                Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, whole ? "" : own,
+                    Optional.empty(), SURE);
+                value = all ? value.part(0, ofAll.start()) : value;
+                // what holds for all rows is not of the one that it stands in
+                taken.labelled(whole ? column.head() : labelled.orElse(column.head()));
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
             }
