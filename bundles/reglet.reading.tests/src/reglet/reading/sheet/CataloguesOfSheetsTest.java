@@ -164,9 +164,11 @@ class CataloguesOfSheetsTest extends SmallSheets {
     @Test
     void aTableBelowTwoColumnsOfTextIsReadAcrossBoth() throws Exception {
         List<String> page = new ArrayList<>(List.of("text 16b Ledge stone veneer"));
-        String[] left = {"The units are cast in molds that are", "taken from split rock and are made of", "cement, light aggregate and pigments",
+        String[] left = {"The units are cast in molds that are", "taken from split rock and are made of", "cement, light aggregate "
+            + "and pigments",
             "that go through the whole body, so", "that a chipped edge hardly shows up", "on a wall that is seen from some feet."};
-        String[] right = {"Install over two layers of barrier and", "lath with a cured scratch coat, and wet", "the backs of units in hot weather",
+        String[] right = {"Install over two layers of barrier and", "lath with a cured scratch coat, and wet", "the backs of units "
+            + "in hot weather",
             "before they are set in their mortar.", "Remove the laitance of each unit and", "let the wall dry before it is sealed."};
         for (int i = 0; i < left.length; i++) {
             row(page, 100 + 14 * i, "40 " + left[i], "315 " + right[i]);

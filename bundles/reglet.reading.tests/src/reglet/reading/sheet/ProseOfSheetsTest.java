@@ -170,7 +170,8 @@ class ProseOfSheetsTest extends SmallSheets {
 
     @Test
     void anAmountThatIsTakenForOnePropertyIsNoneOfAnother() throws Exception {
-        assertEquals("veneer.face at most 720 in²; veneer.thickness at most 2-5/8 in", read("text 18b Manufactured stone veneer", "at 54 110",
+        assertEquals("veneer.face at most 720 in²; veneer.thickness at most 2-5/8 in", read("text 18b Manufactured stone veneer",
+            "at 54 110",
             "text 9 Units are at most 2-5/8 in. thick and no face is larger than 720 sq in."));
     }
 }

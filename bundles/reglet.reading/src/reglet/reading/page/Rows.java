@@ -152,7 +152,8 @@ public final class Rows {
         Line middle = lines.get(first + 1);
         Line below = lines.get(first + 2);
         double size = row.size();
-        boolean near = gap(first + 1) < WOVEN * size && gap(first + 2) < WOVEN * size && below.size() > ALIKE * size && below.size() < size + 1;
+        boolean near = gap(first + 1) < WOVEN * size && gap(first + 2) < WOVEN * size && below.size() > ALIKE * size
+            && below.size() < size + 1;
         boolean own = near && !(isWhole(row) && isWhole(below)) && middle.cells().stream().allMatch(cell -> under(row, cell) == null
             && under(below, cell) == null) && below.cells().stream().allMatch(cell -> under(row, cell) != null);
         return own ? first + 2 : first;

@@ -29,7 +29,8 @@ final class Settling {
     private static final double BY_METHOD = 0.85;
     private static final double CONTRADICTED = 0.6;
     private static final double NEAR = 0.15;
-    private static final Pattern OF_ONE = Pattern.compile("(?i)\\b(?:individual|single|any (?:one )?|(?:lowest|least|minimum)(?: individual)?) "
+    private static final Pattern OF_ONE = Pattern.compile("(?i)\\b(?:individual|single|any (?:one )?|(?:lowest|least|minimum)(?: "
+        + "individual)?) "
         + "(?:unit|specimen|sample|stone|cube|piece)s?\\b|\\bindividual\\b");
 
     private Settling() {

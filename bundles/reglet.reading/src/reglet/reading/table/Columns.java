@@ -22,6 +22,8 @@ final class Columns {
 
     static final int LONGEST = 45;
     /** "CB 80-15": the designation of a model, and no standard or amount. */
+    private static final Pattern PATTERN = Pattern.compile("(?i)(?:stone )?(?:pattern|texture|collection)s?");
+    private static final Pattern YIELD = Pattern.compile("(?i)\\b(?:coverage|covers|yields?|per bag|bags?)\\b");
     private static final Pattern CODED = Pattern.compile(".*\\b(?:no|number|code|sku)");
     static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
     private static final Pattern WORD = Pattern.compile("\\p{Ll}{2,}");
@@ -232,9 +234,6 @@ final class Columns {
         }
         return all;
     }
-
-    private static final Pattern PATTERN = Pattern.compile("(?i)(?:stone )?(?:pattern|texture|collection)s?");
-    private static final Pattern YIELD = Pattern.compile("(?i)\\b(?:coverage|covers|yields?|per bag|bags?)\\b");
 
     private static Optional<Columns> byRows(List<Column> columns, Labels labels) {
         if (columns.stream().filter(column -> HeadWords.AMOUNT.matcher(column.head.text()).matches()).count() > 1) {

@@ -12,7 +12,8 @@ import reglet.reading.words.UnitSpelling;
 final class HeadWords {
     static final Pattern LABEL = Pattern.compile("(?:(?:physical|typical|technical|performance|material|test|mechanical|key|"
         + "product) )*"
-        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?:(?: and)? (?:(?:test )?(?:method|standard)|units?))?"
+        + "(?:property|characteristic|attribute|parameter|feature|criterion|performance property)(?:(?: and)? (?:(?:test "
+            + ")?(?:method|standard)|units?))?"
         + "|test and (?:method|standard)");
     static final Pattern LABEL_BESIDE_METHOD = Pattern.compile("(?:technical |product |physical |typical |test )?data|test|"
         + "test description|description|title|item|typical property|performance|requirement name|what|what was tested|tested for");
@@ -83,7 +84,8 @@ final class HeadWords {
     /** "Requirement per ASTM C1670". */
     static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN"
         + "|AC)\\s?-?[A-Z]?"
-        + "\\s?\\d[\\d.]*\\S*(?:\\s+(?i:type|class|grade)\\s+\\w+)?$|^(?:ASTM|ANSI|AAMA|ISO|EN|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
+        + "\\s?\\d[\\d.]*\\S*(?:\\s+(?i:type|class|grade)\\s+\\w+)?$|^(?:ASTM|ANSI|AAMA|ISO|EN"
+            + "|AC)\\s?-?[A-Z]?\\s?\\d[\\d.]*\\s+(?=\\p{L})");
 
     static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d+(?:[.,]\\d+)?(?:\\s.*|[%\"].*)?");
 

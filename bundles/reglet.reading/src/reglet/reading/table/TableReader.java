@@ -38,10 +38,12 @@ public final class TableReader {
     private static final double FURTHER = 1.5;
     /** Of the size of the letters: how far a line between the rows is from these. */
     private static final double GROUPED = 2;
-    private static final Pattern TESTED = Pattern.compile("(?is)(?:\\p{L}+ ){0,2}(?:tests?|test results?|results?|test data|testing|tested)\\b.*");
+    private static final Pattern TESTED = Pattern.compile("(?is)(?:\\p{L}+ ){0,2}(?:tests?|test results?|results?|test data|testing"
+        + "|tested)\\b.*");
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     /** "3-1/2 in., all codes": what holds for each row, though it stands in one. */
-    private static final Pattern ALL = Pattern.compile("(?i)[\\s,;(]+(?:for )?all (?:codes|sizes|models|parts|styles|types|items|numbers|rows|profiles)\\)?"
+    private static final Pattern ALL = Pattern.compile("(?i)[\\s,;(]+(?:for )?all (?:codes|sizes|models|parts|styles|types|items"
+        + "|numbers|rows|profiles)\\)?"
         + "\\s*$");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
 
@@ -192,7 +194,8 @@ public final class TableReader {
         group = columns.of(Role.LABEL).stream().limit(1).flatMap(column -> citations.in(column.head().text()).stream()).toList();
         List<Citation> tested = headline.filter(cell -> TESTED.matcher(cell.text()).matches()).map(cell -> citations.in(cell.text()))
             .orElse(List.of());
-        group = group.isEmpty() && tested.size() == 1 && tested.get(0).name().matches("(?:ASTM|ISO|EN|ANSI|AAMA|AATCC|CSA) .*") && !table.byRows() && table.of(Role.METHOD).isEmpty() ? tested : group;
+        group = group.isEmpty() && tested.size() == 1 && tested.get(0).name().matches("(?:ASTM|ISO|EN|ANSI|AAMA|AATCC|CSA) .*")
+            && !table.byRows() && table.of(Role.METHOD).isEmpty() ? tested : group;
     }
 
     /** "Thickness or joint width": what either of two names is of. */
@@ -310,7 +313,8 @@ public final class TableReader {
         group = aged.isPresent() && !citations.in(stem).isEmpty() ? citations.in(stem) : RowMethods.group(labelCell, citations, group);
         Matcher age = AGE.matcher(labelCell.text());
         stem = age.matches() ? age.group(1) : aged.isPresent() ? stem : "";
-        Optional<Label> label = begun(labelCell).or(() -> aged).or(() -> cells.size() < 2 ? Optional.empty() : labels.nearest(labelCell.text())).or(
+        Optional<Label> label = begun(labelCell).or(() -> aged).or(() -> cells.size() < 2 ? Optional.empty()
+            : labels.nearest(labelCell.text())).or(
             () -> labels.classified(labelCell.text(), citations.in(row.text())))
             .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
                 : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));

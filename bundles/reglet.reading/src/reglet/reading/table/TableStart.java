@@ -107,7 +107,8 @@ final class TableStart {
         }
         List<Cell> cells = new ArrayList<>(row.cells());
         for (Cell cell : rows.get(index + 1).cells()) {
-            Optional<Cell> above = row.cells().stream().filter(head -> cell.left() < head.right() && cell.right() > head.left()).findFirst();
+            Optional<Cell> above = row.cells().stream().filter(head -> cell.left() < head.right()
+                && cell.right() > head.left()).findFirst();
             above.ifPresentOrElse(head -> cells.set(cells.indexOf(head), head.with(cell)), () -> cells.add(cell));
         }
         cells.sort(Comparator.comparingDouble(Cell::left));

@@ -38,8 +38,7 @@ public final class Titled {
     }
 
     public Titled(Vocabulary vocabulary, Component component) {
-        component.properties().stream().filter(property -> property.type().kind() == Kind.WORD || property.type().kind() == Kind.FLAG)
-            .forEach(property -> {
+        component.properties().stream().filter(Titled::isTold).forEach(property -> {
             Map<String, String> own = new LinkedHashMap<>();
             boolean flag = property.type().kind() == Kind.FLAG;
             // what a thing has is told by its name, what it lacks by words that say little elsewhere: "none", "open"
@@ -52,6 +51,10 @@ public final class Titled {
             });
             words.put(property, own);
         });
+    }
+
+    private static boolean isTold(Property property) {
+        return property.type().kind() == Kind.WORD || property.type().kind() == Kind.FLAG;
     }
 
     /** A table of models begins, or a part of one, below a title. */

@@ -29,7 +29,8 @@ final class Told {
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
-    private static final String UNITS = "|\\s?(?:[%°\"]|(?:d|days?|h|hours?|weeks?|months?|years?|in|inch(?:es)?|mm|cm|ft|feet|mils?|psi|psf|lbf?|lbs"
+    private static final String UNITS = "|\\s?(?:[%°\"]|(?:d|days?|h|hours?|weeks?|months?|years?|in|inch(?:es)?|mm|cm|ft|feet"
+        + "|mils?|psi|psf|lbf?|lbs"
         + "|perms?|pcf|ga|gauge|degrees?|cycles|minutes?|min|to|or)\\b)";
 
     private final Map<String, String> names = new LinkedHashMap<>();
@@ -67,7 +68,8 @@ final class Told {
         Set<String> last = Set.of();
         Set<String> headed = Set.of();
         // one heading with a model's name may be the sheet's own title, with several each is of its own
-        boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(), named(one.cell().text())))
+        boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(),
+            named(one.cell().text())))
             .filter(models -> !models.isEmpty()).distinct().count() > 1;
         for (Sentence sentence : layout.sentences()) {
             Set<String> named = named(sentence.cell().text());

@@ -23,7 +23,8 @@ final class AmountWords {
     private static final Pattern LAST = Pattern.compile("(?i)(?<=[\\p{L}\"″).])\\s*,?\\s+(?:overall|total|typ\\.?|overlap|in all"
         + "|or so)\\s*$");
     /** "2.5 lb/yd², less paper". */
-    private static final Pattern LESS = Pattern.compile("(?i)\\s*,\\s*(?:less|excl(?:uding|\\.)?|without|not (?:counting|including))\\s+(?:the )?"
+    private static final Pattern LESS = Pattern.compile("(?i)\\s*,\\s*(?:less|excl(?:uding|\\.)?|without|not (?:counting"
+        + "|including))\\s+(?:the )?"
         + "(?:paper|backing|liner|wire|mesh|face|facer|fabric|flange|coating|zinc)s?\\s*$");
     private static final Pattern OF_TIME = Pattern.compile("(?i)(?<=\\b(?:days|months|weeks))\\s+(?:of |to |in )?(?:outdoor |direct )?"
         + "(?:uv|weather|sun|sunlight|exposure)\\b[^\\d(]*$");

@@ -48,7 +48,8 @@ public final class Labels {
     /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
     private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
-    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]| [a-e](?=,)|\\s?\\([1-9a-f]\\)|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
+    private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]| [a-e](?=,)|\\s?\\([1-9a-f]\\)"
+        + "|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
         + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
@@ -212,7 +213,8 @@ public final class Labels {
         }
         List<Citation> methods = citations.in(written);
         String cleaned = ThermalResistance.withoutUnit(Citations.without(written, methods)).replaceAll("^[\\s•·▪■*-]+", "")
-            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll})|[A-F]\\s[–—-](?=\\s\\p{L}))\\s+", "").replaceAll("[:=\\s]+$", "")
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll})|[A-F]\\s[–—-](?=\\s\\p{L}))\\s+",
+                "").replaceAll("[:=\\s]+$", "")
             .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
         cleaned = SHARE_OF.matcher(UNIT_SENSE.matcher(cleaned).replaceFirst("$1, $2")).replaceFirst("$1, %");
         // "Weight, lb/yd² (kg/m²)"

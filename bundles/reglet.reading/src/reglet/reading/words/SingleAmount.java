@@ -27,9 +27,11 @@ final class SingleAmount {
     private static final String ABOUT = "approximately|approx\\.?|about|nominal|nom\\.?|typical|average|avg\\.?|mean|~|≈|±|level|=";
     static final Pattern BEFORE = Pattern.compile("^(?:(" + LEAST + ")|(" + MOST + ")|(" + ABOUT + "))\\s*",
         Pattern.CASE_INSENSITIVE);
-    static final Pattern AFTER = Pattern.compile("[\\s,;]*(?:(?:\\(\\s*)?(minimum|min\\.?|or more|or greater|or better|or longer|or later|or thicker|or deeper|or wider|or heavier|and "
+    static final Pattern AFTER = Pattern.compile("[\\s,;]*(?:(?:\\(\\s*)?(minimum|min\\.?|or more|or greater|or better|or longer|or "
+        + "later|or thicker|or deeper|or wider|or heavier|and "
         + "above|and up|and over|or above|or over|and rising|or higher|and higher|and warmer|or warmer|as a minimum|at (?:the )?least)|"
-        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below|or under|or lower|or fewer|or sooner|or thinner|or lighter|as a maximum|at (?:the )?most)|"
+        + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below|or under|or lower|or fewer|or sooner|or thinner|or lighter|as a "
+            + "maximum|at (?:the )?most)|"
         + "(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
             + "long|high|deep|dia\\.?|diameter|dry|cured|clear|throughout|all|by (?:mass|weight)))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);

@@ -20,6 +20,9 @@ import reglet.reading.words.Reading.Read;
 /** Reads what a sheet writes for a property that is told in words: one of a list, a step of a scale, several, or yes and no. */
 final class WordReader {
     /** "No staining" answers another question than "no", so what follows has to be set apart. */
+    private static final Pattern COLOURS = Pattern.compile("(?i),\\s*(?:[\\p{L} ]+,\\s*)*(?:black|white|gr[ae]y|buff|brown|tan"
+        + "|beige|bronze|clay|sand"
+        + "|natural|red|green|blue|cream|ivory|charcoal|limestone|almond)(?:\\s*,\\s*\\p{L}+)*\\s+or\\s+\\p{L}+\\s*$");
     private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
         + "|included|provided|required|necessary|present|x|●|✓|✔)(?:\\s*[,"
         + ";.(–-].*)?\\s*", Pattern.DOTALL);
@@ -57,9 +60,6 @@ final class WordReader {
         this.vocabulary = vocabulary;
         this.component = component;
     }
-
-    private static final Pattern COLOURS = Pattern.compile("(?i),\\s*(?:[\\p{L} ]+,\\s*)*(?:black|white|gr[ae]y|buff|brown|tan|beige|bronze|clay|sand"
-        + "|natural|red|green|blue|cream|ivory|charcoal|limestone|almond)(?:\\s*,\\s*\\p{L}+)*\\s+or\\s+\\p{L}+\\s*$");
 
     Optional<Read> read(Property property, String text) {
         return switch (property.type().kind()) {
@@ -175,7 +175,8 @@ final class WordReader {
         // "cast stone, buff or gray" leaves open no more than its colour
         String head = text.contains(", ") ? " " + Plain.of(text.substring(0, text.indexOf(", "))) + " " : plain;
         boolean coloured = head.contains(spelling) && !head.contains(" or ") && COLOURS.matcher(text).find();
-        boolean either = plain.contains(" or ") && !coloured && !spelling.contains(" or ") && !plain.matches(".* or (?:better|greater|equal|more) ");
+        boolean either = plain.contains(" or ") && !coloured && !spelling.contains(" or ") && !plain.matches(".* or (?:better"
+            + "|greater|equal|more) ");
         if (best.isEmpty() || two || either || plain.matches(".* (?:not|non|without|un) (?:(?:usually|normally|generally|often) )?"
             + Pattern.quote(spelling.strip()) + " .*")) {
             return Optional.empty();

@@ -182,7 +182,8 @@ final class WrittenAmount {
     private static String ends(String text) {
         Matcher ends = ENDS.matcher(text);
         Matcher limits = LIMITS.matcher(text);
-        return ends.matches() ? ends.group(1) + " to " + ends.group(2) : limits.matches() ? limits.group(1) + " to " + limits.group(2) : text;
+        return ends.matches() ? ends.group(1) + " to " + ends.group(2) : limits.matches() ? limits.group(1) + " to " + limits.group(2)
+            : text;
     }
 
     /** A value in one unit and, in parentheses or after a stroke, in another. */
