@@ -241,7 +241,8 @@ public final class TableReader {
         boolean used = table.byRows() ? byRows(row, cells) : byColumns(row, cells);
         // a row of a model may say nothing that is asked for, or nothing that can be read
         grouped &= cells.size() == 1;
-        boolean whole = table != null && table.byRows() && cells.size() > 2 && cells.size() == row.cells().size();
+        boolean whole = table != null && table.byRows() && !table.of(Role.MODEL).isEmpty() && cells.size() > 2
+            && cells.size() == row.cells().size();
         if (used || whole || TableStart.goesOn(table, row, end)) {
             // the heading may stand further off
             pitch = readRows++ == 0 ? Double.POSITIVE_INFINITY : Math.min(pitch, row.y() - end);
