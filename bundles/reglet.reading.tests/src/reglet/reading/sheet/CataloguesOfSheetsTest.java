@@ -60,7 +60,7 @@ class CataloguesOfSheetsTest extends SmallSheets {
     }
 
     @Test
-    void whatFollowsALetterFractionIsReadApart() throws Exception {
+    void aShareLargerThanTheJointIsTheOversize() throws Exception {
         assertEquals("25 to 33%", said(readingOf("backer_rod", "text 18b Joint rods", "at 54 110", "table ruled 18 180,120",
             "| Property | Value", "| Structure | closed cell", "| Size over joint width | 25-33 % larger"), "backer_rod.oversize"));
     }
@@ -178,5 +178,19 @@ class CataloguesOfSheetsTest extends SmallSheets {
         SheetReading reading = readingOf("veneer", page.toArray(String[]::new));
         assertEquals("3850 psi by ASTM C39", said(reading, "veneer.strength"));
         assertEquals("12.4% by ASTM C140", said(reading, "veneer.absorption"));
+    }
+
+    @Test
+    void aFractionOfSmallFiguresRightBehindAWordIsAnAmount() throws Exception {
+        assertEquals("1/4 in", said(sentence("lath", "Crimps in the cross wires hold the mesh^(1)/4 inch (6.4 mm) off the backing."),
+            "lath.furring"));
+    }
+
+    @Test
+    void aMarkOnTheSecondLineOfAHeadingNamesTheStandardOfItsColumn() throws Exception {
+        SheetReading reading = readingOf("mat", "text 18b Corrugated drainage sheet", "at 54 110", "table ruled 30 80,110,110,80",
+            "| Type | Thickness / in. | Compressive / strength, psf^(1) | Weight / lb", "| CS-5 | 3/16 | 9,100 | 12",
+            "| CS-10 | 3/8 | 7,400 | 15", "text 8 ^(1) ASTM D1621 at 10% deformation.");
+        assertEquals("7400 psf of CS-10 by ASTM D1621; 9100 psf of CS-5 by ASTM D1621", said(reading, "mat.compressive"));
     }
 }

@@ -17,6 +17,7 @@ final class Aligned {
     private static final int ROWS = 7;
     private static final int LEAST_CELLS = 3;
     private static final int LEAST_ROWS = 2;
+    /** Rows in which a word begins at the place. */
     private static final int LEAST_WORDS = 3;
     /** Of the letters' size: wider than a blank between the words of a cell. */
     private static final double BLANK = 0.31;

@@ -21,9 +21,11 @@ final class Columns {
     enum Role { LABEL, VALUE, METHOD, REQUIRED, UNIT, MODEL, PROPERTY, OTHER }
 
     static final int LONGEST = 45;
-    /** "CB 80-15": the designation of a model, and no standard or amount. */
+    /** Heads the looks of stones. */
     private static final Pattern PATTERN = Pattern.compile("(?i)(?:stone )?(?:pattern|texture|collection)s?");
+    /** Heads what a bag is enough for. */
     private static final Pattern YIELD = Pattern.compile("(?i)\\b(?:coverage|covers|yields?|per bag|bags?)\\b");
+    /** "CB 80-15": the designation of a model, and no standard or amount. */
     private static final Pattern CODED = Pattern.compile(".*\\b(?:no|number|code|sku)");
     static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
     private static final Pattern WORD = Pattern.compile("\\p{Ll}{2,}");

@@ -38,6 +38,7 @@ public final class TableReader {
     private static final double FURTHER = 1.5;
     /** Of the size of the letters: how far a line between the rows is from these. */
     private static final double GROUPED = 2;
+    /** A title that heads results. */
     private static final Pattern TESTED = Pattern.compile("(?is)(?:\\p{L}+ ){0,2}(?:tests?|test results?|results?|test data|testing"
         + "|tested)\\b.*");
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
@@ -46,7 +47,7 @@ public final class TableReader {
         + "|numbers|rows|profiles)\\)?"
         + "\\s*$");
     private static final Pattern AMOUNT = Pattern.compile("(?s)[≥≤<>±]?\\s*[-−]?\\.?\\d.*");
-
+    /** "Shear bond, 7 days". */
     private static final Pattern AGE = Pattern.compile("(?is)(.*\\p{L}.*?)[\\s,(]+\\d+[- ]?(?:d|days?|h|hours?|weeks?|months?)\\)?\\s*");
 
     private final Labels labels;

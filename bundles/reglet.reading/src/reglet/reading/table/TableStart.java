@@ -26,6 +26,7 @@ import reglet.reading.words.UnitSpelling;
 final class TableStart {
     private static final int LONGEST_MODEL = 45;
     private static final int LONGEST_HEADLINE = 100;
+    /** Rows of which one cell can be the middle. */
     private static final int LEAST_SPANNED = 3;
     /** "3-1/2 in." above "all codes". */
     private static final Pattern ALL = Pattern.compile("(?i)\\W*(?:for )?all(?: \\p{L}+)?\\W*");

@@ -24,6 +24,7 @@ import reglet.reading.words.Vocabulary;
  */
 public final class Titled {
     private static final double SHARE = 0.85;
+    /** Letters of a title at most, and of a word that says yes at least. */
     private static final int LONGEST = 90;
     private static final int SHORTEST = 5;
 

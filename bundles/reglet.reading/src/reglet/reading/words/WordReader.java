@@ -19,10 +19,11 @@ import reglet.reading.words.Reading.Read;
 
 /** Reads what a sheet writes for a property that is told in words: one of a list, a step of a scale, several, or yes and no. */
 final class WordReader {
-    /** "No staining" answers another question than "no", so what follows has to be set apart. */
+    /** "Cast stone, buff or gray": a choice of colours behind what a thing is. */
     private static final Pattern COLOURS = Pattern.compile("(?i),\\s*(?:[\\p{L} ]+,\\s*)*(?:black|white|gr[ae]y|buff|brown|tan"
         + "|beige|bronze|clay|sand"
         + "|natural|red|green|blue|cream|ivory|charcoal|limestone|almond)(?:\\s*,\\s*\\p{L}+)*\\s+or\\s+\\p{L}+\\s*$");
+    /** "No staining" answers another question than "no", so what follows has to be set apart. */
     private static final Pattern YES = Pattern.compile("(?i)\\s*(?:yes|y|pass|passes|passed|(?:pass|passes|passed) \\d+ cycles"
         + "|included|provided|required|necessary|present|x|●|✓|✔)(?:\\s*[,"
         + ";.(–-].*)?\\s*", Pattern.DOTALL);

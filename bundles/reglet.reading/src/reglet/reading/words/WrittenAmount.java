@@ -36,8 +36,9 @@ final class WrittenAmount {
     /** "93.1 %, 94.4 %, 92.8 %; average 93.4 %". */
     private static final Pattern MEAN_LAST = Pattern.compile("\\d[^;]*\\d[^;]*[;,]\\s*(?:average|avg\\.?|mean)\\s*(?:of\\s*)?(\\d[^;]*)",
         Pattern.CASE_INSENSITIVE);
-    /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
+    /** "3, on units chosen by the architect": a number and a remark. */
     private static final Pattern COUNTED = Pattern.compile("^(\\d{1,3}),\\s+(?:on|at|of|in|per|by|each|one)\\s.*$");
+    /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
     private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
     /** "+5 °C min. / +40 °C max." */
     private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*,?\\s*\\bmin(?:imum|\\.)?\\s*(?:[/,;]|\\bto\\b)\\s*"
