@@ -165,7 +165,8 @@ public final class TableReader {
         boolean within = table != null && row.cells().size() == table.all().size();
         boolean goesOn = TableStart.goesOn(table, row, end);
         // words that name properties may stand below models: "Profile | Self-furring, dimpled | Flat, not self-furring"
-        return uses.heading(rows, index).or(() -> Columns.heading(row, labels).filter(columns -> !(goesOn && columns.byRows())))
+        boolean result = within && TableStart.isResult(table, row, citations);
+        return uses.heading(rows, index).or(() -> Columns.heading(row, labels).filter(columns -> !((goesOn || result) && columns.byRows())))
             .or(() -> goesOn ? Optional.empty() : ModelHeads.of(rows, index, labels)).or(() -> within || goesOn ? Optional.empty()
                 : ByContent.of(rows, index, labels, citations));
     }

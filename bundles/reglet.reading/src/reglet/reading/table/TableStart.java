@@ -208,6 +208,13 @@ final class TableStart {
         return standards > 0 && citing < Math.max(2, models - 1);
     }
 
+    /** Whether a row stands in the columns of a table of results, a standard in that of methods: "Grade | NS | ASTM C920". */
+    static boolean isResult(Columns table, Line row, Citations citations) {
+        List<Column> stood = row.cells().stream().map(table::of).flatMap(Optional::stream).distinct().toList();
+        return !table.byRows() && stood.size() == row.cells().size() && row.cells().stream().anyMatch(cell -> table.of(cell)
+            .filter(column -> column.role() == Role.METHOD).isPresent() && Citations.isAlone(cell.text(), citations.in(cell.text())));
+    }
+
     /** Whether a row is a line of text across several columns, each of which says something else: no value of any. */
     static boolean isAcross(Columns table, Line row) {
         return table.byRows() && row.cells().size() == 1 && table.all().stream().filter(column -> column.head().left() < row.right()
