@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -90,13 +91,19 @@ public final class SheetReader {
         Map<Component, Double> kinds = new HashMap<>();
         Titles.kinds(layouts).forEach(words -> naming.kinds(words).forEach((component, share) -> kinds.merge(component, share, Math::max)));
         String text = Plain.of(text());
-        List<Component> tried = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
-        // each component reads for itself, and what they share is safe for several threads
-        List<ValueReader> all = tried.parallelStream().map(component -> new ValueReader(vocabulary, component, citations, sections, bounds,
-            footnotes, models, naming, cues).read(layouts)).toList();
-        for (int i = 0; i < tried.size(); i++) {
-            Component component = tried.get(i);
-            ValueReader reader = all.get(i);
+        List<Component> asks = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
+        Function<List<Component>, Map<Component, ValueReader>> reading = tried -> tried.parallelStream().collect(Collectors.toConcurrentMap(
+            component -> component, component -> new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, models,
+                naming, cues).read(layouts)));
+        List<Component> called = asks.stream().filter(component -> subject.containsKey(component) || product.containsKey(component)
+            || kinds.containsKey(component) || named(component, title) + named(component, text) > 0).toList();
+        // a sheet hardly ever leaves out what its product is: the others are read only where nothing much is said of those it calls by name
+        Map<Component, ValueReader> all = new HashMap<>(reading.apply(called));
+        if (all.values().stream().noneMatch(reader -> properties(reader).size() >= MANY)) {
+            all.putAll(reading.apply(asks.stream().filter(component -> !all.containsKey(component)).toList()));
+        }
+        for (Component component : asks.stream().filter(all::containsKey).toList()) {
+            ValueReader reader = all.get(component);
             readers.put(component, reader);
             int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
                 .map(found -> found.value().property()).distinct().count();
