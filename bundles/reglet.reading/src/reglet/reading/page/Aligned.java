@@ -38,7 +38,7 @@ final class Aligned {
         if (line.cells().size() < LEAST_CELLS) {
             return line;
         }
-        List<Line> near = lines.subList(Math.max(0, index - ROWS), Math.min(lines.size(), index + ROWS + 1)).stream()
+        List<Line> near = lines.subList(begin(lines, index), end(lines, index)).stream()
             .filter(other -> other.cells().size() >= LEAST_CELLS && other != line).toList();
         List<Line> fuller = near.stream().filter(other -> other.cells().size() > line.cells().size()).toList();
         for (int i = 0; i < line.cells().size() && near.size() >= LEAST_ROWS; i++) {
@@ -54,6 +54,27 @@ final class Aligned {
             }
         }
         return line;
+    }
+
+    private static int begin(List<Line> lines, int index) {
+        int begin = index;
+        while (begin > 0 && index - begin < ROWS && !isTitle(lines.get(begin - 1))) {
+            begin--;
+        }
+        return begin;
+    }
+
+    private static int end(List<Line> lines, int index) {
+        int end = index + 1;
+        while (end < lines.size() && end - index <= ROWS && !isTitle(lines.get(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    /** A bold line by itself: what stands beyond it is another table. */
+    private static boolean isTitle(Line line) {
+        return line.cells().size() == 1 && line.cells().get(0).bold();
     }
 
     /** The piece of a cell that begins where a word begins in most rows, and where cells begin in some; across which no word stands. */

@@ -185,7 +185,7 @@ public final class Layout {
             line.sort(Comparator.comparingDouble(Piece::x));
             lines.add(line(line));
         }
-        List<Line> apart = Gutter.apart(Sidebar.apart(Aligned.apart(List.copyOf(lines))), level);
+        List<Line> apart = Gutter.apart(Sidebar.apart(Aligned.apart(List.copyOf(lines))), Rules.joined(level));
         lines.clear();
         lines.addAll(apart);
     }

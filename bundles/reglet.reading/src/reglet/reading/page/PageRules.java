@@ -1,6 +1,8 @@
 package reglet.reading.page;
 
+import java.awt.geom.GeneralPath;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +23,9 @@ final class PageRules extends PDFGraphicsStreamEngine {
 
     private final List<Rule> rules = new ArrayList<>();
     private final List<Rule> path = new ArrayList<>();
+    /** The path on the page's own space: what fills it is seen within what it was clipped to. */
+    private final GeneralPath outline = new GeneralPath();
+    private boolean clipping;
     private final PDRectangle crop;
     private Point2D start = new Point2D.Float();
     private Point2D at = new Point2D.Float();
@@ -48,12 +53,18 @@ final class PageRules extends PDFGraphicsStreamEngine {
         side(p1, p2);
         side(p2, p3);
         side(p3, p0);
+        outline.moveTo(p0.getX(), p0.getY());
+        outline.lineTo(p1.getX(), p1.getY());
+        outline.lineTo(p2.getX(), p2.getY());
+        outline.lineTo(p3.getX(), p3.getY());
+        outline.closePath();
     }
 
     @Override
     public void moveTo(float x, float y) {
         start = new Point2D.Float(x, y);
         at = start;
+        outline.moveTo(x, y);
     }
 
     @Override
@@ -61,11 +72,13 @@ final class PageRules extends PDFGraphicsStreamEngine {
         Point2D to = new Point2D.Float(x, y);
         side(at, to);
         at = to;
+        outline.lineTo(x, y);
     }
 
     @Override
     public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
         at = new Point2D.Float(x3, y3);
+        outline.curveTo(x1, y1, x2, y2, x3, y3);
     }
 
     @Override
@@ -108,12 +121,36 @@ final class PageRules extends PDFGraphicsStreamEngine {
                 rules.add(side);
             }
         }
+        ended();
+    }
+
+    /** A band of color may be drawn as a far larger area that is clipped to it. */
+    private void filled() {
+        Rectangle2D whole = outline.getBounds2D();
+        Rectangle2D clip = getGraphicsState().getCurrentClippingPath().getBounds2D();
+        Rectangle2D seen = whole.createIntersection(clip);
+        if (!seen.isEmpty() && (seen.getWidth() < whole.getWidth() - STRAIGHT || seen.getHeight() < whole.getHeight() - STRAIGHT)) {
+            path.clear();
+            side(new Point2D.Double(seen.getMinX(), seen.getMinY()), new Point2D.Double(seen.getMaxX(), seen.getMinY()));
+            side(new Point2D.Double(seen.getMinX(), seen.getMaxY()), new Point2D.Double(seen.getMaxX(), seen.getMaxY()));
+            side(new Point2D.Double(seen.getMinX(), seen.getMinY()), new Point2D.Double(seen.getMinX(), seen.getMaxY()));
+            side(new Point2D.Double(seen.getMaxX(), seen.getMinY()), new Point2D.Double(seen.getMaxX(), seen.getMaxY()));
+        }
+        drawn();
+    }
+
+    private void ended() {
         path.clear();
+        outline.reset();
+        clipping = false;
     }
 
     @Override
     public void endPath() {
-        path.clear();
+        if (clipping) {
+            getGraphicsState().intersectClippingPath(outline);
+        }
+        ended();
     }
 
     @Override
@@ -123,7 +160,7 @@ final class PageRules extends PDFGraphicsStreamEngine {
 
     @Override
     public void fillPath(int windingRule) {
-        drawn();
+        filled();
     }
 
     @Override
@@ -138,7 +175,8 @@ final class PageRules extends PDFGraphicsStreamEngine {
 
     @Override
     public void clip(int windingRule) {
-        // what is cut away is read all the same
+        // text that is cut away is read all the same
+        clipping = true;
     }
 
     @Override

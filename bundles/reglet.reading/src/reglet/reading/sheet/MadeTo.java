@@ -27,7 +27,7 @@ final class MadeTo {
     private static final Pattern HEAD = Pattern.compile("(?i)\\W*(?:(?:\\w+ )?(?:standards?|specifications?|spec\\.?|norm)|(?:made|manufactured"
         + "|conforms?|complies) (?:to|with)|compliance|conformance|conformity)(?: (?:met|no\\.?))?\\W*");
     private static final Pattern SAID = Pattern.compile("(?is).*\\b(?:made|manufactured|produced|formed|rolled|conform(?:s|ing)?|compl(?:y"
-        + "|ies|ying)|meets?|meeting)\\b[^.;]{0,60}");
+        + "|ies|ying)|meets?|meeting)\\b(?!.*\\bdimensions? of\\b)[^.;]{0,60}");
     /** How far a column runs from a cell at most, up and down, in heights of the text. */
     private static final double TALL = 40;
 

@@ -182,6 +182,10 @@ public final class SheetReader {
             headed.stream().filter(model -> names(product, model)).forEach(models::add);
         }
         List<String> own = models.stream().filter(model -> names(models.size() == 1 ? title : product, model)).toList();
+        if (own.size() == 1 && models.size() > 1 && areApart(found, own.get(0))) {
+            // "Oxbow Ledge" above results that hold for each of its profiles
+            return found.stream().map(one -> one.model().equals(own.get(0)) ? one.of("") : one).toList();
+        }
         boolean told = found.stream().filter(one -> one.model().isEmpty() && one.confidence() >= Taken.LEAST_CONFIDENCE)
             .map(one -> one.value().property()).distinct().count() >= BESIDE_MODELS;
         // a sheet that bears the very name of one of them is its own
@@ -193,6 +197,15 @@ public final class SheetReader {
         }
         return found.stream().map(one -> one.model().isEmpty() ? one : one.model().equals(own.get(0)) ? one.of("")
             : one.with(Math.min(one.confidence(), ANOTHERS), "It is of another product than the sheet's own.")).toList();
+    }
+
+    /** Whether nothing that is told of one model is told of any other too. */
+    private static boolean areApart(List<Found> found, String model) {
+        Set<String> own = new LinkedHashSet<>();
+        Set<String> others = new LinkedHashSet<>();
+        found.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE && !one.model().isEmpty()).forEach(one -> (one.model()
+            .equals(model) ? own : others).add(one.value().property()));
+        return !own.isEmpty() && !others.isEmpty() && own.stream().noneMatch(others::contains);
     }
 
     private static boolean names(String title, String model) {

@@ -49,7 +49,7 @@ final class HeadWords {
     /** "Result, avg. of five": behind a word for results and a comma how they are meant. */
     private static final Pattern REMARK = Pattern.compile("(?:(?:avg|average|mean|typical|typ|minimum|maximum|of|\\d+"
         + "|two|three|five|six|ten|unit"
-        + "|specimen|sample|test|dry|cured|day|d|lot|laboratory|lab) ?)+");
+        + "|specimen|sample|test|dry|cured|°|%|f|c|rh|humidity|at|day|d|lot|laboratory|lab) ?)+");
     /** "C920 limit", "A118.15 requirement". */
     private static final Pattern OF_STANDARD = Pattern.compile("[a-z]{1,2} ?\\d{2,4}\\S*(?: \\d+)*"
         + " (?:requirement|limit|minimum|maximum|spec|criteria|value required)");
@@ -80,6 +80,11 @@ final class HeadWords {
     static final Pattern KIND = Pattern.compile("size|nominal|nominal size|grade|format|profile|variant|block|panel|bead"
         + "|piece|stud|rod|tape|mat|lath|board"
         + "|sheet|screw|nail|fastener|roll|strip");
+
+    /** Heads what was tested one by one, of which no row is a model. */
+    static final Pattern SPECIMEN = Pattern.compile("(?:test )?(?:specimen|sample|trial|replicate)(?: (?:no|number|id|mark))?|unit (?:no|number|id)");
+    /** Of specimens what holds for all of them. */
+    static final Pattern MEAN = Pattern.compile("(?:the )?(?:average|avg|mean)(?: (?:of|value|result)(?: .*)?)?");
 
     /** "Requirement per ASTM C1670". */
     static final Pattern CITED = Pattern.compile("(?<=\\S)\\s+(?:(?:per|to|of|by|under|in)\\s+)?(?:ASTM|ANSI|AAMA|ISO|EN"

@@ -1,6 +1,7 @@
 package reglet.reading.table;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,8 @@ public final class ModelNames {
 
     public static Models of(List<Layout> layouts) {
         Models models = new Models();
+        List<String> cells = layouts.stream().flatMap(layout -> layout.lines().stream()).flatMap(line -> line.cells().stream()).map(cell ->
+            cell.text().replaceAll("\\s+", " ").strip()).toList();
         List<ModelLists> lists = new ArrayList<>();
         for (Layout layout : layouts) {
             List<Line> rows = Rows.of(layout);
@@ -36,7 +39,7 @@ public final class ModelNames {
                 List<Cell> heads = heading.cells().size() < 2 ? List.of() : heading.cells().stream().filter(cell -> HeadWords.MODEL
                     .matcher(HeadWords.plain(cell)).matches()).toList();
                 if (!heads.isEmpty() && heads.size() < 3) {
-                    named(models, heads, rows.subList(i + 1, rows.size()), heading);
+                    named(models, heads, rows.subList(i + 1, rows.size()), heading, cells);
                 }
             }
         }
@@ -44,7 +47,7 @@ public final class ModelNames {
         return models;
     }
 
-    private static void named(Models models, List<Cell> heads, List<Line> below, Line heading) {
+    private static void named(Models models, List<Cell> heads, List<Line> below, Line heading, List<String> cells) {
         List<List<String>> names = new ArrayList<>();
         double last = heading.y();
         for (Line row : below) {
@@ -70,7 +73,9 @@ public final class ModelNames {
         if (!each || !named) {
             return;
         }
-        boolean ordered = first.stream().allMatch(name -> ORDER.matcher(name).matches());
+        // a stock number is another name of what other tables call by its name
+        boolean ordered = first.stream().allMatch(name -> ORDER.matcher(name).matches()) || first.stream().allMatch(name -> Collections
+            .frequency(cells, name) == 1) && second.stream().allMatch(name -> Collections.frequency(cells, name) > 1);
         for (int i = 0; i < first.size(); i++) {
             models.alias(ordered ? first.get(i) : second.get(i), ordered ? second.get(i) : first.get(i));
         }

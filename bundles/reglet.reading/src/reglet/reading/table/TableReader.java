@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
+import reglet.model.Dimension;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -260,13 +261,17 @@ public final class TableReader {
     }
 
     private boolean byRows(Line row, Map<Column, Cell> cells) {
+        boolean specimens = HeadWords.SPECIMEN.matcher(HeadWords.plain(table.all().get(0).head())).matches();
+        if (specimens && !HeadWords.MEAN.matcher(Plain.of(row.cells().get(0).text())).matches()) {
+            return true;
+        }
         String under = (keyed ? table.all().stream().limit(1) : table.of(Role.MODEL).stream()).map(cells::get)
             .filter(cell -> cell != null).map(Cell::text).findFirst().orElse("");
         // a gauge or size below a heading that was set over two columns is no model where a designation stands before it
         String first = row.cells().get(0).text();
         String model = TableStart.isDesignation(first) && AMOUNT.matcher(under).matches() ? first : under;
         boolean any = false;
-        String own = TableStart.shortEnough(model);
+        String own = specimens ? "" : TableStart.shortEnough(model);
         Optional<Cell> labelled = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst();
         labelled.ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
@@ -283,6 +288,9 @@ public final class TableReader {
                 value = all ? value.part(0, ofAll.start()) : value;
                 // what holds for all rows is not of the one that it stands in
                 taken.labelled(whole ? column.head() : labelled.orElse(column.head()));
+                if (TableStart.isDesignation(own) && isLength(label.get())) {
+                    taken.sized();
+                }
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
             }
@@ -298,6 +306,11 @@ public final class TableReader {
             titled.model(TableStart.shortEnough(model));
         }
         return any;
+    }
+
+    private static boolean isLength(Label label) {
+        return label.properties().stream().allMatch(property -> property.type().unit().filter(unit -> unit.dimension() == Dimension.LENGTH)
+            .isPresent());
     }
 
     private boolean byColumns(Line row, Map<Column, Cell> cells) {

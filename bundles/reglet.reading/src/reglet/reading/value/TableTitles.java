@@ -14,10 +14,9 @@ import reglet.reading.words.Plain;
 /** The titles above tables, which name models where several tables state the same property. */
 final class TableTitles {
     /** Heads a table of whatever product. */
-    private static final Pattern GENERAL = Pattern.compile("(?:(?:typical|physical|technical|test|lab|laboratory|performance|product"
-        + "|material|general|key"
-        + "|mechanical|performance|tested|nominal|and|of) )*(?:data|property|result|value|characteristic|performance|test|information"
-        + "|specification|test result)(?: \\d+)?");
+    private static final Pattern GENERAL = Pattern.compile("(?:table \\w+ )?(?:(?:typical|physical|technical|test|lab|laboratory"
+        + "|performance|product|material|general|key|mechanical|performance|tested|nominal|and|of|summary|result|by) )*(?:data|property"
+        + "|result|value|characteristic|performance|test|information|specification|test result|specimen|sample)(?: \\d+)?");
 
     private final Map<Found, String> titles = new IdentityHashMap<>();
     private final Models models;

@@ -121,6 +121,11 @@ public final class Taken {
         elsewhere = topics.elsewhere(label, false) || others;
     }
 
+    /** The size of a model that is taken down next may well stand under "Packaging". */
+    public void sized() {
+        elsewhere = others;
+    }
+
     /** The sentence whose values are taken down next. */
     public void running(Cell sentence) {
         labelled = sentence;
