@@ -178,6 +178,10 @@ public final class Rows {
         if (row.cells().size() == 1 && (headsText(row.cells().get(0), next) || next.cells().size() > 1 && isSentence(row.text()))) {
             return false;
         }
+        if (next.cells().size() > row.cells().size() && next.cells().stream().allMatch(cell -> UnitSpelling.isUnit(cell.text()))) {
+            // units of columns, ruled off below what heads two of them
+            return !isWhole(row);
+        }
         for (Cell cell : next.cells()) {
             if (layout.ruledBetween(last - 0.1 * row.size(), next.y() - 0.5 * next.size(), cell.middle())) {
                 return false;
