@@ -19,6 +19,8 @@ final class Aligned {
     private static final int LEAST_ROWS = 2;
     /** Rows in which a word begins at the place. */
     private static final int LEAST_WORDS = 3;
+    /** Letters of two headings: "Code Finish". */
+    private static final int SHORT = 20;
     /** Of the letters' size: wider than a blank between the words of a cell. */
     private static final double BLANK = 0.31;
 
@@ -86,7 +88,7 @@ final class Aligned {
             long words = rows.stream().filter(row -> pieces(row).anyMatch(piece -> Math.abs(piece.x() - x) < NEAR)).count();
             boolean crossed = rows.stream().anyMatch(row -> pieces(row).anyMatch(piece -> piece.x() < x - NEAR && piece.end() > x));
             boolean wide = x - cell.pieces().get(i - 1).end() > BLANK * cell.size();
-            if (cells >= LEAST_ROWS && words >= LEAST_WORDS && words * 2 > rows.size() && !crossed && wide) {
+            if (cells >= LEAST_ROWS && (words >= LEAST_WORDS || words == rows.size() && cell.text().length() < SHORT) && words * 2 > rows.size() && !crossed && wide) {
                 return Optional.of(i);
             }
         }

@@ -32,8 +32,8 @@ final class Reported {
         + "(?:evaluation|code|listing|research|compliance) report\\s*");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
-    /** "IBC and IRC 2018, 2021". */
-    private static final Pattern CODES = Pattern.compile("\\b(?:IBC|IRC)\\s+(20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*20\\d\\d)*)");
+    /** "IBC and IRC 2018, 2021", "editions 2018 and 2021 of the IBC". */
+    private static final Pattern CODES = Pattern.compile("\\b(?:IBC|IRC|editions?)\\s+(20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*20\\d\\d)*)");
     private static final String MONTH = "(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*\\.?";
     private static final Pattern ENDS = Pattern.compile("(?i)(?:expires?|expiration|runs? (?:to|until|through)"
         + "|valid (?:until|through|to)|renewal|subject to renewal|in force (?:until"

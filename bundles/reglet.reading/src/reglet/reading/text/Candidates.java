@@ -58,6 +58,9 @@ final class Candidates {
         return turns;
     }
 
+    /** What a thing does that lies over another: "paper laps over the leg by 2 in." is of the paper. */
+    private static final Set<String> LAPS = Set.of("lap", "overlap");
+
     /** An amount that may be one of a property: the words of the amount, and how much speaks for it. */
     record Candidate(Property property, String written, int from, int end, double share, int strength) {
     }
@@ -79,7 +82,8 @@ final class Candidates {
             for (Turn turn : !covers && property.name().startsWith("report_") ? List.<Turn>of() : list) {
                 for (int i = 0; i < said.size(); i++) {
                     Place place = turn.at(said, i, at -> stretches.end(property, said, at));
-                    if (place != null && !(place.from() == place.amount() && others.isAnothers(said, place.from()))
+                    if (place != null && !(place.from() == place.amount() ? others.isAnothers(said, place.from())
+                        : LAPS.contains(said.at(place.from()).plain()) && others.isOfAnother(said, place.from()))
                         && !Others.isOtherUnit(said, place.amount()) && !Others.isPassed(said, place)) {
                         int end = Math.max(place.amountEnd(), stretches.end(property, said, place.amount()));
                         candidates.add(new Candidate(property, property.label(), Stretches.start(said, place.amount(), end), end, TURN,

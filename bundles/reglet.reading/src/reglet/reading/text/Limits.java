@@ -34,6 +34,10 @@ public final class Limits {
     private static final Pattern SPACING = Pattern.compile("(?i).*(?:spac|apart|cent(?:er|re)|tie).*");
     private static final Pattern LEAST = Pattern.compile("(?i).*least|.*less than|.*min.*|or more|or greater");
 
+    /** "Over the face of the nailing flange": what lies over a thing. */
+    private static final Pattern PASSED = Pattern.compile(".* (?:over|behind|onto|against)(?: (?:the|its))? (?:face|back|front) of"
+        + "(?: (?:the|a|an|its))?");
+
     private final Vocabulary vocabulary;
     private final Component component;
     private final Reading reading;
@@ -84,7 +88,8 @@ public final class Limits {
         for (Property property : component.properties()) {
             for (String label : property.type().kind() == Kind.QUANTITY ? names(property) : List.<String>of()) {
                 String wanted = Plain.of(label);
-                if (plain.contains(" " + wanted + " ") && wanted.length() > length && reading.read(property, amount, "").isPresent()) {
+                int at = plain.indexOf(" " + wanted + " ");
+                if (at >= 0 && !PASSED.matcher(plain.substring(0, at)).matches() && wanted.length() > length && reading.read(property, amount, "").isPresent()) {
                     best = property;
                     length = wanted.length();
                 }

@@ -65,6 +65,8 @@ public final class Sayings {
     private static final int NEAR = 3;
     private static final int RUNNING = 6;
     private static final int ALONE = 2;
+    /** Sentences at the beginning of a sheet that describe its product. */
+    private static final int DESCRIBING = 3;
     private static final Pattern VERB = Pattern.compile("(?is)\\s*\\S+ (?:.* )?(?:is|are|will|can|does|do) .*"
         + "|\\W*(?:it )?(?:burn|melt|ignite)s? .*");
     private static final Pattern EACH = Pattern.compile("(?is).*\\b(?:each|every|all)\\b.*");
@@ -229,10 +231,10 @@ public final class Sayings {
             // "primerless on most faces", but "primed where the test on site asks for it"
             hits.retainAll(plainly);
         }
-        List<String> described = Titles.described(layouts);
+        List<String> described = Titles.described(layouts, DESCRIBING);
         List<Hit> describing = hits.stream().filter(hit -> described.contains(hit.sentence.cell().text())).toList();
-        if (!describing.isEmpty() && property.type().kind() == Kind.WORD && hits.get(0).word.equals(describing.get(0).word)) {
-            // what the first sentence says that the product is
+        if (describing.stream().map(Hit::word).distinct().count() == 1 && property.type().kind() == Kind.WORD && hits.get(0).word.equals(describing.get(0).word)) {
+            // what the first sentences say that the product is
             boolean others = hits.removeIf(hit -> !hit.word.equals(describing.get(0).word) && !describing.contains(hit));
             if (others && hits.removeAll(describing)) {
                 hits.addAll(0, describing);

@@ -56,7 +56,7 @@ public final class Titles {
         List<String> subject = new ArrayList<>(List.of(product(layouts)));
         first(layouts).stream().limit(HEAD).flatMap(line -> line.cells().stream()).filter(cell -> !ITEM.matcher(cell.text()).lookingAt()
             && !CONTINUED.matcher(cell.text()).lookingAt()).forEach(cell -> subject.add(APART.matcher(cell.text()).replaceFirst("")));
-        described(layouts).forEach(text -> subject.add(APART.matcher(text).replaceFirst("")));
+        described(layouts, 1).forEach(text -> subject.add(APART.matcher(text).replaceFirst("")));
         return subject;
     }
 
@@ -85,9 +85,9 @@ public final class Titles {
     }
 
     /** The first sentences of running text, which say what the product is. */
-    static List<String> described(List<Layout> layouts) {
+    static List<String> described(List<Layout> layouts, int most) {
         return layouts.stream().limit(1).flatMap(layout -> layout.sentences().stream()).map(sentence -> sentence.cell().text())
-            .filter(text -> text.split("\\s+").length >= DESCRIBING && !ITEM.matcher(text).lookingAt()).limit(1).toList();
+            .filter(text -> text.split("\\s+").length >= DESCRIBING && !ITEM.matcher(text).lookingAt()).limit(most).toList();
     }
 
     private static List<Line> first(List<Layout> layouts) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import reglet.model.Compare;
@@ -20,6 +21,8 @@ import reglet.reading.words.Plain;
 
 /** The values that were taken down so far. Properties are named by their paths: COMPONENT.PROPERTY. */
 final class Findings {
+    private static final Pattern APART = Pattern.compile("\\s*(?:,|&|/|\\band\\b)\\s*");
+
     private final List<Found> found = new ArrayList<>();
     private final Models models;
     private final TableTitles titles;
@@ -71,9 +74,18 @@ final class Findings {
     /** All of them. Where several tables state the same property, each under a title of its own, the titles name the models. */
     List<Found> all() {
         // what is said of one model in passing is no further value where the sheet says what holds for all
+        Set<String> known = models();
         return titles.named(found.stream().map(one -> told.contains(one) && found.stream().anyMatch(other -> other.model().isEmpty()
             && other.confidence() >= Taken.LEAST_CONFIDENCE && other.value().property().equals(one.value().property())) ? one.of("") : one)
-            .toList());
+            .toList()).stream().flatMap(one -> each(one.model(), known).stream().map(model -> model.equals(one.model()) ? one : one.of(
+                model))).toList();
+    }
+
+    /** The models that a name in a table is of: "D-3, D-5" is of two that other tables name apart, "D-2 (light)" of D-2. */
+    private static List<String> each(String model, Set<String> known) {
+        String bare = model.replaceFirst("\\s*\\([^()]*\\)$", "");
+        List<String> parts = List.of(APART.split(bare));
+        return !bare.equals(model) && known.contains(bare) ? List.of(bare) : parts.size() > 1 && known.containsAll(parts) ? parts : List.of(model);
     }
 
     /** Whether there is a value of a property of one of several models. */

@@ -51,7 +51,8 @@ public final class Labels {
     private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]| [a-e](?=,)|\\s?\\([1-9a-f]\\)"
         + "|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
-        + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+)?");
+        + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+"
+        + "|\\s+(?:in|mm|ft)\\.?(?:\\s*\\([^()]*\\))?)?");
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final Pattern UNIT_BEHIND = Pattern.compile("[,(\\[]\\s*([^,()\\[\\]]{1,20})[)\\]]?\\s*$");
