@@ -9,6 +9,11 @@ import reglet.reading.words.Said;
  * @param before     what the same paragraph says before it
  */
 public record Sentence(Cell cell, Said said, boolean conditions, String before) {
+    /** Words that stand in no running text, as a sentence. */
+    public static Sentence of(Cell cell) {
+        return of(cell, false, "");
+    }
+
     static Sentence of(Cell cell, boolean conditions, String before) {
         return new Sentence(cell, new Said(cell.text()), conditions, before);
     }

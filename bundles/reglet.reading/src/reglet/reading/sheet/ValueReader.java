@@ -101,6 +101,7 @@ final class ValueReader {
         layouts.forEach(this::read);
         titled.take(taken);
         sayings.ofModels(layouts);
+        sayings.ofRows(tables.described());
         sayings.read(layouts);
         reported.read(layouts);
         standing.read(layouts);

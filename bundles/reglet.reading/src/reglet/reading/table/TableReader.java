@@ -1,5 +1,6 @@
 package reglet.reading.table;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
 import reglet.reading.text.Designations;
 import reglet.reading.value.Around;
+import reglet.reading.value.Described;
 import reglet.reading.value.Footnotes;
 import reglet.reading.value.Taken;
 import reglet.reading.value.Unnamed;
@@ -84,6 +86,8 @@ public final class TableReader {
     /** What the last row that has one names in a first column of methods. */
     private List<Citation> above = List.of();
 
+    private final List<Described> described = new ArrayList<>();
+
     public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations,
             Footnotes footnotes, Naming naming) {
         this.uses = new Uses(naming, labels.component());
@@ -99,6 +103,11 @@ public final class TableReader {
     public void page(Layout next) {
         layout = next;
         close();
+    }
+
+    /** What the rows of tables say of their models in columns whose headings name nothing. */
+    public List<Described> described() {
+        return described;
     }
 
     private void close() {
@@ -180,7 +189,10 @@ public final class TableReader {
             .isEmpty()));
         Optional<Cell> title = index > 0 ? TableStart.title(rows.get(index - 1), rows.get(index)) : Optional.empty();
         taken.title(title.map(cell -> cell.text().replaceAll("\\s+", " ").strip()).orElse(""));
-        titled.part(layout, title);
+        boolean remarked = title.isEmpty() && index > 1 && rows.get(index - 1).cells().size() == 1 && rows.get(index - 1).text().endsWith(
+            ".");
+        // "Series G – galvanized steel" above a sentence above the heading
+        titled.part(layout, remarked ? TableStart.headline(rows.get(index - 2), rows.get(index - 1)) : title);
         Optional<Cell> headline = index > 0 ? TableStart.headline(rows.get(index - 1), rows.get(index)) : Optional.empty();
         noted = new Noted(footnotes, labels, citations, layout.page(), headline);
         unit = headline.map(cell -> TableStart.unit(cell.text())).orElse("");
@@ -297,6 +309,9 @@ public final class TableReader {
         }
         for (Column column : table.of(Role.OTHER)) {
             Cell value = cells.get(column);
+            if (value != null && !own.isEmpty() && value.text().contains(" ") && !spanning.contains(value)) {
+                described.add(new Described(layout, own, value));
+            }
             if (value != null) {
                 taken.unnamed(new Unnamed(layout, column.head(), List.of(value), label -> taken.quietly(label, column.head().text(), value,
                     new Around("", citations.in(value.text()), spanning.contains(value) ? "" : own, Optional.empty(), SURE))));

@@ -128,7 +128,10 @@ public final class Kinds {
             for (Cell cell : layout.lines().stream().limit(HEAD).flatMap(line -> line.cells().stream()).toList()) {
                 List<String> said = property.type().words().stream().filter(word -> (" " + Plain.of(cell.text()) + " ")
                     .contains(" " + Plain.of(word) + " " + label + " ")).toList();
-                if (said.size() == 1) {
+                // "a modified dry-set mortar and an improved modified dry-set one"
+                boolean more = said.size() == 1 && property.type().words().stream().anyMatch(word -> !word.equals(said.get(0))
+                    && word.contains(said.get(0)) && (" " + Plain.of(cell.text()) + " ").contains(" " + Plain.of(word) + " "));
+                if (said.size() == 1 && !more) {
                     Label own = Label.of(property);
                     Cell place = part(cell, Plain.of(said.get(0)) + " " + label);
                     taken.quietly(own, property.label(), place.named(said.get(0)), Around.of(List.of(), SURE));

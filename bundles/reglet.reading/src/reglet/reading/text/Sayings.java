@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import reglet.model.Component;
@@ -21,9 +22,11 @@ import reglet.reading.page.Layout;
 import reglet.reading.page.Sentence;
 import reglet.reading.text.Told.About;
 import reglet.reading.value.Around;
+import reglet.reading.value.Described;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
+import reglet.reading.words.Label;
 import reglet.reading.words.Plain;
 import reglet.reading.words.Said;
 import reglet.reading.words.Turn;
@@ -87,8 +90,7 @@ public final class Sayings {
         this.citations = citations;
         this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
-        // of several words that may be said of a product a sentence says some
-        for (Property property : component.properties().stream().filter(one -> one.type().kind() != Kind.SET).toList()) {
+        for (Property property : component.properties()) {
             Kind kind = property.type().kind();
             Map<String, List<Turn>> words = new HashMap<>();
             for (String word : kind == Kind.FLAG ? List.of("yes", "no") : property.type().words()) {
@@ -118,10 +120,45 @@ public final class Sayings {
         for (Property property : component.properties()) {
             // of several models a word in passing may be said of one alone, unless it is said of each
             boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
-            if (turns.containsKey(property) && !taken.has(property)) {
+            if (turns.containsKey(property) && !taken.has(property) && property.type().kind() == Kind.SET) {
+                readSet(property, layouts);
+            } else if (turns.containsKey(property) && !taken.has(property)) {
                 read(property, layouts, several);
             }
         }
+    }
+
+    /** "Test it by water spray, hand pull of the sealant and tapping": of several words that may be said the sentence that says most. */
+    private void readSet(Property property, List<Layout> layouts) {
+        List<Hit> most = List.of();
+        for (Layout layout : layouts) {
+            for (Sentence sentence : layout.sentences()) {
+                List<Hit> hits = property.type().words().stream().filter(turns.get(property)::containsKey).map(word -> hit(property, word,
+                    sentence, layout)).flatMap(Optional::stream).toList();
+                most = hits.size() > most.size() ? hits : most;
+            }
+        }
+        if (most.size() > 1) {
+            Sentence sentence = most.get(0).sentence;
+            taken.page(most.get(0).layout);
+            int from = most.stream().mapToInt(hit -> hit.place.from()).min().orElseThrow();
+            int to = most.stream().mapToInt(hit -> hit.place.to()).max().orElseThrow();
+            Cell said = sentence.cell().part(sentence.said().at(from).from(), sentence.said().to(from, to));
+            taken.quietly(Label.of(property), property.label(), said.named(most.stream().map(Hit::word).collect(Collectors.joining(", "))),
+                Around.of(List.of(), SURE));
+        }
+    }
+
+    private Optional<Hit> hit(Property property, String word, Sentence sentence, Layout layout) {
+        for (Turn turn : turns.get(property).get(word)) {
+            for (int i = 0; i < sentence.said().size(); i++) {
+                Place place = turn.at(sentence.said(), i, at -> -1);
+                if (place != null && !isDenied(sentence.said(), i, turn)) {
+                    return Optional.of(new Hit(word, sentence, layout, place, turn.fixed()));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Reads what is said of some models by name: "RX-2 and RX-3 are not rated". */
@@ -131,7 +168,7 @@ public final class Sayings {
             return;
         }
         for (Property property : component.properties()) {
-            if (!turns.containsKey(property) || taken.hasOfModels(property)) {
+            if (!turns.containsKey(property) || property.type().kind() == Kind.SET || taken.hasOfModels(property)) {
                 continue;
             }
             Map<String, Hit> said = new LinkedHashMap<>();
@@ -158,6 +195,19 @@ public final class Sayings {
                 continue;
             }
             said.forEach((model, hit) -> take(property, hit, new Around("", cited(property, hit), model, Optional.empty(), SURE)));
+        }
+    }
+
+    /** Reads what rows of tables say of their models in words alone. */
+    public void ofRows(List<Described> rows) {
+        for (Property property : component.properties()) {
+            if (!turns.containsKey(property) || property.type().kind() == Kind.SET || taken.has(property) || taken.hasOfModels(property)) {
+                continue;
+            }
+            for (Described row : rows) {
+                best(property, Sentence.of(row.cell()), row.layout()).ifPresent(hit -> take(property, hit, new Around("", cited(
+                    property, hit), row.model(), Optional.empty(), SURE)));
+            }
         }
     }
 

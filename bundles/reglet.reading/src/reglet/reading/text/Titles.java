@@ -1,7 +1,9 @@
 package reglet.reading.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -30,6 +32,9 @@ public final class Titles {
     private static final Pattern FIRM = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|industries|"
         + "products|manufacturing|"
         + "chemical|sealants|boards|goods)\\b.*");
+
+    private static final Pattern MAKERS_NAME = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|mills"
+        + "|industries|quarries|laborator(?:y|ies))\\.?");
 
     private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against"
         + "|to be used|used"
@@ -97,10 +102,18 @@ public final class Titles {
 
     public static String product(List<Layout> layouts) {
         List<Line> lines = first(layouts);
+        double usual = lines.stream().mapToDouble(Line::size).sorted().skip(lines.size() / 2).findFirst().orElse(0);
         double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
-        return lines.stream().filter(line -> line.size() > largest - 0.1).findFirst().map(line -> line.text().replaceAll("\\s+", " ")
-            .strip())
-            .filter(text -> text.length() <= 100).orElse("");
+        Optional<String> title = lines.stream().filter(line -> line.size() > largest - 0.1).findFirst().map(Titles::plain);
+        // a maker's name may be set largest
+        Optional<String> below = title.filter(text -> MAKERS_NAME.matcher(text).matches()).flatMap(maker -> lines.stream().limit(HEAD)
+            .filter(line -> (line.size() > usual + LARGER || line.cells().get(0).bold()) && !MAKERS_NAME.matcher(plain(line)).matches()
+                && plain(line).contains(" ")).max(Comparator.comparingDouble(Line::size)).map(Titles::plain));
+        return below.or(() -> title).filter(text -> text.length() <= 100).orElse("");
+    }
+
+    private static String plain(Line line) {
+        return line.text().replaceAll("\\s+", " ").strip();
     }
 
     public static String maker(List<Layout> layouts) {

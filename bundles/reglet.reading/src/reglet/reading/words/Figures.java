@@ -54,6 +54,11 @@ final class Figures {
 
     /** A text with its numbers as figures. */
     static String of(String said) {
+        Integer alone = WORDS.get(said.strip().toLowerCase(Locale.ROOT));
+        if (alone != null) {
+            // "three pull-off tests"
+            return alone.toString();
+        }
         String written = PARTS.matcher(BELOW_ZERO.matcher(said).replaceAll("-")).replaceAll(part -> (
             "three".equalsIgnoreCase(part.group(1)) ? "3/" : "1/")
             + LOWER.get(part.group(2).toLowerCase(Locale.ROOT).replaceFirst("s$", "")) + " ");
