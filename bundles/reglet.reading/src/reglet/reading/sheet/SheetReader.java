@@ -47,6 +47,8 @@ public final class SheetReader {
     private static final int MOST_IN_TEXT = 3;
     private static final int PER_VALUE = 3;
     private static final int BY_METHOD = 2;
+    /** For a sheet that tells all that is asked of a component. */
+    private static final int WHOLE = 6;
     private static final int MOST_UNREAD = 60;
     /** "Oxbow Ledge, typical" heads the results of Oxbow Ledge. */
     private static final Pattern RESULTS = Pattern.compile("(?i)(?<=\\S)[,:]?\\s+(?:typical|average|tested|results?|values?|data)"
@@ -115,7 +117,8 @@ public final class SheetReader {
                 .filter(property -> !property.method().isNone() && found.value().method().startsWith(property.method().standard()))
                     .isPresent())
                 .map(found -> found.value().property()).distinct().count();
-            scores.put(component, PER_VALUE * values + said + BY_METHOD * shown
+            int properties = component.properties().size();
+            scores.put(component, PER_VALUE * values + said + BY_METHOD * shown + (values + said) * WHOLE / properties
                 + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
                 + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME + (int) (kinds.getOrDefault(component, 0.0) * IS_KIND)
                 + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,

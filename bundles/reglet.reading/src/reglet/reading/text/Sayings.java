@@ -120,8 +120,10 @@ public final class Sayings {
         for (Property property : component.properties()) {
             // of several models a word in passing may be said of one alone, unless it is said of each
             boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
-            if (turns.containsKey(property) && !taken.has(property) && property.type().kind() == Kind.SET) {
-                readSet(property, layouts);
+            if (turns.containsKey(property) && property.type().kind() == Kind.SET) {
+                if (!taken.has(property) && taken.models().size() < 2) {
+                    readSet(property, layouts);
+                }
             } else if (turns.containsKey(property) && !taken.has(property)) {
                 read(property, layouts, several);
             }
