@@ -36,26 +36,35 @@ final class Aligned {
     }
 
     private static Line parted(List<Line> lines, int index) {
-        Line line = lines.get(index);
-        if (line.cells().size() < LEAST_CELLS) {
-            return line;
+        Line whole = lines.get(index);
+        if (whole.cells().size() < LEAST_CELLS) {
+            return whole;
         }
         List<Line> near = lines.subList(begin(lines, index), end(lines, index)).stream()
-            .filter(other -> other.cells().size() >= LEAST_CELLS && other != line).toList();
+            .filter(other -> other.cells().size() >= LEAST_CELLS && other != whole).toList();
+        Line line = whole;
+        for (Optional<Line> next = Optional.of(whole); next.isPresent(); next = near.size() < LEAST_ROWS ? Optional.empty() : parted(line,
+            near)) {
+            line = next.get();
+        }
+        return line;
+    }
+
+    /** A line with its first cell parted that is two; empty where none is. */
+    private static Optional<Line> parted(Line line, List<Line> near) {
         List<Line> fuller = near.stream().filter(other -> other.cells().size() > line.cells().size()).toList();
-        for (int i = 0; i < line.cells().size() && near.size() >= LEAST_ROWS; i++) {
-            Cell one = line.cells().get(i);
-            Optional<Integer> at = start(one, fuller).or(() -> inLine(one, near));
+        for (int i = 0; i < line.cells().size(); i++) {
+            Cell cell = line.cells().get(i);
+            Optional<Integer> at = start(cell, fuller).or(() -> inLine(cell, near));
             if (at.isPresent()) {
                 List<Cell> cells = new ArrayList<>(line.cells());
-                Cell cell = cells.get(i);
                 List<Piece> pieces = cell.pieces();
                 cells.set(i, Cell.of(pieces.subList(0, at.get()), cell.y(), cell.size()));
                 cells.add(i + 1, Cell.of(pieces.subList(at.get(), pieces.size()), cell.y(), cell.size()));
-                return new Line(List.copyOf(cells), line.y(), line.size());
+                return Optional.of(new Line(List.copyOf(cells), line.y(), line.size()));
             }
         }
-        return line;
+        return Optional.empty();
     }
 
     private static int begin(List<Line> lines, int index) {

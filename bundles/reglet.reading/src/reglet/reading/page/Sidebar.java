@@ -21,6 +21,11 @@ final class Sidebar {
     private static final int WORDS = 3;
     /** Points that part it from the rest. */
     private static final double GAP = 20;
+    /** Points that part a column of many lines, and how many of them stand alone at least. */
+    private static final double CLEAR = 9;
+    private static final int LONG = 10;
+    /** Words of a line of running text at least. */
+    private static final int RUNNING = 8;
     /** Of the page's width, how wide it is at most. */
     private static final double WIDEST = 0.34;
 
@@ -76,15 +81,24 @@ final class Sidebar {
         double left = lines.stream().mapToDouble(Line::left).min().orElse(0);
         double right = lines.stream().mapToDouble(Line::right).max().orElse(0);
         return lines.stream().flatMap(line -> line.cells().stream()).map(Cell::left).filter(x -> x > left + GAP && x < left + WIDEST
-            * (right - left)).distinct().sorted().filter(x -> parts(lines, x)).findFirst();
+            * (right - left)).distinct().sorted().filter(x -> parts(lines, x, GAP, 1) || isBesideText(lines, x)).findFirst();
     }
 
-    private static boolean parts(List<Line> lines, double x) {
+    /** Whether beside the narrow column there is running text, and its lines stand alone though by chance many don't. */
+    private static boolean isBesideText(List<Line> lines, double x) {
+        long text = lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.left() >= x && cell.text().split("\\s+").length
+            >= RUNNING).count();
+        long alone = lines.stream().filter(line -> line.right() < x).count();
+        return text >= LEAST_BESIDE && alone >= LONG && parts(lines, x, CLEAR, 2);
+    }
+
+    /** @param often how many lines may stand beside each that stands alone at most */
+    private static boolean parts(List<Line> lines, double x, double gap, int often) {
         int alone = 0;
         int both = 0;
         int beside = 0;
         for (Line line : lines) {
-            if (line.cells().stream().anyMatch(cell -> cell.left() < x && cell.right() > x - GAP)) {
+            if (line.cells().stream().anyMatch(cell -> cell.left() < x && cell.right() > x - gap)) {
                 return false;
             }
             boolean narrow = line.left() < x;
@@ -93,7 +107,7 @@ final class Sidebar {
             both += narrow && wide ? 1 : 0;
             beside += wide && !narrow ? 1 : 0;
         }
-        return alone >= LEAST_ALONE && alone > both && beside >= LEAST_BESIDE;
+        return alone >= LEAST_ALONE && alone * often > both && beside >= LEAST_BESIDE;
     }
 
     private static List<Line> split(List<Line> lines, double x) {

@@ -1,6 +1,7 @@
 package reglet.reading.table;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,8 @@ public final class Titled {
     private static final int SHORTEST = 5;
 
     private final Map<Property, Map<String, String>> words = new LinkedHashMap<>();
+    /** Of the component, the longest first. */
+    private final List<String> names;
     private final List<Part> parts = new ArrayList<>();
     private List<Part> open = List.of();
     /** The models below any title. */
@@ -39,6 +42,7 @@ public final class Titled {
     }
 
     public Titled(Vocabulary vocabulary, Component component) {
+        names = vocabulary.names(component.id()).stream().map(Plain::of).sorted(Comparator.comparingInt(String::length).reversed()).toList();
         component.properties().stream().filter(Titled::isTold).forEach(property -> {
             Map<String, String> own = new LinkedHashMap<>();
             boolean flag = property.type().kind() == Kind.FLAG;
@@ -65,9 +69,12 @@ public final class Titled {
     }
 
     private List<Part> parts(Layout layout, Cell title) {
-        String plain = " " + Plain.of(title.text()) + " ";
+        String whole = " " + Plain.of(title.text()) + " ";
+        // "weep screed" says nothing of weeps
+        String bare = names.stream().reduce(whole, (text, name) -> text.replace(" " + name + " ", " | "));
         List<Part> all = new ArrayList<>();
         words.forEach((property, own) -> {
+            String plain = property.type().kind() == Kind.FLAG ? bare : whole;
             List<String> names = own.keySet().stream().filter(name -> plain.contains(" " + name + " ")).toList();
             // "flat rib" is no rib
             List<String> named = names.stream().filter(name -> names.stream().noneMatch(other -> other.length() > name.length() && (" "

@@ -44,7 +44,7 @@ public final class Sayings {
         + "|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
-    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
+    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|call for (?:lead|price|availability)|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
         + "|stocked|sold) as|(?:if|where|when) \\w+(?: \\w+)? "
         + "(?:is|are) (?:wanted|desired))\\b.*");
     /** What a product is only with something else in it. */
@@ -80,6 +80,8 @@ public final class Sayings {
     private final Taken taken;
     private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
     private final Conditions conditions;
+    /** Of the component. */
+    private final List<String> names;
     /** The sheet's title, which is said of all models. */
     private String title = "";
     private boolean report;
@@ -90,6 +92,7 @@ public final class Sayings {
         this.citations = citations;
         this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
+        this.names = vocabulary.names(component.id()).stream().map(Plain::of).toList();
         for (Property property : component.properties()) {
             Kind kind = property.type().kind();
             Map<String, List<Turn>> words = new HashMap<>();
@@ -346,7 +349,7 @@ public final class Sayings {
             for (Turn turn : word.getValue()) {
                 for (int i = 0; i < sentence.said().size(); i++) {
                     Place place = turn.at(sentence.said(), i, at -> -1);
-                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isOpen(property, word.getKey(), sentence
+                    boolean says = place != null && !isName(property, sentence, place) && !isDenied(sentence.said(), i, turn) && !isOpen(property, word.getKey(), sentence
                         .said(), place.to());
                     if (!says || best != null && isMore(best.word, word.getKey())) {
                         continue;
@@ -358,6 +361,13 @@ public final class Sayings {
             }
         }
         return two ? Optional.empty() : Optional.ofNullable(best);
+    }
+
+    /** "GW series, metal weep screed" calls the product by its name, and says nothing of weeps. */
+    private boolean isName(Property property, Sentence sentence, Place place) {
+        String plain = " " + sentence.said().plain(0, sentence.said().size()) + " ";
+        return property.type().kind() == Kind.FLAG && sentence.said().size() <= RUNNING && names.stream().anyMatch(name -> plain.contains(
+            " " + name + " ") && (" " + name + " ").contains(" " + sentence.said().plain(place.from(), place.to()) + " "));
     }
 
     /** "At joints of the backing and at a spacing" says all that "at joints of the backing" does. */

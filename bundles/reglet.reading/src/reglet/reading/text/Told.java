@@ -90,7 +90,8 @@ final class Told {
     private static boolean isHeading(Layout layout, Sentence sentence) {
         Cell cell = sentence.cell();
         return sentence.before().isBlank() && HEADING.matcher(cell.text()).matches() && layout.lines().stream().anyMatch(line -> line
-            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left());
+            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && line.text().strip().length() <= cell.text()
+                .strip().length() + 1);
     }
 
     /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */

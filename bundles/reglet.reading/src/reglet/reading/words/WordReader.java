@@ -39,6 +39,8 @@ final class WordReader {
         + "|round|o\\.c\\.?|oc|centers)(?![\\p{L}]).*");
     private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–—-]\\s*(?:pass|passes|passed"
         + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
+    /** "0.8 % mass loss, 100 cycles": what was found, so it was tested. */
+    private static final Pattern RESULT = Pattern.compile("(?is)(?!.*\\b(?:fail|not|max|min|required)).*\\d\\s?%.*\\bloss\\b.*\\bcycles\\b.*");
     /** "A118.4 (A118.15 with the admixture)": what it is only with something else in it. */
     private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
     /** "Most need none. The other …": no answer for all. */
@@ -97,6 +99,9 @@ final class WordReader {
         }
         if (!yes && !no && HOLES.matcher(text.strip()).matches()) {
             // who tells how large they are, and how far apart, has some
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
+        if (!yes && !no && property.label().endsWith("tested") && RESULT.matcher(text).matches()) {
             return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
         }
         double quality = text.strip().contains(" ") ? 0.94 : 0.98;
