@@ -23,7 +23,8 @@ class RulesOfPagesTest {
 
     @Test
     void theRulesOfCellsThatTouchAreOneRuleOfTheTable() {
-        List<Rule> joined = Rules.joined(List.of(new Rule(230, 389.7, 343, 389.7), new Rule(49, 389.7, 231, 389.7), new Rule(400, 389.7, 560,
+        List<Rule> joined = Rules.joined(List.of(new Rule(230, 389.7, 343, 389.7), new Rule(49, 389.7, 231, 389.7), new Rule(400, 389.7,
+            560,
             389.7), new Rule(49, 420, 231, 420)));
         assertEquals(List.of(new Rule(49, 389.7, 343, 389.7), new Rule(400, 389.7, 560, 389.7), new Rule(49, 420, 231, 420)), joined);
     }

@@ -90,10 +90,12 @@ class PagesOfMakersTest extends SmallSheets {
         List<String> page = new ArrayList<>(List.of("font Helvetica 9", "text 18b Casing beads"));
         page.addAll(List.of("at 54 120", "text 11b Series 66G – Galvanized Steel, expanded flange", "at 54 136",
             "text 9 26 gauge, G60 zinc coating.", "at 54 150", "table ruled 18 100,100,100", "| Item | Ground | Pcs/carton",
-            "| 66G-050 | 1/2\" (13 mm) | 50", "| 66G-075 | 3/4\" (19 mm) | 50", "at 54 230", "text 11b Series 66V – PVC, solid and weep profiles", "at 54 246",
+            "| 66G-050 | 1/2\" (13 mm) | 50", "| 66G-075 | 3/4\" (19 mm) | 50", "at 54 230", "text 11b Series 66V – PVC, solid and "
+                + "weep profiles", "at 54 246",
             "text 9 Rigid and impact-modified.", "at 54 260", "table ruled 18 100,100,100", "| Item | Ground | Pcs/carton",
             "| 66V-075 | 3/4\" (19 mm) | 50", "| 66V-088 | 7/8\" (22 mm) | 50"));
-        assertEquals("PVC of 66V-075; PVC of 66V-088; galvanized steel of 66G-050; galvanized steel of 66G-075", said(readingOf("casing_bead", page.toArray(String[]::new)),
+        assertEquals("PVC of 66V-075; PVC of 66V-088; galvanized steel of 66G-050; galvanized steel of 66G-075",
+            said(readingOf("casing_bead", page.toArray(String[]::new)),
             "casing_bead.material"));
     }
 
@@ -119,7 +121,8 @@ class PagesOfMakersTest extends SmallSheets {
     @Test
     void severalTestsOfAMockupMayStandInASentence() throws Exception {
         assertEquals("water spray, sealant adhesion, sounding of units, pull-off of units", sentence("mockup", "Test it by water spray at "
-            + "the window, hand pull of the sealant for adhesion, tapping of every stone for hollow spots and pull-off of stones.", "tests"));
+            + "the window, hand pull of the sealant for adhesion, tapping of every stone for hollow spots and pull-off of stones.",
+                "tests"));
         assertEquals("3", sentence("mockup", "At 28 days a laboratory makes three pull-off tests on the face.", "face_tests"));
     }
 
@@ -127,7 +130,8 @@ class PagesOfMakersTest extends SmallSheets {
     void aSheetThatTellsAllThatIsAskedOfAMockupIsOfIt() throws Exception {
         SheetReading reading = reading("text 14b Adhered Veneer Installation Guide", "at 54 96",
             "text 9 Order flats and corner units together and allow 5 to 10 percent for trimming.", "at 54 110",
-            "text 9 Build a wall mock-up of at least 6 ft by 8 ft in place on the building, at a spot the architect agrees to.", "at 54 124",
+            "text 9 Build a wall mock-up of at least 6 ft by 8 ft in place on the building, at a spot the architect agrees to.",
+                "at 54 124",
             "text 9 Leave each layer uncovered along one side, stepped back about 12 inches.", "at 54 138",
             "text 9 Test it by water spray, hand pull of the sealant for adhesion, tapping of stones and pull-off of stones.", "at 54 152",
             "text 9 At 28 days a laboratory makes three pull-off tests on the face.", "at 54 166",
@@ -137,8 +141,10 @@ class PagesOfMakersTest extends SmallSheets {
 
     @Test
     void aMakersNameSetLargestIsNotTheProduct() throws Exception {
-        SheetReading reading = reading("text 18b Dunmarrow Lath Works, Inc.", "at 54 100", "text 13b Corner Lath and Corner Aids", "at 54 130",
-            "text 9 Small pieces of lath reinforce the places where scratch coats crack first: corners and the ends of openings.", "at 54 150",
+        SheetReading reading = reading("text 18b Dunmarrow Lath Works, Inc.", "at 54 100", "text 13b Corner Lath and Corner Aids",
+            "at 54 130",
+            "text 9 Small pieces of lath reinforce the places where scratch coats crack first: corners and the ends of openings.",
+                "at 54 150",
             "table ruled 18 90,160,120,120", "| Item | Description | Material | Lap on lath",
             "| DC-66 | Corner lath, outside | Galvanized steel, G60 | 4\" min. each leg",
             "| DC-66S | Corner lath, outside | Stainless steel, Type 304 | 4\" min. each leg");
@@ -177,5 +183,50 @@ class PagesOfMakersTest extends SmallSheets {
     void editionsMayStandBeforeTheCodes() throws Exception {
         assertEquals("2018, 2021", sentence("lath", "Evaluated under Evaluation Report No. ER-71306, editions 2018 and 2021 of the IBC and "
             + "IRC.", "report_editions"));
+    }
+
+    @Test
+    void aShortSentenceBelowTheTitleOfASeriesIsOfItsModels() throws Exception {
+        List<String> page = new ArrayList<>(List.of("font Helvetica 9", "text 18b Weep screeds"));
+        page.addAll(List.of("at 54 120", "text 11b GW SERIES — METAL", "at 54 136",
+            "text 9 Galvanized steel sheet, ASTM A653, G60. 26 gauge, base metal .0172\" min.", "at 54 150", "table ruled 18 100,100,100",
+            "| Part No. | Ground | Pcs./Ctn.", "| GW-50 | 1/2\" | 25", "| GW-78 | 7/8\" | 25", "at 54 230", "text 11b VW SERIES — VINYL",
+            "at 54 246", "text 9 Extruded rigid PVC compound complying with ASTM D1784, exterior grade, white. Wall thickness "
+                + ".050\" nominal.",
+            "at 54 260", "table ruled 18 100,100,100", "| Part No. | Ground | Pcs./Ctn.", "| VW-50 | 1/2\" | 30", "| VW-78 | 7/8\" | 30"));
+        SheetReading reading = readingOf("base_screed", page.toArray(String[]::new));
+        assertEquals(".050 in of VW-50; .050 in of VW-78; at least .0172 in of GW-50; at least .0172 in of GW-78", said(reading,
+            "base_screed.thickness"));
+        assertEquals("galvanized steel of GW-50; galvanized steel of GW-78", said(reading, "base_screed.material").replaceAll(
+            "PVC of \\S+ ?", "").replaceAll(" by ASTM A653", ""));
+    }
+
+    @Test
+    void aColumnOfShortLinesAtTheLeftOfTextAndTablesIsReadByItself() throws Exception {
+        List<String> page = new ArrayList<>(List.of("at 160 40", "text 14b Movement Joints"));
+        String[] left = {"PRODUCT GROUP", "Joints for plaster", "and adhered stone", "ITEMS", "ZM-1 one-piece", "PD-2 two-piece", "PACKING",
+            "ZM-1: 20 pieces", "ACCESSORIES", "Cross, tee and end", "pieces for ZM-1", "STORAGE", "Flat and dry", "WARRANTY", "Five years",
+            "TECHNICAL HELP", "Weekdays through", "your dealer"};
+        for (int i = 0; i < left.length; i++) {
+            row(page, 60 + 16 * i, "40 " + left[i]);
+        }
+        String text = "Preformed joint accessories that divide plaster and adhered stone veneer into panels";
+        for (int i = 0; i < 11; i++) {
+            row(page, 60 + 12 * i, "134 " + text);
+        }
+        row(page, 204, "292 ZM-1", "430 PD-2");
+        row(page, 220, "134 Material", "292 Zinc alloy", "430 Rigid PVC");
+        row(page, 236, "134 Width of joint opening", "292 1/4 in. (6 mm)", "430 1/2 in. (13 mm)");
+        row(page, 252, "134 Movement in plane", "292 1/16 in.", "430 1/4 in.");
+        assertEquals("1/2 in of PD-2; 1/4 in of ZM-1", said(readingOf("movement_joint", page.toArray(String[]::new)),
+            "movement_joint.width"));
+    }
+
+    @Test
+    void aLossAfterCyclesSaysThatFreezingWasTested() throws Exception {
+        SheetReading reading = readingOf("veneer", "text 18b Cast veneer", "at 54 120", "table ruled 18 120,90,120,150",
+            "| Property | Test method | C1670 requirement | Result", "| Freeze-thaw | ASTM C1262 | see standard | 0.8 % mass loss, 100 "
+                + "cycles");
+        assertEquals("yes by ASTM C1262", said(reading, "veneer.freeze_thaw"));
     }
 }

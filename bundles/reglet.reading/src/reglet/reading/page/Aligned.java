@@ -97,7 +97,8 @@ final class Aligned {
             long words = rows.stream().filter(row -> pieces(row).anyMatch(piece -> Math.abs(piece.x() - x) < NEAR)).count();
             boolean crossed = rows.stream().anyMatch(row -> pieces(row).anyMatch(piece -> piece.x() < x - NEAR && piece.end() > x));
             boolean wide = x - cell.pieces().get(i - 1).end() > BLANK * cell.size();
-            if (cells >= LEAST_ROWS && (words >= LEAST_WORDS || words == rows.size() && cell.text().length() < SHORT) && words * 2 > rows.size() && !crossed && wide) {
+            if (cells >= LEAST_ROWS && (words >= LEAST_WORDS || words == rows.size() && cell.text().length() < SHORT)
+                && words * 2 > rows.size() && !crossed && wide) {
                 return Optional.of(i);
             }
         }

@@ -82,7 +82,8 @@ final class HeadWords {
         + "|sheet|screw|nail|fastener|roll|strip");
 
     /** Heads what was tested one by one, of which no row is a model. */
-    static final Pattern SPECIMEN = Pattern.compile("(?:test )?(?:specimen|sample|trial|replicate)(?: (?:no|number|id|mark))?|unit (?:no|number|id)");
+    static final Pattern SPECIMEN = Pattern.compile("(?:test )?(?:specimen|sample|trial|replicate)(?: (?:no|number|id|mark))?|unit "
+        + "(?:no|number|id)");
     /** Of specimens what holds for all of them. */
     static final Pattern MEAN = Pattern.compile("(?:the )?(?:average|avg|mean)(?: (?:of|value|result)(?: .*)?)?");
 

@@ -23,6 +23,9 @@ public final class ModelNames {
     /** A heading such as "Type" may stand for a name or for a property: beside a code it is no second name. */
     private static final Pattern NAME = Pattern.compile("item|product|model|name|product name|part|designation|version");
 
+    /** "Stock no.", "order code". */
+    private static final Pattern CODE = Pattern.compile("(?:.* )?(?:no|number|code|sku)");
+
     private ModelNames() {
     }
 
@@ -74,7 +77,9 @@ public final class ModelNames {
             return;
         }
         // a stock number is another name of what other tables call by its name
-        boolean ordered = first.stream().allMatch(name -> ORDER.matcher(name).matches()) || first.stream().allMatch(name -> Collections
+        boolean coded = CODE.matcher(HeadWords.plain(heads.get(0))).matches() && !CODE.matcher(HeadWords.plain(heads.get(1))).matches();
+        boolean ordered = first.stream().allMatch(name -> ORDER.matcher(name).matches()) || coded
+            && first.stream().allMatch(name -> Collections
             .frequency(cells, name) == 1) && second.stream().allMatch(name -> Collections.frequency(cells, name) > 1);
         for (int i = 0; i < first.size(); i++) {
             models.alias(ordered ? first.get(i) : second.get(i), ordered ? second.get(i) : first.get(i));

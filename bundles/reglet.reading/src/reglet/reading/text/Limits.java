@@ -89,7 +89,8 @@ public final class Limits {
             for (String label : property.type().kind() == Kind.QUANTITY ? names(property) : List.<String>of()) {
                 String wanted = Plain.of(label);
                 int at = plain.indexOf(" " + wanted + " ");
-                if (at >= 0 && !PASSED.matcher(plain.substring(0, at)).matches() && wanted.length() > length && reading.read(property, amount, "").isPresent()) {
+                if (at >= 0 && !PASSED.matcher(plain.substring(0, at)).matches() && wanted.length() > length && reading.read(property,
+                    amount, "").isPresent()) {
                     best = property;
                     length = wanted.length();
                 }

@@ -44,13 +44,15 @@ public final class Sayings {
         + "|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
-    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|call for (?:lead|price|availability)|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
+    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|call for (?:lead|price|availability)|(?:up)?on "
+        + "(?:request|order)|(?:is|are) (?:in stock"
         + "|stocked|sold) as|(?:if|where|when) \\w+(?: \\w+)? "
         + "(?:is|are) (?:wanted|desired))\\b.*");
     /** What a product is only with something else in it. */
-    private static final Pattern CONDITIONED = Pattern.compile("(?is).*\\b(?:when|if|where|once) "
-        + "(?:\\w+ (?:is|are) )?(?:mixed|gauged|used|made|blended|combined"
-        + "|tempered|added) (?:up )?(?:with|to|by|in)\\b[^.;]{0,80}");
+    private static final String CONDITION = "\\b(?:when|if|where|once) (?:\\w+ (?:is|are) )?(?:mixed|gauged|used|made|blended|combined"
+        + "|tempered|added) (?:up )?(?:with|to|by|in)\\b";
+    private static final Pattern CONDITIONED = Pattern.compile("(?is).*" + CONDITION + "[^.;]{0,80}");
+    private static final Pattern CONDITIONED_WITHIN = Pattern.compile("(?i)" + CONDITION);
     private static final Pattern WITH_MORE = Pattern.compile("(?is)[\\s,(]*(?:w/|with|when (?:mixed|gauged|used|made|blended)"
         + "(?: with)?)\\s*"
         + "(?:\\p{L}+\\s+){0,3}(?:admix\\w*|additive|latex|liquid|polymer)\\b.*");
@@ -80,8 +82,6 @@ public final class Sayings {
     private final Taken taken;
     private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
     private final Conditions conditions;
-    /** Of the component. */
-    private final List<String> names;
     /** The sheet's title, which is said of all models. */
     private String title = "";
     private boolean report;
@@ -92,7 +92,6 @@ public final class Sayings {
         this.citations = citations;
         this.conditions = new Conditions(vocabulary, component);
         this.taken = taken;
-        this.names = vocabulary.names(component.id()).stream().map(Plain::of).toList();
         for (Property property : component.properties()) {
             Kind kind = property.type().kind();
             Map<String, List<Turn>> words = new HashMap<>();
@@ -183,7 +182,7 @@ public final class Sayings {
                 for (About about : told.of(layout)) {
                     Optional<Hit> hit = about.models().isEmpty() || report && conditions.areOfOthers(about
                         .sentence()) || OFFERED.matcher(about.sentence().cell().text()).matches() ? Optional.empty()
-                        : best(property, about.sentence(), layout);
+                        : best(property, about.sentence(), layout).filter(one -> !isCalled(property, one));
                     general |= about.models().isEmpty() && best(property, about.sentence(), layout).isPresent();
                     hit.ifPresent(one -> about.models().forEach(model -> {
                         Hit before = said.putIfAbsent(model, one);
@@ -201,6 +200,11 @@ public final class Sayings {
             }
             said.forEach((model, hit) -> take(property, hit, new Around("", cited(property, hit), model, Optional.empty(), SURE)));
         }
+    }
+
+    /** "G series, metal weep screed" says of no model that it has weeps. */
+    private static boolean isCalled(Property property, Hit hit) {
+        return property.type().kind() == Kind.FLAG && hit.fixed == 1 && hit.sentence.said().size() <= RUNNING;
     }
 
     /** Reads what rows of tables say of their models in words alone. */
@@ -288,7 +292,8 @@ public final class Sayings {
         }
         List<String> described = Titles.described(layouts, DESCRIBING);
         List<Hit> describing = hits.stream().filter(hit -> described.contains(hit.sentence.cell().text())).toList();
-        if (describing.stream().map(Hit::word).distinct().count() == 1 && property.type().kind() == Kind.WORD && hits.get(0).word.equals(describing.get(0).word)) {
+        if (describing.stream().map(Hit::word).distinct().count() == 1 && property.type().kind() == Kind.WORD
+            && hits.get(0).word.equals(describing.get(0).word)) {
             // what the first sentences say that the product is
             boolean others = hits.removeIf(hit -> !hit.word.equals(describing.get(0).word) && !describing.contains(hit));
             if (others && hits.removeAll(describing)) {
@@ -349,7 +354,8 @@ public final class Sayings {
             for (Turn turn : word.getValue()) {
                 for (int i = 0; i < sentence.said().size(); i++) {
                     Place place = turn.at(sentence.said(), i, at -> -1);
-                    boolean says = place != null && !isName(property, sentence, place) && !isDenied(sentence.said(), i, turn) && !isOpen(property, word.getKey(), sentence
+                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isConditioned(sentence.said(), place)
+                        && !isOpen(property, word.getKey(), sentence
                         .said(), place.to());
                     if (!says || best != null && isMore(best.word, word.getKey())) {
                         continue;
@@ -363,16 +369,14 @@ public final class Sayings {
         return two ? Optional.empty() : Optional.ofNullable(best);
     }
 
-    /** "GW series, metal weep screed" calls the product by its name, and says nothing of weeps. */
-    private boolean isName(Property property, Sentence sentence, Place place) {
-        String plain = " " + sentence.said().plain(0, sentence.said().size()) + " ";
-        return property.type().kind() == Kind.FLAG && sentence.said().size() <= RUNNING && names.stream().anyMatch(name -> plain.contains(
-            " " + name + " ") && (" " + name + " ").contains(" " + sentence.said().plain(place.from(), place.to()) + " "));
-    }
-
     /** "At joints of the backing and at a spacing" says all that "at joints of the backing" does. */
     private static boolean isMore(String word, String other) {
         return word.startsWith(other + " ");
+    }
+
+    /** "A118.4 and, when mixed with the admixture, A118.15": the words of a turn with a condition among them. */
+    private static boolean isConditioned(Said said, Place place) {
+        return CONDITIONED_WITHIN.matcher(said.text().substring(said.at(place.from()).from(), said.at(place.to() - 1).to())).find();
     }
 
     /** "Not self-furring", unless the turn says the "not" itself. */

@@ -26,6 +26,7 @@ final class Told {
     /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
     private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
         + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
+    private static final int RUN_IN = 3;
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
@@ -86,12 +87,13 @@ final class Told {
         return all;
     }
 
-    /** Whether a sentence is a heading: a few words on a line of their own, and not above a column. */
+    /** Whether a sentence is a heading: a few words on a line of their own, or very few before others, and not above a column. */
     private static boolean isHeading(Layout layout, Sentence sentence) {
         Cell cell = sentence.cell();
+        boolean runIn = cell.text().strip().split("\\s+").length <= RUN_IN;
         return sentence.before().isBlank() && HEADING.matcher(cell.text()).matches() && layout.lines().stream().anyMatch(line -> line
-            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && line.text().strip().length() <= cell.text()
-                .strip().length() + 1);
+            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && (runIn || line.text().strip().length() <= cell
+                .text().strip().length() + 1));
     }
 
     /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */

@@ -85,7 +85,8 @@ final class Findings {
     private static List<String> each(String model, Set<String> known) {
         String bare = model.replaceFirst("\\s*\\([^()]*\\)$", "");
         List<String> parts = List.of(APART.split(bare));
-        return !bare.equals(model) && known.contains(bare) ? List.of(bare) : parts.size() > 1 && known.containsAll(parts) ? parts : List.of(model);
+        return !bare.equals(model) && known.contains(bare) ? List.of(bare) : parts.size() > 1 && known.containsAll(parts) ? parts
+            : List.of(model);
     }
 
     /** Whether there is a value of a property of one of several models. */

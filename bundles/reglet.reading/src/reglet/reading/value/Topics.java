@@ -16,8 +16,6 @@ public final class Topics {
     private static final double TITLE = 13;
     private static final double SET_IN = 40;
     private static final double SET_OUT = 6;
-    private static final int LONGEST = 90;
-    private static final Pattern YIELDS = Pattern.compile("(?i)\\W*(?:yield|coverage)s?\\b[^:]*\\bper\\b");
     /** "Sister products", "Other Halden flashings": what else the maker has. */
     private static final Pattern OTHERS = Pattern.compile("(?:(?:our|the) )?(?:sister|related|companion|similar) .*|"
         + "(?:our |the )?other (?!(?:.* )?"
@@ -56,10 +54,6 @@ public final class Topics {
 
     /** Notes the headings in a row: a few words without figures, alone or bold. */
     void row(Line row) {
-        if (row.cells().size() == 1 && row.text().length() < LONGEST && YIELDS.matcher(row.text()).lookingAt()) {
-            // "Yield, square feet of wall per 50 lb bag (stones about 8 x 12 in.)"
-            headings.add(new Heading(row.left(), row.cells().get(0).y(), true, true));
-        }
         for (Cell cell : row.cells()) {
             String text = cell.text().replaceFirst("^\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+(?=\\p{Lu})", "");
             boolean words = text.matches("[^\\d:=]*\\p{L}[^\\d:=]*:?\\s*") && text.strip().split("\\s+").length <= MOST_WORDS;

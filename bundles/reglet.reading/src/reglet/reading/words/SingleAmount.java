@@ -33,7 +33,8 @@ final class SingleAmount {
         + "(?:\\(\\s*)?(maximum|max\\.?|or less|or below|and below|or under|or lower|or fewer|or sooner|or thinner|or lighter|as a "
             + "maximum|at (?:the )?most)|"
         + "(?:\\(\\s*)?(nominal|nom\\.?|typical|average|avg\\.?|thick|wide|"
-            + "long|high|deep|dia\\.?|diameter|dry|cured|clear|throughout|all|closed|open|hemmed|by (?:mass|weight)|(?:on )?(?:each|all|both|either) "
+            + "long|high|deep|dia\\.?|diameter|dry|cured|clear|throughout|all|closed|open|hemmed|by (?:mass|weight)|(?:on )?(?:each"
+                + "|all|both|either) "
         + "(?:leg|side|way|end|face|edge|wing)s?|all (?:a)?round))"
         + "(?:\\s*\\))?[\\s.]*$", Pattern.CASE_INSENSITIVE);
     private static final Pattern TO = Pattern.compile("^\\s*(?:(?:and )?up to|to|through|[-–—−])\\s*(?=[-+−–]?[\\d.])",

@@ -40,7 +40,8 @@ final class WordReader {
     private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–—-]\\s*(?:pass|passes|passed"
         + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
     /** "0.8 % mass loss, 100 cycles": what was found, so it was tested. */
-    private static final Pattern RESULT = Pattern.compile("(?is)(?!.*\\b(?:fail|not|max|min|required)).*\\d\\s?%.*\\bloss\\b.*\\bcycles\\b.*");
+    private static final Pattern RESULT = Pattern.compile("(?is)(?!.*\\b(?:fail|not|max|min"
+        + "|required)).*\\d\\s?%.*\\bloss\\b.*\\bcycles\\b.*");
     /** "A118.4 (A118.15 with the admixture)": what it is only with something else in it. */
     private static final Pattern WITH = Pattern.compile("\\((?=[^()]*(?:\\bw/|\\bwith|\\bwhen)\\s)[^()]*\\)");
     /** "Most need none. The other …": no answer for all. */
