@@ -1,5 +1,6 @@
 package reglet.reading.page;
 
+import java.awt.geom.Area;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -140,6 +141,10 @@ final class PageRules extends PDFGraphicsStreamEngine {
     }
 
     private void ended() {
+        if (clipping) {
+            // its bounds are enough to see how far a band reaches, however finely it is cut out
+            getGraphicsState().intersectClippingPath(new Area(outline.getBounds2D()));
+        }
         path.clear();
         outline.reset();
         clipping = false;
@@ -147,9 +152,6 @@ final class PageRules extends PDFGraphicsStreamEngine {
 
     @Override
     public void endPath() {
-        if (clipping) {
-            getGraphicsState().intersectClippingPath(outline);
-        }
         ended();
     }
 
