@@ -70,9 +70,7 @@ final class Sidebar {
         List<Line> both = lines.stream().filter(line -> line.left() < x && line.right() >= x).toList();
         List<Line> rows = lines.stream().filter(line -> line.cells().stream().filter(cell -> cell.left() < x).count() >= LEAST_CELLS)
             .toList();
-        long text = lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.left() >= x
-            && cell.text().split("\\s+").length
-            >= WORDS).count();
+        long text = running(lines, x, WORDS);
         return alone.size() >= LEAST_ALONE && alone.size() > both.size() && rows.size() >= LEAST_ROWS && rows.size() > both.size()
             && 2 * text
             > alone.size() + both.size();
@@ -88,11 +86,14 @@ final class Sidebar {
 
     /** Whether beside the narrow column there is running text, and its lines stand alone though by chance many don't. */
     private static boolean isBesideText(List<Line> lines, double x) {
-        long text = lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.left() >= x
-            && cell.text().split("\\s+").length
-            >= RUNNING).count();
         long alone = lines.stream().filter(line -> line.right() < x).count();
-        return text >= LEAST_BESIDE && alone >= LONG && parts(lines, x, CLEAR, 2);
+        return running(lines, x, RUNNING) >= LEAST_BESIDE && alone >= LONG && parts(lines, x, CLEAR, 2);
+    }
+
+    /** How many cells from a place on have so many words and more. */
+    private static long running(List<Line> lines, double x, int words) {
+        return lines.stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.left() >= x && cell.text().split("\\s+").length
+            >= words).count();
     }
 
     /** @param often how many lines may stand beside each that stands alone at most */

@@ -24,8 +24,8 @@ import reglet.reading.words.Reading;
  * "Material standard | ASTM C1861". It is what shows the word that the pack asks it for: the material, the kind.
  */
 final class MadeTo {
-    private static final Pattern HEAD = Pattern.compile("(?i)\\W*(?:(?:\\w+ )?(?:standards?|specifications?|spec\\.?|norm)|(?:made"
-        + "|manufactured"
+    private static final Pattern HEAD = Pattern.compile("(?i)\\W*(?:(?:\\w+ )?(?:standards?|specifications?|spec\\.?|norm)"
+        + "|(?:made|manufactured"
         + "|conforms?|complies) (?:to|with)|compliance|conformance|conformity)(?: (?:met|no\\.?))?\\W*");
     private static final Pattern SAID = Pattern.compile("(?is).*\\b(?:made|manufactured|produced|formed|rolled|conform(?:s|ing)?|compl(?:y"
         + "|ies|ying)|meets?|meeting)\\b(?!.*\\bdimensions? of\\b)[^.;]{0,60}");
@@ -56,9 +56,8 @@ final class MadeTo {
 
     private Optional<Citation> cited(Method asked) {
         return layouts.stream().flatMap(layout -> layout.lines().stream().flatMap(line -> alone(layout, line, asked).stream())).findFirst()
-            .or(() -> layouts.stream().flatMap(layout -> layout.sentences().stream()).flatMap(sentence -> said(sentence.cell().text(),
-                asked)
-                .stream()).findFirst());
+            .or(() -> layouts.stream().flatMap(layout -> layout.sentences().stream()).flatMap(sentence -> said(
+                sentence.cell().text(), asked).stream()).findFirst());
     }
 
     /** The standard where it stands alone in each cell of a row or a column that says so; none where others stand there too. */

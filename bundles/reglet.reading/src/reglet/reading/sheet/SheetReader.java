@@ -79,7 +79,6 @@ public final class SheetReader {
     }
 
     private SheetReading read(String asked) {
-        Map<Component, ValueReader> readers = new LinkedHashMap<>();
         Map<Component, Integer> scores = new LinkedHashMap<>();
         Sections sections = Sections.of(layouts, pack, vocabulary);
         Bounds bounds = new Bounds(pack);
@@ -93,20 +92,23 @@ public final class SheetReader {
         Map<Component, Double> kinds = new HashMap<>();
         Titles.kinds(layouts).forEach(words -> naming.kinds(words).forEach((component, share) -> kinds.merge(component, share, Math::max)));
         String text = Plain.of(text());
-        List<Component> asks = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
+        List<Component> all = pack.components().stream().filter(component -> asked.isEmpty() || component.id().equals(asked)).toList();
+        Map<Component, Integer> inTitle = all.stream().collect(Collectors.toMap(Function.identity(), one -> named(one, title)));
+        Map<Component, Integer> inText = all.stream().collect(Collectors.toMap(Function.identity(), one -> named(one, text)));
+        // each component reads for itself, and what they share is safe for several threads
         Function<List<Component>, Map<Component, ValueReader>> reading = tried -> tried.parallelStream().collect(Collectors.toConcurrentMap(
             component -> component, component -> new ValueReader(vocabulary, component, citations, sections, bounds, footnotes, models,
                 naming, cues).read(layouts)));
-        List<Component> called = asks.stream().filter(component -> subject.containsKey(component) || product.containsKey(component)
-            || kinds.containsKey(component) || named(component, title) + named(component, text) > 0).toList();
+        List<Component> called = all.stream().filter(component -> subject.containsKey(component) || product.containsKey(component)
+            || kinds.containsKey(component) || inTitle.get(component) + inText.get(component) > 0).toList();
         // a sheet hardly ever leaves out what its product is: the others are read only where nothing much is said of those it calls by name
-        Map<Component, ValueReader> all = new HashMap<>(reading.apply(called));
-        if (all.values().stream().noneMatch(reader -> properties(reader).size() >= MANY)) {
-            all.putAll(reading.apply(asks.stream().filter(component -> !all.containsKey(component)).toList()));
+        Map<Component, ValueReader> read = new HashMap<>(reading.apply(called));
+        if (read.values().stream().noneMatch(reader -> properties(reader).size() >= MANY)) {
+            read.putAll(reading.apply(all.stream().filter(component -> !read.containsKey(component)).toList()));
         }
-        for (Component component : asks.stream().filter(all::containsKey).toList()) {
-            ValueReader reader = all.get(component);
-            readers.put(component, reader);
+        Map<Component, ValueReader> readers = new LinkedHashMap<>();
+        all.stream().filter(read::containsKey).forEach(component -> readers.put(component, read.get(component)));
+        readers.forEach((component, reader) -> {
             int values = (int) reader.found().stream().filter(found -> found.confidence() >= CLEAR)
                 .map(found -> found.value().property()).distinct().count();
             // any report or certificate has a number and a date
@@ -121,9 +123,9 @@ public final class SheetReader {
             scores.put(component, PER_VALUE * values + said + BY_METHOD * shown + (values + said) * WHOLE / properties
                 + Math.min(1, subject.getOrDefault(component, 0)) * IN_SUBJECT
                 + Math.min(1, product.getOrDefault(component, 0)) * IN_NAME + (int) (kinds.getOrDefault(component, 0.0) * IS_KIND)
-                + (values + said == 0 ? 0 : named(component, title) * IN_TITLE + Math.min(MOST_IN_TEXT, named(component,
-                    text) * IN_TEXT)));
-        }
+                + (values + said == 0 ? 0 : inTitle.get(component) * IN_TITLE + Math.min(MOST_IN_TEXT, inText.get(component)
+                    * IN_TEXT)));
+        });
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
             .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue()).thenComparing(entry ->

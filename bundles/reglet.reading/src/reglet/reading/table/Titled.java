@@ -30,8 +30,8 @@ public final class Titled {
     private static final int SHORTEST = 5;
 
     private final Map<Property, Map<String, String>> words = new LinkedHashMap<>();
-    /** Of the component, the longest first. */
-    private final List<String> names;
+    /** The component's own names, the longest first. */
+    private final List<String> called;
     private final List<Part> parts = new ArrayList<>();
     private List<Part> open = List.of();
     /** The models below any title. */
@@ -42,7 +42,7 @@ public final class Titled {
     }
 
     public Titled(Vocabulary vocabulary, Component component) {
-        names = vocabulary.names(component.id()).stream().map(Plain::of).sorted(Comparator.comparingInt(String::length).reversed()).toList();
+        called = vocabulary.names(component.id()).stream().map(Plain::of).sorted(Comparator.comparingInt(String::length).reversed()).toList();
         component.properties().stream().filter(Titled::isTold).forEach(property -> {
             Map<String, String> own = new LinkedHashMap<>();
             boolean flag = property.type().kind() == Kind.FLAG;
@@ -71,7 +71,7 @@ public final class Titled {
     private List<Part> parts(Layout layout, Cell title) {
         String whole = " " + Plain.of(title.text()) + " ";
         // "weep screed" says nothing of weeps
-        String bare = names.stream().reduce(whole, (text, name) -> text.replace(" " + name + " ", " | "));
+        String bare = called.stream().reduce(whole, (text, name) -> text.replace(" " + name + " ", " | "));
         List<Part> all = new ArrayList<>();
         words.forEach((property, own) -> {
             String plain = property.type().kind() == Kind.FLAG ? bare : whole;

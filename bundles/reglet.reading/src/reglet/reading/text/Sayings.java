@@ -81,6 +81,8 @@ public final class Sayings {
     private final Citations citations;
     private final Taken taken;
     private final Map<Property, Map<String, List<Turn>>> turns = new HashMap<>();
+    /** Of properties of several words at once. */
+    private final Map<Property, Map<String, List<Turn>>> sets = new HashMap<>();
     private final Conditions conditions;
     /** The sheet's title, which is said of all models. */
     private String title = "";
@@ -104,7 +106,7 @@ public final class Sayings {
             Frames.of(component, property, vocabulary).forEach((word, framed) -> words.merge(word, framed, (one, other) -> Stream.concat(
                 one.stream(), other.stream()).toList()));
             if (!words.isEmpty()) {
-                turns.put(property, words);
+                (kind == Kind.SET ? sets : turns).put(property, words);
             }
         }
     }
@@ -122,12 +124,11 @@ public final class Sayings {
         for (Property property : component.properties()) {
             // of several models a word in passing may be said of one alone, unless it is said of each
             boolean several = property.type().kind() == Kind.FLAG && taken.models().size() > 1;
-            if (turns.containsKey(property) && property.type().kind() == Kind.SET) {
-                if (!taken.has(property) && taken.models().size() < 2) {
-                    readSet(property, layouts);
-                }
-            } else if (turns.containsKey(property) && !taken.has(property)) {
+            if (turns.containsKey(property) && !taken.has(property)) {
                 read(property, layouts, several);
+            }
+            if (sets.containsKey(property) && !taken.has(property) && taken.models().size() < 2) {
+                readSet(property, layouts);
             }
         }
     }
@@ -136,9 +137,9 @@ public final class Sayings {
     private void readSet(Property property, List<Layout> layouts) {
         List<Hit> most = List.of();
         for (Layout layout : layouts) {
-            for (Sentence sentence : layout.sentences()) {
-                List<Hit> hits = property.type().words().stream().filter(turns.get(property)::containsKey).map(word -> hit(property, word,
-                    sentence, layout)).flatMap(Optional::stream).toList();
+            for (Sentence sentence : layout.sentences().stream().filter(one -> isOfProduct(layout, one)).toList()) {
+                List<Hit> hits = property.type().words().stream().filter(sets.get(property)::containsKey).map(word -> hit(word,
+                    sets.get(property).get(word), sentence, layout)).flatMap(Optional::stream).toList();
                 most = hits.size() > most.size() ? hits : most;
             }
         }
@@ -153,8 +154,8 @@ public final class Sayings {
         }
     }
 
-    private Optional<Hit> hit(Property property, String word, Sentence sentence, Layout layout) {
-        for (Turn turn : turns.get(property).get(word)) {
+    private static Optional<Hit> hit(String word, List<Turn> said, Sentence sentence, Layout layout) {
+        for (Turn turn : said) {
             for (int i = 0; i < sentence.said().size(); i++) {
                 Place place = turn.at(sentence.said(), i, at -> -1);
                 if (place != null && !isDenied(sentence.said(), i, turn)) {
@@ -172,7 +173,7 @@ public final class Sayings {
             return;
         }
         for (Property property : component.properties()) {
-            if (!turns.containsKey(property) || property.type().kind() == Kind.SET || taken.hasOfModels(property)) {
+            if (!turns.containsKey(property) || taken.hasOfModels(property)) {
                 continue;
             }
             Map<String, Hit> said = new LinkedHashMap<>();
@@ -210,7 +211,7 @@ public final class Sayings {
     /** Reads what rows of tables say of their models in words alone. */
     public void ofRows(List<Described> rows) {
         for (Property property : component.properties()) {
-            if (!turns.containsKey(property) || property.type().kind() == Kind.SET || taken.has(property) || taken.hasOfModels(property)) {
+            if (!turns.containsKey(property) || taken.has(property) || taken.hasOfModels(property)) {
                 continue;
             }
             for (Described row : rows) {
@@ -240,6 +241,12 @@ public final class Sayings {
         return citations.in(part.text()).stream().filter(citation -> names.contains(Plain.of(citation.name()))).toList();
     }
 
+    /** Whether a sentence may be said of the product, and not of what is offered beside it or of another's. */
+    private boolean isOfProduct(Layout layout, Sentence sentence) {
+        return !OFFERED.matcher(sentence.cell().text()).matches() && !(report && conditions.areOfOthers(sentence)) && !taken.isOfAnother(
+            layout, sentence.cell());
+    }
+
     /** Whether what is said is said of all models: of each, or of none of them by name and without a hint at a choice. */
     private boolean isOfAll(Hit hit) {
         String whole = hit.sentence.cell().text();
@@ -261,13 +268,8 @@ public final class Sayings {
     private void read(Property property, List<Layout> layouts, boolean several) {
         List<Hit> hits = new ArrayList<>();
         for (Layout layout : layouts) {
-            for (Sentence sentence : layout.sentences()) {
-                boolean offered = OFFERED.matcher(sentence.cell().text()).matches();
-                boolean others = report && conditions.areOfOthers(sentence) || taken.isOfAnother(layout, sentence.cell());
-                if (!offered && !others) {
-                    best(property, sentence, layout).filter(hit -> !several || isOfAll(hit)).ifPresent(hits::add);
-                }
-            }
+            layout.sentences().stream().filter(sentence -> isOfProduct(layout, sentence)).forEach(sentence -> best(property, sentence,
+                layout).filter(hit -> !several || isOfAll(hit)).ifPresent(hits::add));
         }
         if (hits.isEmpty()) {
             return;

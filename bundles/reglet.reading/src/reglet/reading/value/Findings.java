@@ -73,8 +73,8 @@ final class Findings {
 
     /** All of them. Where several tables state the same property, each under a title of its own, the titles name the models. */
     List<Found> all() {
-        // what is said of one model in passing is no further value where the sheet says what holds for all
         Set<String> known = models();
+        // what is said of one model in passing is no further value where the sheet says what holds for all
         return titles.named(found.stream().map(one -> told.contains(one) && found.stream().anyMatch(other -> other.model().isEmpty()
             && other.confidence() >= Taken.LEAST_CONFIDENCE && other.value().property().equals(one.value().property())) ? one.of("") : one)
             .toList()).stream().flatMap(one -> each(one.model(), known).stream().map(model -> model.equals(one.model()) ? one : one.of(
