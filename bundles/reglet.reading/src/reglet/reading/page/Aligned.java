@@ -15,6 +15,8 @@ import reglet.reading.page.SheetPage.Piece;
 final class Aligned {
     private static final double NEAR = 0.8;
     private static final int ROWS = 7;
+    /** Lines between a heading and a row, of which some hold but the half of one. */
+    private static final int HEADED = 18;
     private static final int LEAST_CELLS = 3;
     private static final int LEAST_ROWS = 2;
     /** Rows in which a word begins at the place. */
@@ -40,22 +42,23 @@ final class Aligned {
         if (whole.cells().size() < LEAST_CELLS) {
             return whole;
         }
-        List<Line> near = lines.subList(begin(lines, index), end(lines, index)).stream()
+        List<Line> near = lines.subList(begin(lines, index, ROWS), end(lines, index)).stream()
             .filter(other -> other.cells().size() >= LEAST_CELLS && other != whole).toList();
+        List<Line> above = lines.subList(begin(lines, index, HEADED), index);
         Line line = whole;
         for (Optional<Line> next = Optional.of(whole); next.isPresent(); next = near.size() < LEAST_ROWS ? Optional.empty() : parted(line,
-            near)) {
+            near, above)) {
             line = next.get();
         }
         return line;
     }
 
     /** A line with its first cell parted that is two; empty where none is. */
-    private static Optional<Line> parted(Line line, List<Line> near) {
+    private static Optional<Line> parted(Line line, List<Line> near, List<Line> above) {
         List<Line> fuller = near.stream().filter(other -> other.cells().size() > line.cells().size()).toList();
         for (int i = 0; i < line.cells().size(); i++) {
             Cell cell = line.cells().get(i);
-            Optional<Integer> at = start(cell, fuller).or(() -> inLine(cell, near));
+            Optional<Integer> at = start(cell, fuller).or(() -> inLine(cell, near)).or(() -> headed(cell, above));
             if (at.isPresent()) {
                 List<Cell> cells = new ArrayList<>(line.cells());
                 List<Piece> pieces = cell.pieces();
@@ -67,9 +70,9 @@ final class Aligned {
         return Optional.empty();
     }
 
-    private static int begin(List<Line> lines, int index) {
+    private static int begin(List<Line> lines, int index, int most) {
         int begin = index;
-        while (begin > 0 && index - begin < ROWS && !isTitle(lines.get(begin - 1))) {
+        while (begin > 0 && index - begin < most && !isTitle(lines.get(begin - 1))) {
             begin--;
         }
         return begin;
@@ -99,6 +102,30 @@ final class Aligned {
             boolean wide = x - cell.pieces().get(i - 1).end() > BLANK * cell.size();
             if (cells >= LEAST_ROWS && (words >= LEAST_WORDS || words == rows.size() && cell.text().length() < SHORT)
                 && words * 2 > rows.size() && !crossed && wide) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The piece of a cell that begins where a heading does, and where the lines of other rows do, whose cells are of two lines: "DV-10P
+     * Rigid PVC" below "DV-10A" beside "Coated aluminum" above "6063-T5".
+     */
+    private static Optional<Integer> headed(Cell cell, List<Line> above) {
+        for (int i = 1; i < cell.pieces().size(); i++) {
+            double x = cell.pieces().get(i).x();
+            int heading = above.size() - 1;
+            while (heading >= 0 && !(above.get(heading).cells().size() >= LEAST_CELLS
+                && above.get(heading).cells().stream().skip(1).anyMatch(other ->
+                Math.abs(other.left() - x) < NEAR))) {
+                heading--;
+            }
+            List<Line> rows = heading < 0 ? List.of() : above.subList(heading, above.size());
+            long begun = rows.stream().filter(row -> row.cells().stream().anyMatch(other -> Math.abs(other.left() - x) < NEAR)).count();
+            boolean crossed = rows.stream().anyMatch(row -> row.cells().stream().anyMatch(other -> other.left() < x - NEAR && other
+                .right() > x));
+            if (begun > LEAST_WORDS && !crossed && Layout.blank(cell.pieces().get(i - 1), cell.pieces().get(i))) {
                 return Optional.of(i);
             }
         }

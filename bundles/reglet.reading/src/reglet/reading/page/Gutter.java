@@ -206,7 +206,7 @@ final class Gutter {
             // what stands below the foot of the column beside it comes after both
             last--;
         }
-        boolean table = !isAlone(lines.get(last), x);
+        boolean table = !isAlone(leftOf(lines, last, x), x);
         while (last < foot && goesOn(lines, last, table, x)) {
             // but for a table's rows, or text, that go on there
             last++;
@@ -226,15 +226,20 @@ final class Gutter {
     /** Whether the left column goes on below the foot of the right one: with a row of its table, or with a line of its text. */
     private static boolean goesOn(List<Line> lines, int last, boolean table, double x) {
         Line next = lines.get(last + 1);
-        int at = last;
-        while (at > 0 && !isLeft(lines.get(at), x) && lines.get(at).left() >= x - NEAR) {
-            at--;
-        }
-        Line above = lines.get(at);
+        Line above = leftOf(lines, last, x);
         double apart = next.y() - above.y();
         boolean text = isAlone(above, x) && Math.abs(above.left() - next.left()) < NEAR && above.size() == next.size()
             && above.cells().get(0).text().split("\\s+").length >= PROSE && apart < LEADING * next.size();
         return text || table && apart < GOES_ON * above.size();
+    }
+
+    /** The line, at some line or above it, that has something left of a place. */
+    private static Line leftOf(List<Line> lines, int last, double x) {
+        int at = last;
+        while (at > 0 && lines.get(at).left() >= x - NEAR) {
+            at--;
+        }
+        return lines.get(at);
     }
 
     /** The last line above the rows of a table as wide as both columns, and above its heading. */

@@ -1,20 +1,32 @@
 package reglet.reading.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import reglet.reading.page.Layout.Line;
 
-/** Lists whose items each begin with the designation of a model: "No. KX-78, ground 7/8 in., for lath alone" above "No. KX-114, …". */
+/**
+ * Lists whose items each begin with the designation of a model: "No. KX-78, ground 7/8 in., for lath alone" above "No. KX-114, …", or
+ * "HF-1 head flashing: leg 4 in.".
+ */
 public final class Items {
     private static final int LEAST = 2;
     private static final double BELOW = 1.7;
+    /** Of the letters' size, how far the lines of an item are set in. */
+    private static final double IN = 3;
+    /** Words of an item that stands beside something else at least. */
+    private static final int RUNNING = 5;
+    private static final Pattern GOES_ON = Pattern.compile("[\\p{Ll}\\d(]");
     private static final Pattern ITEM = Pattern.compile("\\s*(?:[•·▪■●◦‣*–-]\\s*)?(?:(?i:cat(?:alog(?:ue)?)?|no|model|item|part|type"
         + "|style|code)\\.?"
         + "\\s+(?:(?i:no)\\.?\\s+)?)?((?=\\S*\\d)(?=\\S*\\p{Lu})[\\p{Lu}\\d]+(?:[-./][\\p{Lu}\\d]+)*)"
-        + "\\s*(?:[,:]|[—–-](?=\\s)|is\\b)\\s+(.*)",
+        + "(?:(?: [\\p{Ll}&-]+){1,6}(?=:))?\\s*(?:[,:]|[—–-](?=\\s)|is\\b)\\s+(.*)",
         Pattern.DOTALL);
 
     private Items() {
@@ -43,38 +55,48 @@ public final class Items {
 
     /** The items of the lists on a page; none where fewer than two follow each other. */
     public static List<Item> of(Layout layout) {
+        List<Cell> cells = layout.lines().stream().flatMap(line -> line.cells().stream().filter(cell -> line.cells().size() == 1 || cell
+            .text().split("\\s+").length >= RUNNING)).toList();
         List<Item> all = new ArrayList<>();
-        List<Item> open = new ArrayList<>();
-        Cell first = null;
-        Cell last = null;
-        for (Line line : layout.lines()) {
-            Cell cell = line.cells().get(0);
-            Matcher item = line.cells().size() == 1 ? ITEM.matcher(cell.text()) : null;
-            boolean near = last != null && cell.y() - last.y() < BELOW * cell.size() && cell.y() > last.y();
-            if (item != null && item.matches()) {
-                if (!near) {
-                    close(open, all);
+        Set<Cell> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Cell cell : cells) {
+            if (ITEM.matcher(cell.text()).matches() && used.add(cell)) {
+                List<Item> list = list(cell, layout, used);
+                if (list.stream().map(Item::model).distinct().count() >= LEAST) {
+                    all.addAll(list);
                 }
-                open.add(new Item(item.group(1), cell));
-                first = cell;
-                last = cell;
-            } else if (near && line.cells().size() == 1 && !open.isEmpty() && cell.left() > first.left() + 2) {
-                Item begun = open.remove(open.size() - 1);
-                open.add(new Item(begun.model, begun.cell.with(cell)));
-                last = cell;
-            } else {
-                close(open, all);
-                last = null;
             }
         }
-        close(open, all);
         return all;
     }
 
-    private static void close(List<Item> open, List<Item> all) {
-        if (open.stream().map(Item::model).distinct().count() >= LEAST) {
-            all.addAll(open);
+    /** The list that begins with an item: what stands below it in its own column, whatever stands beside that. */
+    private static List<Item> list(Cell first, Layout layout, Set<Cell> used) {
+        List<Item> list = new ArrayList<>(List.of(new Item(model(first.text()), first)));
+        Cell last = first;
+        Optional<Cell> next = below(first, last, layout);
+        while (next.isPresent()) {
+            Cell cell = next.get();
+            Item begun = list.get(list.size() - 1);
+            boolean item = ITEM.matcher(cell.text()).matches();
+            boolean goesOn = cell.left() > first.left() + 2 || !last.text().endsWith(".") && GOES_ON.matcher(cell.text()).lookingAt();
+            if (item) {
+                list.add(new Item(model(cell.text()), cell));
+            } else if (goesOn) {
+                list.set(list.size() - 1, new Item(begun.model, begun.cell.with(cell)));
+            } else {
+                break;
+            }
+            used.add(cell);
+            last = cell;
+            next = below(first, last, layout);
         }
-        open.clear();
+        return list;
+    }
+
+    private static Optional<Cell> below(Cell first, Cell last, Layout layout) {
+        return layout.lines().stream().flatMap(line -> line.cells().stream()).filter(cell -> cell.y() > last.low() && cell.y() - last.low()
+            < BELOW * cell.size() && cell.left() > first.left() - 2 && cell.left() < first.left() + IN * cell.size()).min(Comparator
+                .comparingDouble(Cell::y));
     }
 }

@@ -215,8 +215,10 @@ public final class Layout {
 
     /** The raised mark in front of a note: "¹ Mat alone". */
     private static boolean isLead(Piece piece, Piece other) {
-        return MARK.matcher(piece.text()).matches() && Cell.isRaised(piece, other.y(), other.size()) && piece.y() > other.y() - 0.7 * other
-            .size() && other.x() > piece.end() - 0.1 * other.size() && other.x() < piece.end() + 0.5 * other.size();
+        double rise = (other.y() - piece.y()) / other.size();
+        boolean raised = Cell.isRaised(piece, other.y(), other.size()) || piece.size() < other.size() && rise > 0.2;
+        return MARK.matcher(piece.text()).matches() && raised && rise < 0.7 && other.x() > piece.end() - 0.1 * other.size()
+            && other.x() < piece.end() + 0.5 * other.size();
     }
 
     /** Whether a word stands beside others as small on a line of their own: right above a large title they are no raised letters. */

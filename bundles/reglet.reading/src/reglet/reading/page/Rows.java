@@ -31,6 +31,8 @@ public final class Rows {
     private static final double TITLE = 13;
     private static final Pattern NAME = Pattern.compile("(?s)\\p{L}.*\\p{L}{4}.*");
 
+    /** A standard in brackets at the end of a line. */
+    private static final Pattern BRACKETS = Pattern.compile("[^()]{0,30}\\((?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d[^()]*\\)");
     private static final Pattern STANDARD = Pattern.compile("(?:ASTM|ANSI|AAMA|AATCC|ISO|EN)\\s?-?[A-Z]?\\s?-?\\d+");
 
     private final Layout layout;
@@ -65,8 +67,12 @@ public final class Rows {
         Line label = lines.get(first + 1);
         double size = label.size();
         boolean near = gap(first + 1) < 0.8 * size && gap(first + 2) < 0.8 * size;
-        boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> isWhole(line) && line.left() > label.cells()
-            .get(0).right());
+        double upper = lines.get(first).y();
+        double lower = lines.get(first + 2).y();
+        boolean rows = Stream.of(lines.get(first), lines.get(first + 2)).allMatch(line -> line.left() > label.cells().get(0).right()
+            // one cell may be ruled off from the other, where the label is not
+            && (isWhole(line) || line.cells().size() == 1 && layout.ruledBetween(upper, lower, line.cells().get(0).middle())
+                && !layout.ruledBetween(upper, lower, label.cells().get(0).middle())));
         // a unit may stand beside the label, or what holds for both, where neither row has anything
         boolean beside = label.cells().stream().skip(1).allMatch(cell -> under(lines.get(first), cell) == null && under(lines.get(first
             + 2), cell) == null);
@@ -190,7 +196,12 @@ public final class Rows {
         if (runsOn(row, next)) {
             return false;
         }
-        if (row.cells().size() > 1 && next.cells().size() == 1 && closes(under(row, start), start)) {
+        if (row.cells().size() > 1 && next.cells().size() == 1 && (closes(under(row, start), start) || completes(row.cells().get(0), start,
+            next.y() - last))) {
+            return true;
+        }
+        if (row.cells().size() > 1 && next.cells().stream().allMatch(cell -> under(row, cell) != null && under(row, cell).text()
+            .endsWith("±"))) {
             return true;
         }
         if (row.cells().size() == 1 && next.cells().size() > 2 && next.y() - last > LED * next.size() && Character.isUpperCase(next.text()
@@ -225,6 +236,12 @@ public final class Rows {
     /** "A)" below "Permeance (ASTM E96, Method": brackets that are opened in one line and closed in the next. */
     private static boolean closes(Cell above, Cell below) {
         return above != null && open(above.text()) > 0 && open(below.text()) < 0 && Math.abs(above.left() - below.left()) < below.size();
+    }
+
+    /** "(ASTM E96)" or "24 h (ASTM C67)" right below a label, which ends with a comma where what follows isn't all in brackets. */
+    private static boolean completes(Cell label, Cell below, double gap) {
+        boolean near = gap <= LED * below.size() && Math.abs(label.left() - below.left()) < 1 && below.size() > label.size() - 1;
+        return near && BRACKETS.matcher(below.text()).matches() && (below.text().startsWith("(") || label.text().endsWith(","));
     }
 
     private static long open(String text) {

@@ -34,6 +34,8 @@ final class ReportReader {
         + "|evaluation)\\b");
     /** "It is listed in" before "Evaluation Report": a data sheet that tells of its report. */
     private static final Pattern IN_PASSING = Pattern.compile(".*(?:(?<![\\p{L}-])\\p{Ll}+|\\bSee) $");
+    /** "… WER-2207: water-resistive barrier behind plaster" behind "Evaluation report": a data sheet that tells what its report is for. */
+    private static final Pattern TELLS = Pattern.compile(NUMBERED + "\\s*[:,–—-]\\s*\\p{Ll}.*");
     private static final String HOLDERS = "(?:report|certificate|approval|assessment|listing|opinion)[ -]?holder"
         + "|holder(?: of (?:the )?(?:report"
         + "|certificate|approval|assessment))?|licensee|listee|issued to|applicant|client|granted to|awarded to|proponent|company";
@@ -63,7 +65,8 @@ final class ReportReader {
             Matcher kind = KIND.matcher(line.text());
             // a row of a data sheet's list: "Code report | WRR-0923"
             boolean row = !first && line.cells().size() == 2 && KIND.matcher(line.cells().get(0).text()).lookingAt();
-            return !row && kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches();
+            return !row && kind.find() && !IN_PASSING.matcher(line.text().substring(0, kind.start())).matches()
+                && (first || !TELLS.matcher(line.text().substring(kind.end())).matches());
         });
     }
 

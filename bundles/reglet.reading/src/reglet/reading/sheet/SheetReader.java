@@ -84,9 +84,9 @@ public final class SheetReader {
         Bounds bounds = new Bounds(pack);
         Cues cues = new Cues(pack, vocabulary, bounds);
         Footnotes footnotes = new Footnotes(layouts, citations);
-        Models models = ModelNames.of(layouts);
-        String title = Plain.of(Titles.head(layouts));
         Naming naming = new Naming(pack, vocabulary);
+        Models models = ModelNames.of(layouts, naming);
+        String title = Plain.of(Titles.head(layouts));
         Map<Component, Integer> product = naming.in(List.of(Titles.product(layouts)));
         Map<Component, Integer> subject = naming.in(Titles.subject(layouts));
         Map<Component, Double> kinds = new HashMap<>();
@@ -131,7 +131,7 @@ public final class SheetReader {
             .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue()).thenComparing(entry ->
                 // a component that asks for more than the sheet says fits it less
                 entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
-        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers);
+        List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers, scores);
         List<Found> found = components.isEmpty() ? List.of() : new MadeTo(layouts, citations).show(Fitting.fit(Settling.settle(alone(readers
             .get(components.get(0)).further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),
             readers.get(components.get(0)).headed()), pack), components.get(0)), pack);
@@ -150,12 +150,14 @@ public final class SheetReader {
     }
 
     /** The likely components; before the likeliest another, when the sheet says all of it that it says of the likeliest, and more. */
-    private static List<Component> fuller(List<Component> likely, Map<Component, ValueReader> readers) {
+    private static List<Component> fuller(List<Component> likely, Map<Component, ValueReader> readers, Map<Component, Integer> scores) {
         if (likely.isEmpty()) {
             return likely;
         }
         Set<String> said = properties(readers.get(likely.get(0)));
-        Optional<Component> fuller = readers.keySet().stream().filter(one -> isFuller(properties(readers.get(one)), said)).findFirst();
+        // a sheet that calls its product by name over and over is of that, whatever else its figures would fit
+        Optional<Component> fuller = readers.keySet().stream().filter(one -> 3 * scores.get(one) >= scores.get(likely.get(0)) && isFuller(
+            properties(readers.get(one)), said)).findFirst();
         return fuller.filter(one -> said.size() > 1).map(one -> Stream.concat(Stream.of(one), likely.stream()).distinct().toList())
             .orElse(likely);
     }

@@ -64,9 +64,9 @@ final class ValueReader {
         taken = new Taken(component, citations, reading, sections, bounds, footnotes, models);
         titled = new Titled(vocabulary, component);
         designations = new Designations(component, citations, reading, taken);
-        tables = new TableReader(labels, citations, taken, titled, designations, footnotes, naming);
-        lists = new ListReader(labels, citations, reading, taken);
         mentions = new Mentions(component, vocabulary, labels, reading, citations, taken, naming);
+        tables = new TableReader(labels, citations, taken, titled, designations, footnotes, naming, mentions);
+        lists = new ListReader(labels, citations, reading, taken);
         sentences = new Sentences(labels, citations, taken, new Limits(vocabulary, component, reading), mentions);
         stacks = new Stacks(labels, citations, taken);
         cards = new Cards(labels, citations, taken);

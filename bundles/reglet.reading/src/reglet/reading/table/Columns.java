@@ -27,6 +27,8 @@ final class Columns {
     private static final Pattern YIELD = Pattern.compile("(?i)\\b(?:coverage|covers|yields?|per bag|bags?)\\b");
     /** "CB 80-15": the designation of a model, and no standard or amount. */
     private static final Pattern CODED = Pattern.compile(".*\\b(?:no|number|code|sku)");
+    private static final Pattern GAUGE = Pattern.compile("(?:steel |metal )?(?:gauge|gage|ga)(?: no)?");
+    private static final Pattern DESCRIPTION = Pattern.compile("(?:product |item |part )?description");
     static final Pattern MODEL_NO = Pattern.compile("(?!ASTM|ANSI|AAMA|ISO|EN\\b|AC\\d)(?=.*\\d)[\\p{Lu}\\d][-\\p{L}\\d].*");
     private static final Pattern WORD = Pattern.compile("\\p{Ll}{2,}");
 
@@ -64,8 +66,9 @@ final class Columns {
         return columns.stream().filter(column -> column.role == role).toList();
     }
 
+    /** Whether each row is of a model; else each is of a property. */
     boolean byRows() {
-        return !of(Role.PROPERTY).isEmpty();
+        return !of(Role.PROPERTY).isEmpty() || of(Role.LABEL).isEmpty();
     }
 
     double left() {
@@ -269,8 +272,20 @@ final class Columns {
             // "Profile | Article no. | Material": a product's name comes before its number
             all.set(0, new Column(first.head, Role.MODEL));
         }
+        if (first.role != Role.MODEL && (kind || GAUGE.matcher(HeadWords.plain(first.head)).matches())
+            && all.stream().skip(1).anyMatch(column ->
+            column.role == Role.PROPERTY && label(column, labels).map(Label::properties).equals(label(first,
+                labels).map(Label::properties)))) {
+            // "Gauge | Nominal thickness", "Nominal size | Depth": by the one they are called, by the other they are measured
+            all.set(0, new Column(first.head, Role.MODEL));
+            model = true;
+            named--;
+        }
         model |= all.size() > 2 && kind;
-        return named >= 2 || named == 1 && model ? Optional.of(new Columns(all)) : Optional.empty();
+        // "Part | Description | Carton" says in words what a part is
+        boolean described = all.get(0).role == Role.MODEL && all.stream().anyMatch(column -> column.role == Role.OTHER && DESCRIPTION
+            .matcher(HeadWords.plain(column.head)).matches());
+        return named >= 2 || named == 1 && model || described ? Optional.of(new Columns(all)) : Optional.empty();
     }
 
     /** The same columns above some rows: what is called a specification and holds amounts is what is asked for, and no method. */

@@ -34,7 +34,7 @@ final class HeadWords {
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
         + "tested|as measured|found|measured|reached|achieved|obtained|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical|reported|obtained|measured|determined|achieved|stated|declared|certified|given"
-        + "|listed|furnished))*");
+        + "|listed|furnished))*(?: (?:at|after) \\d+ (?:day|hour|week|cycle))?");
     /** What a product reaches, where a column of bounds stands beside it. */
     static final Pattern REACHED = Pattern.compile("(?:typical|average|avg|mean|actual|test|tested|measured)(?: .*)?|result|typ");
     static final Pattern BOUND = Pattern.compile("(?:minimum|min|maximum|max|guaranteed|certified)(?: .*)?");
@@ -77,7 +77,8 @@ final class HeadWords {
         + "ref|type no|article|art|art no|reference|ref no|reference no|stock no|profile no");
 
     /** Heads what is told apart in the rows, where a column beside it names what is told of them. */
-    static final Pattern KIND = Pattern.compile("size|nominal|nominal size|grade|format|profile|variant|block|panel|bead"
+    static final Pattern KIND = Pattern.compile("size|nominal|nominal size|grade|format|profile|variant|species|wood species"
+        + "|species group|block|panel|bead"
         + "|piece|stud|rod|tape|mat|lath|board"
         + "|sheet|screw|nail|fastener|roll|strip");
 

@@ -3,15 +3,21 @@ package reglet.reading.table;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import reglet.model.Component;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.Rows;
 import reglet.reading.value.Models;
+import reglet.reading.words.Naming;
 
 /** Finds what the models of a sheet are called, in columns such as "Item" beside "Catalog no.", whatever the sheet is about. */
 public final class ModelNames {
@@ -23,13 +29,18 @@ public final class ModelNames {
     /** A heading such as "Type" may stand for a name or for a property: beside a code it is no second name. */
     private static final Pattern NAME = Pattern.compile("item|product|model|name|product name|part|designation|version");
 
+    /** "SHS-16 Wide crown staple": a designation, and words for what it is. */
+    private static final Pattern PART = Pattern.compile("((?=\\S*\\d)\\p{Lu}{2,}[\\p{Lu}\\d]*-?[\\p{Lu}\\d]+)[,:]?\\s+"
+        + "(\\p{L}[\\p{L}-]*(?: \\p{L}[\\p{L}-]*){0,4})");
+    /** "Oxbow CC": a name, and a mark behind it. */
+    private static final Pattern MARKED = Pattern.compile("\\p{Lu}\\p{L}{2,}(?: \\p{Lu}\\p{L}*)? [\\p{Lu}\\d][\\p{Lu}\\d-]*");
     /** "Stock no.", "order code". */
     private static final Pattern CODE = Pattern.compile("(?:.* )?(?:no|number|code|sku)");
 
     private ModelNames() {
     }
 
-    public static Models of(List<Layout> layouts) {
+    public static Models of(List<Layout> layouts, Naming naming) {
         Models models = new Models();
         List<String> cells = layouts.stream().flatMap(layout -> layout.lines().stream()).flatMap(line -> line.cells().stream()).map(cell ->
             cell.text().replaceAll("\\s+", " ").strip()).toList();
@@ -39,6 +50,7 @@ public final class ModelNames {
             lists.addAll(ModelLists.of(rows));
             for (int i = 0; i < rows.size(); i++) {
                 Line heading = rows.get(i);
+                models.family(family(heading));
                 List<Cell> heads = heading.cells().size() < 2 ? List.of() : heading.cells().stream().filter(cell -> HeadWords.MODEL
                     .matcher(HeadWords.plain(cell)).matches()).toList();
                 if (!heads.isEmpty() && heads.size() < 3) {
@@ -46,8 +58,35 @@ public final class ModelNames {
                 }
             }
         }
+        models.parts(parts(layouts, naming));
         lists.stream().filter(list -> lists.stream().anyMatch(list::isLike)).forEach(list -> models.heads(list.heading()));
         return models;
+    }
+
+    /** What stands beside a heading of labels and methods, when all are marks behind one name: "Property | Test | Oxbow CC | Oxbow SB". */
+    private static List<String> family(Line heading) {
+        List<String> names = heading.cells().stream().skip(1).filter(cell -> !HeadWords.METHOD.matcher(HeadWords.plain(cell)).matches()
+            && !HeadWords.METHOD_BESIDE_LABEL.matcher(HeadWords.plain(cell)).matches()).map(cell -> cell.text().replaceAll("\\s+", " ")
+                .strip()).toList();
+        boolean family = names.size() > 1 && HeadWords.areLabels(heading.cells().get(0)) && areDistinct(names)
+            && names.stream().map(MARKED::matcher).allMatch(Matcher::matches) && names.stream().map(name -> name.substring(0, name
+                .lastIndexOf(' '))).distinct().count() == 1;
+        return family ? names : List.of();
+    }
+
+    /** The designations of headings, two at least, that name one kind of product behind them: "SHN-11 Furring nail". */
+    private static List<String> parts(List<Layout> layouts, Naming naming) {
+        Map<String, Set<Component>> parts = new LinkedHashMap<>();
+        layouts.stream().flatMap(layout -> layout.lines().stream()).filter(line -> line.cells().size() == 1).forEach(line -> {
+            Matcher heading = PART.matcher(line.text().strip());
+            Set<Component> kinds = heading.matches() ? naming.kinds(heading.group(2)).keySet() : Set.of();
+            if (!kinds.isEmpty()) {
+                parts.merge(heading.group(1), kinds, (one, other) -> one);
+            }
+        });
+        boolean alike = parts.values().stream().allMatch(kinds -> parts.values().stream().allMatch(other -> !Collections.disjoint(kinds,
+            other)));
+        return parts.size() > 1 && alike ? List.copyOf(parts.keySet()) : List.of();
     }
 
     private static void named(Models models, List<Cell> heads, List<Line> below, Line heading, List<String> cells) {

@@ -4,11 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout.Line;
+import reglet.reading.page.Sentence;
 import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
+import reglet.reading.text.Mentions;
 import reglet.reading.value.Around;
 import reglet.reading.value.Taken;
 import reglet.reading.words.Citations;
@@ -17,9 +20,11 @@ import reglet.reading.words.Label;
 import reglet.reading.words.Reading;
 
 /** What stands beside a label in a row below a heading, of one product or of several. */
-record RowValues(Columns table, RowMethods methods, Citations citations, Taken taken, Line row, Map<Column, Cell> cells, Cell labelCell) {
+record RowValues(Columns table, RowMethods methods, Citations citations, Taken taken, Mentions mentions, Line row,
+        Map<Column, Cell> cells, Cell labelCell) {
     private static final double SURE = 0.98;
     private static final double ASKED = 0.75;
+    private static final Pattern WORDS = Pattern.compile("(?<![\\p{L}-])\\p{Ll}{4,} \\p{Ll}{3,}");
 
     /** The cells that hold values. */
     List<Cell> values() {
@@ -68,7 +73,7 @@ record RowValues(Columns table, RowMethods methods, Citations citations, Taken t
             if (met.isPresent()) {
                 taken.said(label.properties().get(0), "yes", value, around);
             }
-            boolean read = met.isPresent() || taken.value(label, written, value, around);
+            boolean read = met.isPresent() || isSaid(label, written, around, value) || taken.value(label, written, value, around);
             any |= read;
             if (read && models.isEmpty() && !stated.stream().allMatch(Columns::isOfCondition)) {
                 // further columns say the same in another system of units
@@ -76,6 +81,16 @@ record RowValues(Columns table, RowMethods methods, Citations citations, Taken t
             }
         }
         return any || !stated.isEmpty();
+    }
+
+    /**
+     * "Embedment | 3/4 in. into the stud | 3/8 in. past steel": of each model in words which property it is of, or an amount among others.
+     */
+    private boolean isSaid(Label label, String written, Around around, Cell value) {
+        boolean plain = around.model().isEmpty() || label.properties().stream().anyMatch(property -> taken.isValue(property, value.text()));
+        boolean said = !plain && WORDS.matcher(value.text()).find() && mentions.of(around.model(), label.sense().or(around::sense),
+            Sentence.of(value));
+        return said || !plain && taken.within(label, written, value, around);
     }
 
     /** "Thickness, greatest | ≤ 2-5/8 in. | 48 mm": beside what is asked for a result is what was found, not a limit. */

@@ -17,6 +17,7 @@ import reglet.reading.page.Layout.Line;
 import reglet.reading.table.Columns.Column;
 import reglet.reading.table.Columns.Role;
 import reglet.reading.text.Designations;
+import reglet.reading.text.Mentions;
 import reglet.reading.value.Around;
 import reglet.reading.value.Described;
 import reglet.reading.value.Footnotes;
@@ -61,6 +62,7 @@ public final class TableReader {
     private final TableStart starts;
     private final Footnotes footnotes;
     private final Uses uses;
+    private final Mentions mentions;
     private Layout layout;
     private Columns table;
     private Noted noted;
@@ -81,6 +83,8 @@ public final class TableReader {
     private boolean parted;
     /** A label alone on the line above. */
     private Cell begun;
+    /** The standards beside it. */
+    private List<Citation> begunBy = List.of();
     /** The label of the row above without the age at its end: "Shear bond" of "Shear bond 7 days", which "28 days" may stand below. */
     private String stem = "";
     /** What the last row that has one names in a first column of methods. */
@@ -89,7 +93,8 @@ public final class TableReader {
     private final List<Described> described = new ArrayList<>();
 
     public TableReader(Labels labels, Citations citations, Taken taken, Titled titled, Designations designations,
-            Footnotes footnotes, Naming naming) {
+            Footnotes footnotes, Naming naming, Mentions mentions) {
+        this.mentions = mentions;
         this.uses = new Uses(naming, labels.component());
         this.footnotes = footnotes;
         this.byWords = new ByWords(labels, taken, designations);
@@ -221,7 +226,8 @@ public final class TableReader {
 
     /** Reads a row; false when no table is open or nothing in the row stands in it. */
     public boolean read(Line row) {
-        if (table != null && (TableStart.isOfAnother(table, row, citations) || starts.isListed(table, row))) {
+        if (table != null && (TableStart.isOfAnother(table, row, citations) || TableStart.isHeadedAnew(table, row)
+            || starts.isListed(table, row))) {
             close();
         }
         Map<Column, Cell> cells = new LinkedHashMap<>();
@@ -337,6 +343,7 @@ public final class TableReader {
         if (cells.size() == 1 && row.cells().size() == 1 && !citations.in(labelCell.text()).isEmpty()) {
             group = citations.in(labelCell.text());
             begun = labelCell;
+            begunBy = List.of();
             return true;
         }
         taken.labelled(labelCell);
@@ -344,12 +351,31 @@ public final class TableReader {
         group = aged.isPresent() && !citations.in(stem).isEmpty() ? citations.in(stem) : RowMethods.group(labelCell, citations, group);
         Matcher age = AGE.matcher(labelCell.text());
         stem = age.matches() ? age.group(1) : aged.isPresent() ? stem : "";
-        Optional<Label> label = begun(labelCell).or(() -> aged).or(() -> cells.size() < 2 ? Optional.empty()
+        Optional<Label> ofBegun = begun(labelCell);
+        Optional<Label> label = ofBegun.or(() -> aged).or(() -> cells.size() < 2 ? Optional.empty()
             : labels.nearest(labelCell.text())).or(
             () -> labels.classified(labelCell.text(), citations.in(row.text())))
             .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
                 : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));
-        begun = cells.size() == 1 && row.cells().size() == 1 ? labelCell : isCondition(labelCell) ? begun : null;
+        List<Citation> outer = group;
+        group = ofBegun.isPresent() && !begunBy.isEmpty() ? begunBy : group;
+        boolean alone = cells.size() == 1 && row.cells().size() == 1;
+        boolean tested = label.isPresent() && cells.size() == 2 && row.cells().size() == 2 && table.of(Role.METHOD).stream().anyMatch(
+            cells::containsKey);
+        if (alone || tested || !isCondition(labelCell)) {
+            // "Adhesion in peel | ASTM C794" above "Mortar | 22 lb/in."
+            begunBy = tested ? methods(cells).of(row, cells, labelCell, labelCell, label.get()) : List.of();
+            begun = alone || tested ? labelCell : null;
+        }
+        boolean used = byColumns(row, cells, labelCell, label);
+        group = ofBegun.isPresent() && group.equals(begunBy) ? outer : group;
+        return used;
+    }
+
+    private boolean byColumns(Line row, Map<Column, Cell> cells, Cell labelCell, Optional<Label> label) {
+        if (cells.size() > 1 && several(cells, labelCell).named(row, methods(cells))) {
+            return true;
+        }
         if (label.isEmpty() && (byWords.designated(table, cells) || several(cells, labelCell).classed())) {
             return true;
         }
@@ -400,7 +426,7 @@ public final class TableReader {
     }
 
     private RowValues rowValues(Line row, Map<Column, Cell> cells, Cell labelCell) {
-        return new RowValues(table, methods(cells), citations, taken, row, cells, labelCell);
+        return new RowValues(table, methods(cells), citations, taken, mentions, row, cells, labelCell);
     }
 
     /** "Weep holes at" above "head | no | yes", "Shear bond" above "7 days" and "28 days": a label that began on a line of its own. */

@@ -3,8 +3,10 @@ package reglet.reading.table;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
@@ -76,10 +78,15 @@ final class TableStart {
         return Heads.of(rows, index).flatMap(head -> Columns.heading(head.line(), labels)).filter(Columns::byRows);
     }
 
-    /** How much headings say: the properties first, then the units of these. */
+    /** How much headings say: the properties first, each of them once, then the units of these. */
     private int says(Optional<Columns> columns) {
-        return columns.map(found -> found.of(Role.PROPERTY)).orElse(List.of()).stream().mapToInt(column -> Columns.label(column, labels)
-            .map(Label::unit).filter(unit -> !unit.isEmpty()).map(unit -> PROPERTY + 1).orElse(PROPERTY)).sum();
+        Map<List<Property>, Integer> says = new HashMap<>();
+        columns.map(found -> found.of(Role.PROPERTY)).orElse(List.of()).forEach(column -> {
+            Optional<Label> label = Columns.label(column, labels);
+            boolean unit = label.map(Label::unit).filter(one -> !one.isEmpty()).isPresent();
+            says.merge(label.map(Label::properties).orElse(List.of()), unit ? PROPERTY + 1 : PROPERTY, Math::max);
+        });
+        return says.values().stream().mapToInt(Integer::intValue).sum();
     }
 
     /** The columns of a heading together with those that stand below some of its own on the next line. */
@@ -219,6 +226,14 @@ final class TableStart {
     static boolean isAcross(Columns table, Line row) {
         return table.byRows() && row.cells().size() == 1 && table.all().stream().filter(column -> column.head().left() < row.right()
             && column.head().right() > row.left()).count() > 1;
+    }
+
+    /** "Section | Area | Ix" below "Section | Web depth | Thickness", "Screw | Pullout": another table of the same models has begun. */
+    static boolean isHeadedAnew(Columns table, Line row) {
+        Column first = table.all().get(0);
+        return table.byRows() && first.role() == Role.MODEL && row.cells().size() > 2 && row.y() > first.head().low() + 1
+            && (HeadWords.plain(row.cells().get(0)).equals(HeadWords.plain(first.head())) || HeadWords.KIND.matcher(HeadWords.plain(row
+                .cells().get(0))).matches());
     }
 
     /** "Vertical leg | 3-1/2 in." below rows of models: a list of what holds for all of them has begun. */

@@ -3,6 +3,8 @@ package reglet.reading.table;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.reading.page.Cell;
@@ -16,9 +18,12 @@ import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
 import reglet.reading.words.Labels;
 
-/** A row of a table whose label is no name of one property: it names several, or the row's standard tells which it is. */
+/**
+ * A row of a table whose label is no name of one property: it names several, or the row's standard or the value itself tells which it is.
+ */
 record Unlabelled(Columns table, Labels labels, Citations citations, Taken taken, Map<Column, Cell> cells, Cell labelCell) {
     private static final double SURE = 0.98;
+    private static final Pattern NAMED = Pattern.compile("(\\p{Lu}[\\p{L} -]{2,40}?)\\s*[=:]\\s*(\\S[^=:;]*)");
 
     /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
     boolean classed() {
@@ -31,6 +36,15 @@ record Unlabelled(Columns table, Labels labels, Citations citations, Taken taken
         Optional<Label> label = cited.size() == 1 ? labels.classified(cited.get(0).name(), cited) : Optional.empty();
         return label.isPresent() && taken.quietly(label.get(), labelCell.text(), value.get(), new Around("", cited, "", Optional.empty(),
             SURE));
+    }
+
+    /** "Surface burning | Smoke developed = 5": the value names what it is of. */
+    boolean named(Line row, RowMethods methods) {
+        Optional<Cell> value = first(Role.VALUE);
+        Matcher named = NAMED.matcher(value.map(Cell::text).orElse(""));
+        Optional<Label> label = named.matches() ? labels.read(named.group(1)) : Optional.empty();
+        return label.isPresent() && taken.quietly(label.get(), named.group(1), value.get().part(named.start(2), named.end()), Around.of(
+            methods.of(row, cells, labelCell, value.get(), label.get()), SURE));
     }
 
     /** "Type / Grade | S / NS", "Type, grade | Type S, Grade NS": as many values as names. */

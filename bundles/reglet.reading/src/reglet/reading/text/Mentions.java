@@ -45,7 +45,8 @@ public final class Mentions {
     private static final Pattern BY = Pattern.compile("(?i)\\W*(?:(?:when )?tested )?(?:per|by|to|in accordance with)?\\W*"
         + "|[^.;,(]{0,40}\\(");
     /** Between a standard and the amount that it shows: "strength per ASTM C39, average 2740 psi". */
-    private static final Pattern TO = Pattern.compile("(?i)[\\s,:=–-]*(?:(?:average|avg\\.?|mean|typical|of|is|was|result)\\s*)*[\\s,:]*");
+    private static final Pattern TO = Pattern.compile("(?i)[\\s,:=–-]*(?:(?:averages?|averaged|avg\\.?|mean|typical|of|is|was"
+        + "|result)\\s*)*[\\s,:]*");
     /** "60 ft² per bag, 1/2 in. joint" says what a bag is enough for. */
     private static final Pattern PACKED = Pattern.compile("(?i)\\b(?:per|a|each) (?:\\d+[- ](?:lb|gal|oz)\\.? )?(?:bag|pail"
         + "|gallon|carton|cartridge|sausage|box|bundle|pallet)\\b"
@@ -66,6 +67,7 @@ public final class Mentions {
     private final Map<Sentence, boolean[]> amounts = new IdentityHashMap<>();
     private boolean report;
     private String model = "";
+    private Optional<Compare> sense = Optional.empty();
 
     public Mentions(Component component, Vocabulary vocabulary, Labels labels, Reading reading, Citations citations, Taken taken,
             Naming naming) {
@@ -94,11 +96,19 @@ public final class Mentions {
 
     /** Reads what is said of one model. */
     public void of(String one, Sentence whole) {
+        of(one, Optional.empty(), whole);
+    }
+
+    /** Reads what is said of one model; false when nothing is. Where the words tell no sense of their own, the one at hand holds. */
+    public boolean of(String one, Optional<Compare> meant, Sentence whole) {
         // the same amount is one of each of several models
         amounts.remove(whole);
         model = one;
-        read(whole);
+        sense = meant;
+        boolean any = read(whole, property -> true);
         model = "";
+        sense = Optional.empty();
+        return any;
     }
 
     /** The index behind the amount of a property that starts at a word; -1 where none does. */
@@ -118,7 +128,7 @@ public final class Mentions {
             whole);
     }
 
-    private void read(Sentence whole, Predicate<Property> asked) {
+    private boolean read(Sentence whole, Predicate<Property> asked) {
         Cell sentence = whole.cell();
         Said said = whole.said();
         boolean figures = false;
@@ -126,7 +136,7 @@ public final class Mentions {
             figures |= Stretches.isFigure(said.at(i).plain());
         }
         if (said.size() < 2 || !figures) {
-            return;
+            return false;
         }
         boolean covers = report || REPORT.matcher(whole.before() + said.text()).find();
         List<Candidate> candidates = found.in(said, covers);
@@ -151,6 +161,7 @@ public final class Mentions {
                 }
             }
         }
+        return !done.isEmpty();
     }
 
     /** The words between commas that an amount stands among. */
@@ -280,8 +291,8 @@ public final class Mentions {
             return false;
         }
         String words = Senses.said(one.property(), start, later ? aged.group(1) : said.between(one.from(), one.end()));
-        Optional<Compare> sense = Senses.beside(one.property(), start, behind);
-        return taken.quietly(new Label(List.of(one.property()), 1, "", sense, List.of()), one.written(), place.named(words), new Around("",
+        Optional<Compare> stated = Senses.beside(one.property(), start, behind).or(() -> sense);
+        return taken.quietly(new Label(List.of(one.property()), 1, "", stated, List.of()), one.written(), place.named(words), new Around("",
             methods, whose, Optional.empty(), one.share()));
     }
 

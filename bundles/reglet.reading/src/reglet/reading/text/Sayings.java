@@ -38,8 +38,11 @@ public final class Sayings {
     private static final double SURE = 0.8;
     private static final double LESS = 0.72;
     private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "neither", "unless", "if", "avoid", "optional");
-    /** Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin. */
-    private static final Set<String> RIGHT_BEFORE = Set.of("non", "un");
+    /**
+     * Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin, "punctured closed cells" tell of no
+     * kind.
+     */
+    private static final Set<String> RIGHT_BEFORE = Set.of("non", "un", "punctured");
     private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|only|except|version"
         + "|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
@@ -292,6 +295,11 @@ public final class Sayings {
             // "primerless on most faces", but "primed where the test on site asks for it"
             hits.retainAll(plainly);
         }
+        List<Hit> claimed = hits.stream().filter(hit -> !isMethod(hit)).toList();
+        if (differ && !claimed.isEmpty()) {
+            // "ASTM C109 / ANSI A118.4" tells by what a strength was found
+            hits.retainAll(claimed);
+        }
         List<String> described = Titles.described(layouts, DESCRIBING);
         List<Hit> describing = hits.stream().filter(hit -> described.contains(hit.sentence.cell().text())).toList();
         if (describing.stream().map(Hit::word).distinct().count() == 1 && property.type().kind() == Kind.WORD
@@ -326,6 +334,14 @@ public final class Sayings {
         String model = taken.models().size() > 1 && property.type().kind() == Kind.WORD && named.size() == 1 && taken.models()
             .containsAll(named) ? named.iterator().next() : "";
         taken.said(property, first.word, part, new Around("", own, model, Optional.empty(), one ? SURE : LESS));
+    }
+
+    /** Whether what says a word are the standards in a cell of a table's row. */
+    private boolean isMethod(Hit hit) {
+        Cell cell = hit.sentence.cell();
+        return Citations.without(cell.text(), citations.in(cell.text())).matches("[\\s,;/.()]*") && hit.layout.lines().stream()
+            .anyMatch(line -> line.cells().size() > 1 && line.cells().get(0) != cell && line.y() == cell.y() && line.right() >= cell
+                .right());
     }
 
     /** Whether the words of a turn hold a name of the property itself. */

@@ -23,7 +23,8 @@ final class Senses {
     private static final Pattern AS_MINIMUM = Pattern.compile("(?is)^[^.;\\d]{0,70}?\\bas a minimum\\b.*");
     /** "6 in. on center or closer", "3/4 in. thick, at least, between …": the sense right behind an amount. */
     private static final Pattern SENSE_BEHIND = Pattern.compile("(?is)^[\"\\s.]*(?:\\([^)]*\\)\\s*)?(?:on cent(?:er|re)s?|o\\.?\\s?c\\.?"
-        + "|thick|wide|apart)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer)|max(?:imum|\\.)|at (?:the )?most)|(or more"
+        + "|thick|wide|apart|deep|coverage|cover|contact)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer)|max(?:imum|\\.)|at "
+            + "(?:the )?most)|(or more"
         + "|at (?:the )?least(?=\\s*[,.]|$)|least (?:bite|grip|lap|depth|penetration)))(?!\\w).*");
     /** "Do not place mortar when the air is below 40 °F". */
     private static final Pattern FORBIDDEN = Pattern.compile("(?is).*\\b(?:not|never|nor|avoid)\\b.*\\b(?:below|under|beneath|colder than"
@@ -50,10 +51,14 @@ final class Senses {
         + "|never) (?:sooner|earlier)"
         + " than|\\b(?:not|never|no \\w+)\\b[^.;,]{0,40}\\b(?:before|until)|\\bat the earliest)\\s+(?:the \\w+ is )?");
 
-    /** "No piece has more face than 170 in²", "studs no farther apart than 16 in.", "limited to a saturated weight of 15 psf". */
+    /**
+     * "No unit exceeds 36 in. or 720 in²", "no piece has more face than 170 in²", "studs no farther apart than 16 in.", "limited to a
+     * saturated weight of 15 psf".
+     */
     private static final Pattern NO_MORE = Pattern.compile("(?is).*(?:\\b(?:no|none|never|not)\\b[^.;]{0,50}"
         + "\\b(?:more|greater|larger|bigger|longer|wider|farther|further)"
-        + "(?: \\p{L}+){0,2} than|\\b(?:limited|restricted) to\\b[^.;\\d]{0,40})\\s*");
+        + "(?: \\p{L}+){0,2} than|\\b(?:no|none|never|not)\\b[^.;]{0,50}\\bexceeds?\\b[^.;]{0,60}\\bn?or\\b|\\b(?:limited"
+            + "|restricted) to\\b[^.;\\d]{0,40})\\s*");
 
     private Senses() {
     }
@@ -72,7 +77,7 @@ final class Senses {
         }
         // "no side greater than 36 in."
         return !DENIED.matcher(start).matches() ? words : words.replaceFirst("(?i)^(?:(?:greater|more|longer|larger|wider|thicker|heavier"
-            + "|taller) than|over|above|exceeding)\\s+", "at most ").replaceFirst("(?i)^(?:less|smaller|shorter|thinner"
+            + "|taller) than|over|above|exceed(?:s|ing)?)\\s+", "at most ").replaceFirst("(?i)^(?:less|smaller|shorter|thinner"
         + "|narrower) than\\s+", "at least ");
     }
 

@@ -93,7 +93,8 @@ public final class Sentences {
         }
         Matcher first = AMOUNT_FIRST.matcher(text);
         while (!Mentions.isPacked(text) && first.find()) {
-            if (text.substring(0, first.start()).matches("(?is).*(?:\\bup to\\s+|\\()") || mentions.isAnothersAt(whole.said(),
+            if (text.substring(0, first.start()).matches("(?is).*(?:\\bup to\\s+|\\(|\\d ?\\S{0,2} (?:to|[-–—])\\s+)")
+                || mentions.isAnothersAt(whole.said(),
                 first.start())) {
                 continue;
             }

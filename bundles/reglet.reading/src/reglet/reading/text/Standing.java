@@ -1,6 +1,5 @@
 package reglet.reading.text;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -31,6 +30,8 @@ public final class Standing {
         + "(?: (?:of|for) (?:the )?\\p{L}+)?"
         + "(?: (?:given|listed|stated|shown|above))* (?:is|are) (?:the |a |given as )*(?:(least|minimums?|lowest|thinnest)"
         + "|most|maximums?|largest|greatest)\\b[^\\d]*(?:\\b(?:by|per|to|of|in)\\b.*)?");
+    /** "Thermal resistance per inch at 75 °F": what the figures of each thickness were found from. */
+    private static final Pattern PER_INCH = Pattern.compile("(?i)(\\p{L}[\\p{L} -]{2,40}?),? (?:per|for (?:1|one)) (?:inch|in\\b).*");
     private static final Pattern EXCEPT = Pattern.compile("(?i)\\bexcept(?:ing)?(?: for| that)?\\s+");
     private static final Pattern FIGURES = Pattern.compile("\\d");
 
@@ -72,9 +73,23 @@ public final class Standing {
         }
     }
 
-    /** Gives the values that no method stands with the one that a note on the sheet names for them. */
+    private void by(List<Property> properties, List<Citation> cited, int page) {
+        properties.forEach(property -> Citations.own(property, cited).stream().findFirst().ifPresent(citation -> taken.by(property, page,
+            citation)));
+    }
+
+    /**
+     * Gives the values that no method stands with the one that a note on the sheet, or the row of what they follow from, names for them.
+     */
     public void read(List<Layout> layouts) {
         for (Layout layout : layouts) {
+            layout.lines().stream().filter(line -> line.cells().size() > 1).forEach(line -> {
+                Matcher perInch = PER_INCH.matcher(line.cells().get(0).text());
+                Optional<Label> one = perInch.matches() ? labels.read(perInch.group(1).strip()) : Optional.empty();
+                List<Citation> cited = citations.in(line.text());
+                one.filter(label -> cited.size() == 1).ifPresent(label -> label.properties().forEach(property -> taken.by(property, layout
+                    .page(), cited.get(0))));
+            });
             for (Sentence sentence : layout.sentences()) {
                 String text = sentence.cell().text();
                 List<Citation> cited = citations.in(text);
@@ -84,10 +99,8 @@ public final class Standing {
                     continue;
                 }
                 Optional<Label> one = note.group(2) == null ? Optional.empty() : labels.read(note.group(2).strip());
-                List<Property> properties = new ArrayList<>(note.group(1) != null ? labels.component().properties()
-                    : one.map(Label::properties).orElse(List.of()));
-                properties.forEach(property -> Citations.own(property, cited).stream().findFirst().ifPresent(citation -> taken.by(property,
-                    layout.page(), citation)));
+                by(note.group(1) != null ? labels.component().properties() : one.map(Label::properties).orElse(List.of()), cited, layout
+                    .page());
                 if (note.group(1) != null) {
                     all(text, cited, layout.page());
                 }

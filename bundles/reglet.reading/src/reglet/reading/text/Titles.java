@@ -33,8 +33,11 @@ public final class Titles {
         + "products|manufacturing|"
         + "chemical|sealants|boards|goods)\\b.*");
 
+    /** What a maker of several things calls itself by: "Wire & Lath", "Brick & Tile". */
+    private static final String TRADE = "(?:wire|lath|beads?|trim|metals?|steel|iron|brick|block|tile|stone|slate|cement|lime|plaster"
+        + "|glass|gypsum|board|lumber|supply|forge|foam)";
     private static final Pattern MAKERS_NAME = Pattern.compile("(?i).*\\b(?:inc|llc|ltd|corp|corporation|company|co|gmbh|works|mills"
-        + "|industries|quarries|laborator(?:y|ies))\\.?");
+        + "|industries|quarries|laborator(?:y|ies))\\.?|(?=.*\\S \\S+ (?:&|and) ).*\\b" + TRADE + " (?:&|and) " + TRADE);
 
     private static final Pattern APART = Pattern.compile("(?i)\\s(?:for|sets|bonds|fills|seals|behind|under|beneath|over|with|against"
         + "|to be used|used"

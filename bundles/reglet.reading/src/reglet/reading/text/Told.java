@@ -1,6 +1,7 @@
 package reglet.reading.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,11 +22,16 @@ import reglet.reading.page.Sentence;
  */
 final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
+    /** What may stand before the first name of a sentence that tells of several models apart. */
+    private static final Pattern BEFORE = Pattern.compile("\\s*(?:.*:\\s*)?(?:(?:The|Choose|Use)\\s+)?");
+    private static final Pattern AND = Pattern.compile("\\s*(?:,|&|/|,? ?\\b(?:and|or)\\b)\\s*");
+    private static final Pattern NEXT = Pattern.compile("(?s)\\s*\\S.*(?:[,;]|,? and|,? while|; and)\\s+(?:the\\s+)?");
     /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
     private static final Pattern HEADING = Pattern.compile("(?:\\d+(?:\\.\\d+)*\\.?\\s+)?(?:\\S+\\s+){0,5}\\S*[^\\s.;,]");
     /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
     private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
         + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
+    private static final Pattern BULLET = Pattern.compile("\\s*[•·▪■●◦‣]");
     private static final int RUN_IN = 3;
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
@@ -35,6 +41,8 @@ final class Told {
         + "|perms?|pcf|ga|gauge|degrees?|cycles|minutes?|min|to|or)\\b)";
 
     private final Map<String, String> names = new LinkedHashMap<>();
+    /** Any of the names as a word of its own, the longer one where one begins with another. */
+    private final Pattern any;
 
     Told(Set<String> models) {
         models.forEach(model -> names.put(model, model));
@@ -44,6 +52,8 @@ final class Told {
                 names.put(part, own.get(0));
             }
         });
+        any = Pattern.compile("(?<![\\w-])(?:" + names.keySet().stream().sorted(Comparator.comparing(String::length).reversed())
+            .map(Pattern::quote).collect(Collectors.joining("|")) + ")(?![\\w-]|\\.\\d)");
     }
 
     /** The last word of a name, which tells it from its like. */
@@ -73,6 +83,12 @@ final class Told {
             named(one.cell().text())))
             .filter(models -> !models.isEmpty()).distinct().count() > 1;
         for (Sentence sentence : layout.sentences()) {
+            List<About> parts = isOfSeveral() ? parts(sentence) : List.of();
+            if (!parts.isEmpty()) {
+                all.addAll(parts);
+                last = Set.of();
+                continue;
+            }
             Set<String> named = named(sentence.cell().text());
             if (isHeading(layout, sentence)) {
                 headed = parted ? headed(sentence.cell().text(), named) : Set.of();
@@ -87,11 +103,42 @@ final class Told {
         return all;
     }
 
+    /** "Oxbow CC is Type C, Oxbow SB and Oxbow SF Type B": the parts of a sentence, each of which begins with names of other models. */
+    private List<About> parts(Sentence sentence) {
+        String text = sentence.cell().text();
+        List<About> parts = new ArrayList<>();
+        Set<String> models = new LinkedHashSet<>();
+        int from = -1;
+        int end = 0;
+        Matcher name = any.matcher(text);
+        while (name.find()) {
+            String between = text.substring(end, name.start());
+            if (from < 0 ? !BEFORE.matcher(between).matches() : !AND.matcher(between).matches() && !NEXT.matcher(between).matches()) {
+                return List.of();
+            }
+            if (from >= 0 && !AND.matcher(between).matches()) {
+                parts.add(new About(Sentence.of(sentence.cell().part(from, name.start())), models, true));
+                models = new LinkedHashSet<>();
+                from = -1;
+            }
+            from = from < 0 ? name.start() : from;
+            models.add(names.get(name.group()));
+            end = name.end();
+        }
+        if (parts.isEmpty() || text.substring(end).isBlank()) {
+            return List.of();
+        }
+        parts.add(new About(Sentence.of(sentence.cell().part(from, text.length())), models, true));
+        return parts;
+    }
+
     /** Whether a sentence is a heading: a few words on a line of their own, or very few before others, and not above a column. */
     private static boolean isHeading(Layout layout, Sentence sentence) {
         Cell cell = sentence.cell();
         boolean runIn = cell.text().strip().split("\\s+").length <= RUN_IN;
-        return sentence.before().isBlank() && HEADING.matcher(cell.text()).matches() && layout.lines().stream().anyMatch(line -> line
+        // "Wire: 16 gauge, .0625 in." and "• Zinc electroplated" say something of what the heading above them names
+        boolean heads = HEADING.matcher(cell.text()).matches() && !cell.text().contains(": ") && !BULLET.matcher(cell.text()).lookingAt();
+        return sentence.before().isBlank() && heads && layout.lines().stream().anyMatch(line -> line
             .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && (runIn || line.text().strip().length() <= cell
                 .text().strip().length() + 1));
     }

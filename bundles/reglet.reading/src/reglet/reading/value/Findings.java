@@ -129,7 +129,8 @@ final class Findings {
 
     /** Gives the amounts of a property on a page, where none stands with a standard of its own, the one that a note names for them. */
     void by(String property, int page, Citation citation) {
-        boolean own = found.stream().anyMatch(one -> one.value().property().equals(property) && !one.value().method().isEmpty());
+        boolean own = found.stream().anyMatch(one -> one.value().property().equals(property) && !one.value().method().isEmpty()
+            && one.confidence() >= Taken.LEAST_CONFIDENCE);
         for (int i = 0; i < found.size() && !own; i++) {
             Found one = found.get(i);
             if (one.value().property().equals(property) && one.value().page() == page) {

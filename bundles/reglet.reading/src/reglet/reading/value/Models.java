@@ -20,12 +20,22 @@ public final class Models {
     private final Map<String, String> own = new LinkedHashMap<>();
     private final Map<String, Pattern> codes = new LinkedHashMap<>();
     private final Set<String> headings = new LinkedHashSet<>();
+    private final Set<String> parts = new LinkedHashSet<>();
 
     /** A name that some table gives a model. */
     public void name(String name) {
         if (name.length() >= SHORTEST && !name.contains(":") && CODE.matcher(name).matches()) {
-            codes.putIfAbsent(name, Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d)"));
+            known(name);
         }
+    }
+
+    /** Names of one family, "Oxbow CC" and "Oxbow SB", which head columns beside each other: names, though they hold no number. */
+    public void family(List<String> names) {
+        names.forEach(this::known);
+    }
+
+    private void known(String name) {
+        codes.putIfAbsent(name, Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d)"));
     }
 
     /** A second name of a model. */
@@ -39,6 +49,23 @@ public final class Models {
     public void heads(String heading) {
         headings.add(heading);
         name(heading);
+    }
+
+    /**
+     * Designations that each begin a heading of a part of the sheet: "SHS-16 Wide crown staple". None where a table has their sizes by
+     * name:
+     * "SHS-16-100".
+     */
+    public void parts(List<String> names) {
+        if (codes.keySet().stream().noneMatch(code -> names.stream().anyMatch(name -> code.startsWith(name + "-")))) {
+            parts.addAll(names);
+            names.forEach(this::name);
+        }
+    }
+
+    /** The designations by which parts of the sheet are headed. */
+    Set<String> parts() {
+        return parts;
     }
 
     /** Whether a line heads the list of a model. */

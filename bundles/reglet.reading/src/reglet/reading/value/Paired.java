@@ -14,8 +14,8 @@ import reglet.reading.words.UnitSpelling;
 public final class Paired {
     private static final Pattern APART = Pattern.compile("\\s*;\\s*|\\s+/\\s+|,\\s+(?:and\\s+|or\\s+)?|\\s+(?:and|or)\\s+|\\s+&\\s+");
     private static final Pattern AMOUNT = Pattern.compile("(?s)(?:[≥≤<>±~]|[<>]=)?\\s*" + Numbers.pattern() + "\\s*(.*)");
-    private static final Pattern ON = Pattern.compile("\\G\\s*(?:\\p{Lu}\\p{Ll}{2,}(?: \\p{L}+)?|(?i:at) \\d+\\s?%(?: \\p{Ll}+)?):?"
-        + "\\s+((" + Numbers.pattern() + ")\\s*([^\\s\\d,;]+))(?:\\s*\\([^()]*\\))?[,;]?");
+    private static final Pattern ON = Pattern.compile("\\G\\s*(?:(?:\\p{Lu}\\p{Ll}{2,}(?: \\p{L}+)?|(?i:at) \\d+\\s?%(?: \\p{Ll}+)?):?"
+        + "\\s+)?((" + Numbers.pattern() + ")\\s*([^\\s\\d,;]+))(?:\\s*\\([^()]*\\))?[,;]?");
     /** A unit and no more, besides what tells the value from the others, in brackets or behind it. */
     private static final Pattern UNIT = Pattern.compile("(?s)([^\\s\\d(,]+)(.*)");
 
@@ -48,7 +48,7 @@ public final class Paired {
         return !named.isEmpty() ? named : parts.size() < 2 ? List.of() : united(parts);
     }
 
-    /** "Concrete 28 pli Aluminum 22 pli": amounts in one unit, each behind a word for what it was found on; empty for anything else. */
+    /** "Concrete 28 pli Aluminum 22 pli": amounts in one unit, each on its line or behind a word for what it was found on; else empty. */
     private static List<Cell> named(Cell cell) {
         List<Cell> parts = new ArrayList<>();
         Matcher one = ON.matcher(cell.text());

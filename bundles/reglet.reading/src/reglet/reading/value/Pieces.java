@@ -28,6 +28,7 @@ final class Pieces {
         + "|provided|not .*)\\b.*");
     /** The number of a standard of the body that is named before another: "ANSI A118.4, A118.11". */
     private static final Pattern NUMBERED = Pattern.compile("\\b[A-Z]\\d+\\.\\d+\\b");
+    private static final Pattern NUMBER = Pattern.compile("(?i)(?:#|\\bno\\.?)\\s?\\d+(?:-\\d+)?");
     private static final double ANOTHER = 0.88;
     static final double WITHIN = 0.82;
     static final double REPEATED = 0.9;
@@ -55,8 +56,9 @@ final class Pieces {
             List<String> amounts = Amounts.in(text, property, reading).stream().filter(words -> reading.read(property, words, "")
                 .filter(read -> holds(property, read)).isPresent()).toList();
             int from = amounts.size() == 1 ? cell.text().indexOf(amounts.get(0)) : -1;
-            // "2.5 or 3.4 lb"
-            boolean either = from > 0 && cell.text().substring(0, from).matches("(?s).*\\d\\S*\\s*(?:or|and|&|/|,|to|x|×|by|[-–—])\\s*");
+            // "2.5 or 3.4 lb"; "#8" is a screw's number
+            boolean either = from > 0 && NUMBER.matcher(cell.text().substring(0,
+                from)).replaceAll("").matches("(?s).*\\d\\S*\\s*(?:or|and|&|/|,|to|x|×|by|[-–—])\\s*");
             if (from >= 0 && !either) {
                 // "min. 2 in. on all edges"
                 Matcher sense = SENSE_BEFORE.matcher(cell.text().substring(0, from));

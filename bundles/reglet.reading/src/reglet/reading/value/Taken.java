@@ -185,9 +185,11 @@ public final class Taken {
         return headed;
     }
 
-    /** The models that values were taken down of. */
+    /** The models that values were taken down of, and those by which parts of the sheet are headed. */
     public Set<String> models() {
-        return findings.models();
+        Set<String> all = new LinkedHashSet<>(findings.models());
+        all.addAll(models.parts());
+        return all;
     }
 
     /** The models of which a word was taken down that some words in one spelling, between blanks, hold. */
@@ -277,7 +279,7 @@ public final class Taken {
             others(label, written, cell, text, around);
             return true;
         }
-        if (part(within(label, cell, text, around), label, written, around)) {
+        if (around.model().isEmpty() && within(label, written, cell, around)) {
             return true;
         } else if (part(pieces.another(label, cell, text), label, written, around)) {
             others(label, written, cell, text, around);
@@ -301,8 +303,9 @@ public final class Taken {
         return piece.isPresent();
     }
 
-    private Optional<Piece> within(Label label, Cell cell, String text, Around around) {
-        return around.model().isEmpty() ? pieces.amount(label, cell, text) : Optional.empty();
+    /** Takes down the only amount among other words that may be one. */
+    public boolean within(Label label, String written, Cell cell, Around around) {
+        return part(pieces.amount(label, cell, Bare.of(cell, citations.in(cell.text()))), label, written, around);
     }
 
     /** Whether a cell stands under the heading of another product. */

@@ -214,7 +214,8 @@ public final class Labels {
         }
         List<Citation> methods = citations.in(written);
         String cleaned = ThermalResistance.withoutUnit(Citations.without(written, methods)).replaceAll("^[\\s•·▪■*-]+", "")
-            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll})|[A-F]\\s[–—-](?=\\s\\p{L}))\\s+",
+            .replaceAll("^(?:\\d{1,2}[.)]|[a-z][.)]|\\([a-zA-Z0-9]\\)|[A-Z]\\s?[,:=–-](?=\\s\\p{Ll})|[A-F]\\s[–—-](?=\\s\\p{L})"
+                + "|[\"'][A-H][\"'])\\s+",
                 "").replaceAll("[:=\\s]+$", "")
             .replaceAll("^[,\\s]*(?:\\p{Lu}{2,}[ -]?[\\w-]*\\d[\\w-]*)?\\s*(?:(?i:series|part|method) [ivxIVX\\d]+)?,\\s*(?=\\p{Ll})", "");
         cleaned = SHARE_OF.matcher(UNIT_SENSE.matcher(cleaned).replaceFirst("$1, $2")).replaceFirst("$1, %");

@@ -163,8 +163,8 @@ public final class Reading {
         }
         Optional<Read> whole = WrittenAmount.of(property, text, unit);
         Matcher sentence = SENTENCE.matcher(text);
-        int more = sentence.find() ? sentence.start() : text.indexOf("; ");
-        // "25 or less; smoke developed 65"
+        // "25 or less; smoke developed 65", "25 mils (0.64 mm): 4 mil film, 21 mil adhesive"
+        int more = sentence.find() ? sentence.start() : text.indexOf("; ") > 0 ? text.indexOf("; ") : text.indexOf(": ");
         if (whole.isPresent() || more > 0) {
             return whole.isPresent() ? whole : WrittenAmount.of(property, text.substring(0, more), unit).map(read -> read.with(FIRST, ""));
         }
