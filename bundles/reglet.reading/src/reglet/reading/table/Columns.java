@@ -273,9 +273,7 @@ final class Columns {
             all.set(0, new Column(first.head, Role.MODEL));
         }
         if (first.role != Role.MODEL && (kind || GAUGE.matcher(HeadWords.plain(first.head)).matches())
-            && all.stream().skip(1).anyMatch(column ->
-            column.role == Role.PROPERTY && label(column, labels).map(Label::properties).equals(label(first,
-                labels).map(Label::properties)))) {
+            && all.stream().skip(1).anyMatch(column -> column.role == Role.PROPERTY && areOfOne(column, first, labels))) {
             // "Gauge | Nominal thickness", "Nominal size | Depth": by the one they are called, by the other they are measured
             all.set(0, new Column(first.head, Role.MODEL));
             model = true;
@@ -316,8 +314,12 @@ final class Columns {
     /** The columns of properties; where two say the same in other words, that which has its very name: "Ground" beside "Return". */
     List<Column> nearest(Labels labels) {
         return of(Role.PROPERTY).stream().filter(column -> of(Role.PROPERTY).stream().noneMatch(other -> other != column
-            && named(other, labels) > named(column, labels) && label(other, labels).map(Label::properties).equals(label(column, labels).map(
-                Label::properties)))).toList();
+            && named(other, labels) > named(column, labels) && areOfOne(other, column, labels))).toList();
+    }
+
+    /** Whether two headings name the same. */
+    private static boolean areOfOne(Column one, Column other, Labels labels) {
+        return label(one, labels).map(Label::properties).equals(label(other, labels).map(Label::properties));
     }
 
     /** What a heading names, also by a name that holds beside a value alone. */

@@ -358,7 +358,8 @@ public final class TableReader {
             .or(() -> byWords.row(table, cells)).or(() -> cells.size() < 2 ? Optional.empty()
                 : labels.besideValue(labelCell.text(), List.of())).or(() -> cells.size() < 2 ? Optional.empty() : either(labelCell));
         List<Citation> outer = group;
-        group = ofBegun.isPresent() && !begunBy.isEmpty() ? begunBy : group;
+        List<Citation> by = ofBegun.isPresent() ? begunBy : List.of();
+        group = by.isEmpty() ? group : by;
         boolean alone = cells.size() == 1 && row.cells().size() == 1;
         boolean tested = label.isPresent() && cells.size() == 2 && row.cells().size() == 2 && table.of(Role.METHOD).stream().anyMatch(
             cells::containsKey);
@@ -368,7 +369,7 @@ public final class TableReader {
             begun = alone || tested ? labelCell : null;
         }
         boolean used = byColumns(row, cells, labelCell, label);
-        group = ofBegun.isPresent() && group.equals(begunBy) ? outer : group;
+        group = !by.isEmpty() && group.equals(by) ? outer : group;
         return used;
     }
 

@@ -86,9 +86,10 @@ public final class Standing {
             layout.lines().stream().filter(line -> line.cells().size() > 1).forEach(line -> {
                 Matcher perInch = PER_INCH.matcher(line.cells().get(0).text());
                 Optional<Label> one = perInch.matches() ? labels.read(perInch.group(1).strip()) : Optional.empty();
-                List<Citation> cited = citations.in(line.text());
-                one.filter(label -> cited.size() == 1).ifPresent(label -> label.properties().forEach(property -> taken.by(property, layout
-                    .page(), cited.get(0))));
+                List<Citation> cited = one.isEmpty() ? List.of() : citations.in(line.text());
+                if (cited.size() == 1) {
+                    one.get().properties().forEach(property -> taken.by(property, layout.page(), cited.get(0)));
+                }
             });
             for (Sentence sentence : layout.sentences()) {
                 String text = sentence.cell().text();

@@ -44,7 +44,7 @@ public final class Titles {
         + "|on|in)\\s.*");
 
     /** An item of a list: of uses, of what it goes with. */
-    private static final Pattern ITEM = Pattern.compile("\\s*[•·▪■●◦‣*+✓✔→»–-]\\s");
+    static final Pattern ITEM = Pattern.compile("\\s*[•·▪■●◦‣*+✓✔→»–-]\\s");
 
     /** A line in the midst of running text, which says what goes with the product too. */
     private static final Pattern CONTINUED = Pattern.compile("\\s*\\p{Ll}{2,}\\b.*[.,]");

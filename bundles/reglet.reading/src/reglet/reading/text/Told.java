@@ -31,7 +31,6 @@ final class Told {
     /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
     private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
         + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
-    private static final Pattern BULLET = Pattern.compile("\\s*[•·▪■●◦‣]");
     private static final int RUN_IN = 3;
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
@@ -41,8 +40,6 @@ final class Told {
         + "|perms?|pcf|ga|gauge|degrees?|cycles|minutes?|min|to|or)\\b)";
 
     private final Map<String, String> names = new LinkedHashMap<>();
-    /** Any of the names as a word of its own, the longer one where one begins with another. */
-    private final Pattern any;
 
     Told(Set<String> models) {
         models.forEach(model -> names.put(model, model));
@@ -52,8 +49,6 @@ final class Told {
                 names.put(part, own.get(0));
             }
         });
-        any = Pattern.compile("(?<![\\w-])(?:" + names.keySet().stream().sorted(Comparator.comparing(String::length).reversed())
-            .map(Pattern::quote).collect(Collectors.joining("|")) + ")(?![\\w-]|\\.\\d)");
     }
 
     /** The last word of a name, which tells it from its like. */
@@ -78,12 +73,13 @@ final class Told {
         List<About> all = new ArrayList<>();
         Set<String> last = Set.of();
         Set<String> headed = Set.of();
+        Pattern any = any();
         // one heading with a model's name may be the sheet's own title, with several each is of its own
         boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(),
             named(one.cell().text())))
             .filter(models -> !models.isEmpty()).distinct().count() > 1;
         for (Sentence sentence : layout.sentences()) {
-            List<About> parts = isOfSeveral() ? parts(sentence) : List.of();
+            List<About> parts = isOfSeveral() ? parts(sentence, any) : List.of();
             if (!parts.isEmpty()) {
                 all.addAll(parts);
                 last = Set.of();
@@ -103,8 +99,14 @@ final class Told {
         return all;
     }
 
+    /** Any of the names as a word of its own, the longer one where one begins with another. */
+    private Pattern any() {
+        return Pattern.compile("(?<![\\w-])(?:" + names.keySet().stream().sorted(Comparator.comparing(String::length).reversed())
+            .map(Pattern::quote).collect(Collectors.joining("|")) + ")(?![\\w-]|\\.\\d)");
+    }
+
     /** "Oxbow CC is Type C, Oxbow SB and Oxbow SF Type B": the parts of a sentence, each of which begins with names of other models. */
-    private List<About> parts(Sentence sentence) {
+    private List<About> parts(Sentence sentence, Pattern any) {
         String text = sentence.cell().text();
         List<About> parts = new ArrayList<>();
         Set<String> models = new LinkedHashSet<>();
@@ -137,7 +139,8 @@ final class Told {
         Cell cell = sentence.cell();
         boolean runIn = cell.text().strip().split("\\s+").length <= RUN_IN;
         // "Wire: 16 gauge, .0625 in." and "• Zinc electroplated" say something of what the heading above them names
-        boolean heads = HEADING.matcher(cell.text()).matches() && !cell.text().contains(": ") && !BULLET.matcher(cell.text()).lookingAt();
+        boolean heads = HEADING.matcher(cell.text()).matches() && !cell.text().contains(": ") && !Titles.ITEM.matcher(cell.text())
+            .lookingAt();
         return sentence.before().isBlank() && heads && layout.lines().stream().anyMatch(line -> line
             .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && (runIn || line.text().strip().length() <= cell
                 .text().strip().length() + 1));

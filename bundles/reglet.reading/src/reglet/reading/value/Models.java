@@ -53,8 +53,7 @@ public final class Models {
 
     /**
      * Designations that each begin a heading of a part of the sheet: "SHS-16 Wide crown staple". None where a table has their sizes by
-     * name:
-     * "SHS-16-100".
+     * name: "SHS-16-100".
      */
     public void parts(List<String> names) {
         if (codes.keySet().stream().noneMatch(code -> names.stream().anyMatch(name -> code.startsWith(name + "-")))) {
