@@ -35,6 +35,7 @@ import reglet.model.Box;
  * leaders WIDTH LABEL = VALUE                a label, dots, a value that ends at WIDTH
  * table ruled|lined|open|shaded ROW W,W,W    rows follow, each "| a | b | c"; "/" in a cell with blanks around it breaks the line
  * picture X Y W H                            a picture
+ * rule Y X1 X2                               a level line
  * </pre>
  * {@code ^(x)} is raised and small. A cell or value that starts with {@code {property; value; method=…; edition=…; model=…;
  * compare=…}} is one to be found.
@@ -118,6 +119,10 @@ final class DrawnSheet {
             }
             case "leaders" -> leaders(rest.split(" ", 2));
             case "picture" -> picture(rest.split(" "));
+            case "rule" -> {
+                String[] ends = rest.split(" ");
+                stroke(Float.parseFloat(ends[1]), Float.parseFloat(ends[0]), Float.parseFloat(ends[2]), Float.parseFloat(ends[0]));
+            }
             default -> throw new IOException("no drawing word: " + line);
         }
     }

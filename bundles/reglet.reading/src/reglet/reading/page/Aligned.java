@@ -1,8 +1,11 @@
 package reglet.reading.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import reglet.reading.page.Layout.Line;
@@ -25,6 +28,14 @@ final class Aligned {
     private static final int SHORT = 20;
     /** Of the letters' size: wider than a blank between the words of a cell. */
     private static final double BLANK = 0.31;
+    /** Of a usual blank, and of the letters' size: gaps between cells at least. */
+    private static final double WIDER = 2.2;
+    private static final double GAP = 0.4;
+    /** Points that the middles of cells of a column differ by at most. */
+    private static final double CENTRED = 3;
+
+    /** What runs below a table is no row of it. */
+    private static final Pattern NOTE = Pattern.compile("[*†‡]+ ");
 
     private Aligned() {
     }
@@ -39,18 +50,50 @@ final class Aligned {
 
     private static Line parted(List<Line> lines, int index) {
         Line whole = lines.get(index);
-        if (whole.cells().size() < LEAST_CELLS) {
-            return whole;
-        }
         List<Line> near = lines.subList(begin(lines, index, ROWS), end(lines, index)).stream()
             .filter(other -> other.cells().size() >= LEAST_CELLS && other != whole).toList();
+        Line line = near.isEmpty() || whole.cells().size() == 1 ? whole : centred(whole, near);
+        if (line.cells().size() < LEAST_CELLS) {
+            return line;
+        }
         List<Line> above = lines.subList(begin(lines, index, HEADED), index);
-        Line line = whole;
-        for (Optional<Line> next = Optional.of(whole); next.isPresent(); next = near.size() < LEAST_ROWS ? Optional.empty() : parted(line,
+        for (Optional<Line> next = Optional.of(line); next.isPresent(); next = near.size() < LEAST_ROWS ? Optional.empty() : parted(line,
             near, above)) {
             line = next.get();
         }
         return line;
+    }
+
+    /** A line with those cells parted that are several, set in the middles of columns hardly wider than they are. */
+    private static Line centred(Line line, List<Line> near) {
+        List<Cell> cells = line.cells().stream().flatMap(cell -> {
+            List<Cell> parts = byGaps(cell);
+            boolean fit = parts.size() > 1 && near.stream().anyMatch(other -> areBelow(parts, other));
+            return fit ? parts.stream() : Stream.of(cell);
+        }).toList();
+        return cells.size() == line.cells().size() ? line : new Line(cells, line.y(), line.size());
+    }
+
+    /** The parts of a cell between which gaps are far wider than between its other words. */
+    private static List<Cell> byGaps(Cell cell) {
+        List<Piece> pieces = cell.pieces();
+        double[] blanks = IntStream.range(1, pieces.size()).mapToDouble(i -> pieces.get(i).x() - pieces.get(i - 1).end()).toArray();
+        double usual = Arrays.stream(blanks).sorted().skip(blanks.length / 3).findFirst().orElse(0);
+        List<Cell> parts = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= pieces.size(); i++) {
+            if (i == pieces.size() || blanks[i - 1] > Math.max(WIDER * usual, GAP * cell.size())) {
+                parts.add(Cell.of(pieces.subList(from, i), cell.y(), cell.size()));
+                from = i;
+            }
+        }
+        return parts;
+    }
+
+    /** Whether some cells stand at the middles of as many cells of another line. */
+    private static boolean areBelow(List<Cell> parts, Line other) {
+        return parts.stream().map(part -> other.cells().stream().filter(cell -> Math.abs(cell.middle() - part.middle()) < CENTRED)
+            .findFirst()).flatMap(Optional::stream).distinct().count() == parts.size();
     }
 
     /** A line with its first cell parted that is two; empty where none is. */
@@ -58,7 +101,8 @@ final class Aligned {
         List<Line> fuller = near.stream().filter(other -> other.cells().size() > line.cells().size()).toList();
         for (int i = 0; i < line.cells().size(); i++) {
             Cell cell = line.cells().get(i);
-            Optional<Integer> at = start(cell, fuller).or(() -> inLine(cell, near)).or(() -> headed(cell, above));
+            Optional<Integer> at = NOTE.matcher(cell.text()).lookingAt() ? Optional.empty() : start(cell, fuller).or(() -> inLine(cell,
+                near)).or(() -> headed(cell, above));
             if (at.isPresent()) {
                 List<Cell> cells = new ArrayList<>(line.cells());
                 List<Piece> pieces = cell.pieces();

@@ -35,6 +35,8 @@ final class Gutter {
     /** Points that a rule reaches into both columns at least. */
     private static final double ACROSS = 40;
     private static final int LONGEST_HEADING = 45;
+    /** Points from the right column at which a line of the left one is broken off at most. */
+    private static final double WRAPPED = 70;
 
     /** "1,300 %", "27 lb/in. (4.7 N/mm)", "none": no item of a numbered list. */
     private static final Pattern VALUE = Pattern.compile("(?!\\d+[.)]\\s)(?:[<>≥≤±+−-]?\\s?\\d.{0,26}"
@@ -57,6 +59,10 @@ final class Gutter {
     }
 
     private List<Line> apart(List<Line> lines, int deepest) {
+        Optional<List<List<Line>>> tables = deepest == 0 ? Optional.empty() : Beside.apart(lines, level);
+        if (tables.isPresent()) {
+            return tables.get().stream().flatMap(part -> apart(part, deepest - 1).stream()).toList();
+        }
         Optional<Double> gutter = deepest == 0 || lines.size() < LEAST ? Optional.empty() : find(lines);
         return gutter.map(x -> split(lines, x).stream().flatMap(part -> apart(part, deepest - 1).stream()).toList()).orElse(lines);
     }
@@ -207,7 +213,7 @@ final class Gutter {
             last--;
         }
         boolean table = !isAlone(leftOf(lines, last, x), x);
-        while (last < foot && goesOn(lines, last, table, x)) {
+        while (last < foot && (goesOn(lines, last, table, x) || isWrapped(lines.subList(last + 1, foot + 1), x))) {
             // but for a table's rows, or text, that go on there
             last++;
         }
@@ -231,6 +237,19 @@ final class Gutter {
         boolean text = isAlone(above, x) && Math.abs(above.left() - next.left()) < NEAR && above.size() == next.size()
             && above.cells().get(0).text().split("\\s+").length >= PROSE && apart < LEADING * next.size();
         return text || table && apart < GOES_ON * above.size();
+    }
+
+    /** Whether text among some lines is as narrow as the left column: one goes on on the next as it reaches the right one. */
+    private static boolean isWrapped(List<Line> below, double x) {
+        for (int i = 0; i + 1 < below.size(); i++) {
+            Line line = below.get(i);
+            Line next = below.get(i + 1);
+            if (line.cells().size() == 1 && line.right() > x - WRAPPED && line.text().split("\\s+").length >= PROSE && next.cells()
+                .size() == 1 && Math.abs(next.left() - line.left()) < NEAR && Character.isLowerCase(next.text().charAt(0))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The line, at some line or above it, that has something left of a place. */
@@ -317,7 +336,7 @@ final class Gutter {
     }
 
     /** Adds the cells on one side of a line: at their own height, for letters of another size may stand at nearly the same height. */
-    private static void part(List<Cell> cells, List<Line> to) {
+    static void part(List<Cell> cells, List<Line> to) {
         cells.stream().max(Comparator.comparingDouble(Cell::size)).ifPresent(largest -> to.add(new Line(cells, largest.y(), largest
             .size())));
     }

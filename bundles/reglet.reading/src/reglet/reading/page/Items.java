@@ -29,6 +29,9 @@ public final class Items {
         + "(?:(?: [\\p{Ll}&-]+){1,6}(?=:))?\\s*(?:[,:]|[—–-](?=\\s)|is\\b)\\s+(.*)",
         Pattern.DOTALL);
 
+    /** What goes on with "A653, coating G60" is no item. */
+    private static final Pattern ENDS_OPEN = Pattern.compile("(?s).*\\b(?:ASTM|ANSI|AAMA|ICC-ES|ISO|EN|UL|NFPA|to|by|per|and|or|with)");
+
     private Items() {
     }
 
@@ -42,9 +45,9 @@ public final class Items {
         }
     }
 
-    /** Whether a line begins with the designation of a model. */
-    static boolean isItem(String text) {
-        return ITEM.matcher(text).matches();
+    /** Whether a line begins with the designation of a model, and doesn't go on with the one above it. */
+    static boolean isItem(String above, String text) {
+        return ITEM.matcher(text).matches() && !ENDS_OPEN.matcher(above).matches();
     }
 
     /** The designation that a line begins with; "" for none. */
@@ -78,8 +81,9 @@ public final class Items {
         while (next.isPresent()) {
             Cell cell = next.get();
             Item begun = list.get(list.size() - 1);
-            boolean item = ITEM.matcher(cell.text()).matches();
-            boolean goesOn = cell.left() > first.left() + 2 || !last.text().endsWith(".") && GOES_ON.matcher(cell.text()).lookingAt();
+            boolean item = isItem(last.text(), cell.text());
+            boolean goesOn = cell.left() > first.left() + 2 || ENDS_OPEN.matcher(last.text()).matches() || !last.text().endsWith(".")
+                && GOES_ON.matcher(cell.text()).lookingAt();
             if (item) {
                 list.add(new Item(model(cell.text()), cell));
             } else if (goesOn) {

@@ -124,8 +124,8 @@ public final class Paragraphs {
             && (Math.abs(in) < 3 || bullet && in > 0
             && in < 3 * cell.size())
             && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
-            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(cell.text()) && !(CAPITALS.matcher(last.text()).matches()
-                && !CAPITALS.matcher(cell.text()).matches());
+            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(last.text(), cell.text()) && !(CAPITALS.matcher(last
+                .text()).matches() && !CAPITALS.matcher(cell.text()).matches());
     }
 
     /** Whether a line is the first of a paragraph, set in or as a hanging title is, and the one below it goes on with it. */

@@ -29,6 +29,8 @@ public final class Rows {
     private static final int SENTENCE = 6;
     private static final int FAR = 4;
     private static final double TITLE = 13;
+    /** Heads the first column of a table by itself. */
+    private static final Pattern ITEMS = Pattern.compile("(?:Item|Part|Model|Style|Product|Profile|Property|Size)(?: [Nn]o\\.?)?");
     private static final Pattern NAME = Pattern.compile("(?s)\\p{L}.*\\p{L}{4}.*");
 
     /** A standard in brackets at the end of a line. */
@@ -203,6 +205,11 @@ public final class Rows {
         if (row.cells().size() > 1 && next.cells().stream().allMatch(cell -> under(row, cell) != null && under(row, cell).text()
             .endsWith("±"))) {
             return true;
+        }
+        if (row.cells().size() == 1 && row.cells().get(0).bold() && next.cells().size() > 2 && ITEMS.matcher(start.text()).matches()
+            && !ITEMS.matcher(row.text()).matches()) {
+            // "Rolls" above "Item | Width | Case"
+            return false;
         }
         if (row.cells().size() == 1 && next.cells().size() > 2 && next.y() - last > LED * next.size() && Character.isUpperCase(next.text()
             .charAt(0))) {

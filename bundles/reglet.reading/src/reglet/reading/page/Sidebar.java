@@ -120,7 +120,8 @@ final class Sidebar {
             for (Line line : lines) {
                 List<Cell> cells = line.cells().stream().filter(cell -> cell.left() < x == narrow).toList();
                 if (!cells.isEmpty()) {
-                    all.add(new Line(List.copyOf(cells), line.y(), line.size()));
+                    // the letters beside it may be larger
+                    all.add(new Line(List.copyOf(cells), line.y(), cells.stream().mapToDouble(Cell::size).max().orElseThrow()));
                 }
             }
         }

@@ -16,6 +16,7 @@ import reglet.reading.page.SheetPage.Piece;
 final class Ticks {
     private static final Pattern TICKED = Pattern.compile("[☑☒⊠🗹🗷]|\\[[xX]\\]");
     private static final Pattern EMPTY = Pattern.compile("[☐□▢◻⬜❏❑]|\\[_?\\]");
+    private static final Pattern OPENED = Pattern.compile("\\[");
     /** "CB-087W". */
     private static final Pattern DESIGNATION = Pattern.compile("(?=.*\\d)\\p{Lu}[\\p{Lu}\\d./-]+");
     /** Of the size of the letters: how far words of one item are apart at most, and the first from its box. */
@@ -26,16 +27,21 @@ final class Ticks {
     private Ticks() {
     }
 
-    /** The words of a page without its boxes and what is not ticked; all of them where nothing is. */
+    /** The words of a page without the boxes of its models, and without what is not ticked where something is. */
     static List<Piece> taken(List<Piece> pieces) {
-        if (pieces.stream().noneMatch(piece -> TICKED.matcher(piece.text()).matches())) {
-            return pieces;
-        }
+        boolean ticked = pieces.stream().anyMatch(piece -> TICKED.matcher(piece.text()).matches());
         Set<Piece> gone = new HashSet<>();
         for (Piece box : pieces) {
-            if (EMPTY.matcher(box.text()).matches()) {
+            if (OPENED.matcher(box.text()).matches()) {
+                // "[ ]" typed with a blank between
                 List<Piece> item = behind(box, pieces);
-                if (item.isEmpty() || !DESIGNATION.matcher(item.get(0).text()).matches()) {
+                boolean empty = item.size() > 1 && item.get(0).text().equals("]") && DESIGNATION.matcher(item.get(1).text()).matches();
+                gone.addAll(empty ? List.of(box, item.get(0)) : List.of());
+            } else if (EMPTY.matcher(box.text()).matches()) {
+                List<Piece> item = behind(box, pieces);
+                if (!item.isEmpty() && DESIGNATION.matcher(item.get(0).text()).matches()) {
+                    gone.add(box);
+                } else if (ticked) {
                     gone.add(box);
                     gone.addAll(item);
                 }

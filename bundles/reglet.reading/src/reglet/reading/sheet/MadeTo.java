@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import reglet.model.Box;
 import reglet.model.Method;
 import reglet.model.Pack;
 import reglet.model.Property;
@@ -15,6 +16,7 @@ import reglet.model.Word;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
+import reglet.reading.page.Sentence;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Reading;
@@ -29,6 +31,8 @@ final class MadeTo {
         + "|conforms?|complies) (?:to|with)|compliance|conformance|conformity)(?: (?:met|no\\.?))?\\W*");
     private static final Pattern SAID = Pattern.compile("(?is).*\\b(?:made|manufactured|produced|formed|rolled|conform(?:s|ing)?|compl(?:y"
         + "|ies|ying)|meets?|meeting)\\b(?!.*\\bdimensions? of\\b)[^.;]{0,60}");
+    /** Points that places of the same words differ by at most. */
+    private static final double NEAR = 2;
     /** How far a column runs from a cell at most, up and down, in heights of the text. */
     private static final double TALL = 40;
 
@@ -44,7 +48,7 @@ final class MadeTo {
     List<Found> show(List<Found> found, Pack pack) {
         return found.stream().map(one -> one.value().value() instanceof Word && one.value().method().isEmpty() ? pack.property(one.value()
             .property()).filter(property -> property.type().kind() == Kind.WORD).map(Property::method).filter(asked -> !asked
-                .isNone()).flatMap(this::cited).map(cited -> by(one, cited))
+                .isNone() && !isByAnother(one.value(), asked)).flatMap(this::cited).map(cited -> by(one, cited))
             .orElse(one) : one).toList();
     }
 
@@ -52,6 +56,25 @@ final class MadeTo {
         SheetValue value = one.value();
         return one.with(new SheetValue(value.property(), value.value(), value.compare(), cited.name(), cited.edition(), value.text(), value
             .page(), value.box(), value.confirmed()));
+    }
+
+    /** "Galvanized steel, ASTM A653" says by what its steel is made, whatever the whole is made to. */
+    private boolean isByAnother(SheetValue value, Method asked) {
+        List<Citation> beside = value.box().stream().flatMap(box -> layouts.stream().filter(layout -> layout.page() == value.page())
+            .flatMap(layout -> layout.sentences().stream().map(Sentence::cell).filter(cell -> holds(layout, cell, value, box))))
+            .flatMap(cell -> citations.in(cell.text()).stream()).toList();
+        return !beside.isEmpty() && beside.stream().noneMatch(one -> one.name().startsWith(asked.standard()));
+    }
+
+    private static boolean holds(Layout layout, Cell sentence, SheetValue value, Box box) {
+        for (int at = sentence.text().indexOf(value.text()); at >= 0 && !value.text().isEmpty(); at = sentence.text().indexOf(value.text(),
+            at + 1)) {
+            Box place = layout.shown(sentence.part(at, at + value.text().length()));
+            if (Math.abs(place.y() - box.y()) < NEAR && Math.abs(place.x() - box.x()) < NEAR) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Optional<Citation> cited(Method asked) {

@@ -27,7 +27,7 @@ final class Reported {
     private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:evaluation|code|research|listing)\\s+(?:report|listing)(?:s)?"
         + "(?:\\s*(?:no\\.?"
         + "|number|#))?"
-        + "\\s*:?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
+        + "\\s*[:,(]?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
     private static final Pattern TITLE = Pattern.compile("(?i)\\s*(?:(?:product|code|building|technical|compliance) )*"
         + "(?:evaluation|code|listing|research|compliance) report\\s*");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
@@ -36,8 +36,9 @@ final class Reported {
     private static final Pattern CODES = Pattern.compile("\\b(?:IBC|IRC|editions?)\\s+(20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*20\\d\\d)*)");
     private static final String MONTH = "(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*\\.?";
     private static final Pattern ENDS = Pattern.compile("(?i)(?:expires?|expiration|runs? (?:to|until|through)"
-        + "|valid (?:until|through|to)|renewal|subject to renewal|in force (?:until"
-        + "|to))\\b[^.]{0,24}?(20\\d\\d-\\d\\d?-\\d\\d?|\\d{1,2}/\\d{1,2}/20\\d\\d|(?:\\d{1,2}(?:st|nd|rd|th)?\\s+)?\\b" + MONTH
+        + "|valid (?:until|through|to)|renewal|subject to renewal|(?:in force|good"
+        + "|current) (?:until|to|through))\\b[^.]{0,24}?(20\\d\\d-\\d\\d?-\\d\\d?|\\d{1,2}/\\d{1,2}/20\\d\\d"
+        + "|(?:\\d{1,2}(?:st|nd|rd|th)?\\s+)?\\b" + MONTH
         + "\\s+(?:\\d{1,2}(?:st|nd|rd|th)?,?\\s+)?20\\d\\d|20\\d\\d)");
     /** "The report runs to October 1, 2027" in a sentence of its own. */
     private static final Pattern OF_REPORT = Pattern.compile("(?i)\\breport\\b");
@@ -46,7 +47,7 @@ final class Reported {
         + "| covered)?\\s*:?\\s*");
     private static final int HEAD = 12;
     /** Parts of a sentence behind the one that names the report. */
-    private static final int NEXT = 2;
+    private static final int NEXT = 4;
 
     private final Component component;
     private final Taken taken;

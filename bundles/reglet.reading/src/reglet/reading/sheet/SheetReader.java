@@ -58,6 +58,7 @@ public final class SheetReader {
     /** Properties that a sheet tells of what it is about, and hardly of anything else. */
     private static final int MANY = 4;
     private static final double ANOTHERS = 0.45;
+    private static final int FAR_MORE = 3;
 
     private final List<SheetPage> pages;
     private final Pack pack;
@@ -129,8 +130,9 @@ public final class SheetReader {
         int most = scores.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         List<Component> likely = scores.entrySet().stream().filter(entry -> most > 0 && entry.getValue() * 10 >= most * 8)
             .sorted(Comparator.comparing((Map.Entry<Component, Integer> entry) -> -entry.getValue()).thenComparing(entry ->
-                // a component that asks for more than the sheet says fits it less
-                entry.getKey().properties().size() - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
+                // of which far more is said, then that which asks for less than the sheet says
+                -properties(readers.get(entry.getKey())).size() / FAR_MORE).thenComparing(entry -> entry.getKey().properties().size()
+                    - properties(readers.get(entry.getKey())).size())).map(Map.Entry::getKey).toList();
         List<Component> components = likely.isEmpty() && !asked.isEmpty() ? List.copyOf(readers.keySet()) : fuller(likely, readers, scores);
         List<Found> found = components.isEmpty() ? List.of() : new MadeTo(layouts, citations).show(Fitting.fit(Settling.settle(alone(readers
             .get(components.get(0)).further(layouts).found(), unmarked(Titles.product(layouts)), unmarked(Titles.head(layouts)),

@@ -6,7 +6,6 @@ import java.util.Set;
 import reglet.model.Component;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetReading.Unread;
-import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
 import reglet.reading.page.Rows;
@@ -137,7 +136,7 @@ final class ValueReader {
         }
         taken.ended();
         cards.read(layout);
-        Items.of(layout).forEach(item -> mentions.of(item.model(), item.sentence()));
+        sentences.items(layout);
         rolls.read(layout);
         sentences.read(layout);
         taken.anywhere();

@@ -147,7 +147,7 @@ final class Columns {
             return Optional.of(new Columns(models(columns)));
         }
         if (!label && columns.get(0).role == Role.LABEL && HeadWords.MODEL.matcher(HeadWords.plain(cells.get(0))).matches()
-            && columns.stream().skip(1).allMatch(column -> column.role == Role.OTHER || column.role == Role.METHOD)
+            && columns.stream().skip(1).allMatch(column -> column.role == Role.OTHER || column.role == Role.METHOD || isDescription(column))
             && columns.stream().anyMatch(column -> column.role == Role.OTHER && labels.read(column.head.text()).isPresent())) {
             // "Item | Material | Specification | Legs": items, and not what is tested
             columns.set(0, new Column(cells.get(0), Role.MODEL));
@@ -160,7 +160,9 @@ final class Columns {
         }
         boolean named = columns.stream().anyMatch(column -> column.role == Role.LABEL);
         long roles = columns.stream().filter(column -> column.role != Role.OTHER && column.role != Role.MODEL).count();
-        if (!named && isOfLimits(columns)) {
+        // "Item | Thickness | Wall studs, max." is of items
+        if (!named && isOfLimits(columns) && columns.stream().skip(1).noneMatch(column -> column.role == Role.OTHER && labels.read(column
+            .head.text()).isPresent())) {
             // "Requirement | Limit | Model A | Model B"
             columns.set(0, new Column(columns.get(0).head, Role.LABEL));
             columns.replaceAll(column -> column.role == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches()
@@ -204,6 +206,10 @@ final class Columns {
             == Role.OTHER && HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches())
             && columns.stream().skip(1).anyMatch(column -> column.role == Role.OTHER
                 && !HeadWords.ASKED.matcher(HeadWords.plain(column.head)).matches());
+    }
+
+    private static boolean isDescription(Column column) {
+        return DESCRIPTION.matcher(HeadWords.plain(column.head)).matches();
     }
 
     private static boolean isCriterion(Cell cell) {
@@ -281,8 +287,8 @@ final class Columns {
         }
         model |= all.size() > 2 && kind;
         // "Part | Description | Carton" says in words what a part is
-        boolean described = all.get(0).role == Role.MODEL && all.stream().anyMatch(column -> column.role == Role.OTHER && DESCRIPTION
-            .matcher(HeadWords.plain(column.head)).matches());
+        boolean described = all.get(0).role == Role.MODEL && all.stream().anyMatch(column -> column.role == Role.OTHER && isDescription(
+            column));
         return named >= 2 || named == 1 && model || described ? Optional.of(new Columns(all)) : Optional.empty();
     }
 

@@ -79,7 +79,7 @@ final class HeadWords {
     /** Heads what is told apart in the rows, where a column beside it names what is told of them. */
     static final Pattern KIND = Pattern.compile("size|nominal|nominal size|grade|format|profile|variant|species|wood species"
         + "|species group|block|panel|bead"
-        + "|piece|stud|rod|tape|mat|lath|board"
+        + "|plate|gasket|piece|stud|rod|tape|mat|lath|board"
         + "|sheet|screw|nail|fastener|roll|strip");
 
     /** Heads what was tested one by one, of which no row is a model. */

@@ -19,6 +19,8 @@ import reglet.reading.words.PropertyNames;
 record ModelLists(String heading, Map<String, String> rows) {
     private static final int LONGEST = 45;
     private static final int LEAST = 2;
+    /** A row of more cells is one of a table of sizes below the list. */
+    private static final int MOST_CELLS = 3;
     private static final Pattern HEADING = Pattern.compile("(?=.*\\p{L})[\\p{Lu}\\d](?:(?!: ).)*[^.:;,?!]");
     /** Behind it stands on what or how something was measured. */
     private static final Pattern REMARKS = Pattern.compile("\\s*[,(].*");
@@ -35,10 +37,10 @@ record ModelLists(String heading, Map<String, String> rows) {
                 boolean heads = text.length() <= LONGEST && HEADING.matcher(text).matches() && !isOfTables(cells.get(0));
                 open = heads ? new ModelLists(text, new LinkedHashMap<>()) : null;
                 all.addAll(heads ? List.of(open) : List.of());
-            } else if (open != null) {
+            } else if (open != null && cells.size() <= MOST_CELLS) {
                 String label = colon < 0 ? cells.get(0).text() : text.substring(0, colon);
                 String plain = Plain.of(REMARKS.matcher(label).replaceFirst(""));
-                if (!PropertyNames.isCondition(plain)) {
+                if (!(plain.matches(".*\\d.*") && PropertyNames.isCondition(plain))) {
                     // "7 days" below the name of a test
                     open.rows.putIfAbsent(plain, text);
                 }
@@ -57,7 +59,10 @@ record ModelLists(String heading, Map<String, String> rows) {
     /** Whether another list says other things of the same labels. */
     boolean isLike(ModelLists other) {
         List<String> common = rows.keySet().stream().filter(other.rows::containsKey).toList();
-        return !other.heading.equals(heading) && common.size() >= LEAST && 2 * common.size() >= Math.max(rows.size(), other.rows.size())
-            && common.stream().anyMatch(label -> !rows.get(label).equals(other.rows.get(label)));
+        // of staples other things are told than of screws
+        boolean alike = 2 * common.size() >= Math.max(rows.size(), other.rows.size()) || common.size() > LEAST && 2 * common.size() >= Math
+            .min(rows.size(), other.rows.size());
+        return !other.heading.equals(heading) && common.size() >= LEAST && alike && common.stream().anyMatch(label ->
+            !rows.get(label).equals(other.rows.get(label)));
     }
 }

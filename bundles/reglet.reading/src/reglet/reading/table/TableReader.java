@@ -44,7 +44,7 @@ public final class TableReader {
     private static final double GROUPED = 2;
     /** A title that heads results. */
     private static final Pattern TESTED = Pattern.compile("(?is)(?:\\p{L}+ ){0,2}(?:tests?|test results?|results?|test data|testing"
-        + "|tested)\\b.*");
+        + "|tested|laboratory data|lab data)\\b.*");
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}");
     /** "3-1/2 in., all codes": what holds for each row, though it stands in one. */
     private static final Pattern ALL = Pattern.compile("(?i)[\\s,;(]+(?:for )?all (?:codes|sizes|models|parts|styles|types|items"
@@ -76,6 +76,8 @@ public final class TableReader {
     private boolean grouped;
     /** Cells that stand once, at the middle of all rows. */
     private Set<Cell> spanning = Set.of();
+    /** Cells that are ruled round several rows. */
+    private List<Spanned> spanned = List.of();
     /** Whether the first amount in a row tells of which product it is. */
     private boolean keyed;
     private List<Citation> group = List.of();
@@ -83,6 +85,8 @@ public final class TableReader {
     private boolean parted;
     /** A label alone on the line above. */
     private Cell begun;
+    /** The height of that line, or of the last row that went on from it. */
+    private double begunAt;
     /** The standards beside it. */
     private List<Citation> begunBy = List.of();
     /** The label of the row above without the age at its end: "Shear bond" of "Shear bond 7 days", which "28 days" may stand below. */
@@ -131,7 +135,8 @@ public final class TableReader {
      *
      * @return how many rows were used up; 0 when there is no heading
      */
-    public int heading(List<Line> rows, int index) {
+    public int heading(List<Line> all, int index) {
+        List<Line> rows = TableStart.withoutMargin(all, index);
         Line row = rows.get(index);
         if (table != null && (row.y() < end || row.y() - end > Math.max(45, 4.5 * row.size()))) {
             close();
@@ -208,6 +213,7 @@ public final class TableReader {
                 .filter(name -> !name.isEmpty()).toList());
         }
         spanning = table.byRows() ? TableStart.spanning(table, below) : Set.of();
+        spanned = table.byRows() ? Spanned.of(table, below, layout) : List.of();
         byWords.thicknesses(table);
         keyed = TableStart.isKeyed(table, below.stream().limit(2).toList());
         // "Requirement of ASTM C1670" is said of all rows, and so is "Test results (ASTM C67, average of five)"
@@ -293,14 +299,16 @@ public final class TableReader {
         Optional<Cell> labelled = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null).findFirst();
         labelled.ifPresent(taken::labelled);
         for (Column column : table.nearest(labels)) {
-            Cell value = cells.get(column);
+            Optional<Spanned> round = labelled.flatMap(cell -> spanned.stream().filter(one -> one.column() == column && one.holdsFor(cell))
+                .findFirst());
+            Cell value = round.map(Spanned::cell).orElse(cells.get(column));
             Optional<Label> label = labels.classified(column.head().text(), List.of()).or(() -> labels.nearest(column.head().text()));
             if (value != null && label.isPresent()) {
                 List<Citation> methods = citations.in(value.text(), column.head().text() + " " + value.text());
                 List<Citation> named = methods.isEmpty() ? label.get().methods() : methods;
                 Matcher ofAll = ALL.matcher(value.text());
                 boolean all = ofAll.find();
-                boolean whole = all || spanning.contains(value);
+                boolean whole = all || spanning.contains(value) || round.filter(Spanned::all).isPresent();
                 Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, whole ? "" : own,
                     Optional.empty(), SURE);
                 value = all ? value.part(0, ofAll.start()) : value;
@@ -343,6 +351,7 @@ public final class TableReader {
         if (cells.size() == 1 && row.cells().size() == 1 && !citations.in(labelCell.text()).isEmpty()) {
             group = citations.in(labelCell.text());
             begun = labelCell;
+            begunAt = labelCell.y();
             begunBy = List.of();
             return true;
         }
@@ -363,7 +372,11 @@ public final class TableReader {
         boolean alone = cells.size() == 1 && row.cells().size() == 1;
         boolean tested = label.isPresent() && cells.size() == 2 && row.cells().size() == 2 && table.of(Role.METHOD).stream().anyMatch(
             cells::containsKey);
-        if (alone || tested || !isCondition(labelCell)) {
+        if (ofBegun.isPresent() && !alone && !tested && !isCondition(labelCell)) {
+            // "smoke developed" below "flame spread" below "Surface burning | ASTM E84"
+            begunAt = labelCell.y();
+        } else if (alone || tested || !isCondition(labelCell)) {
+            begunAt = labelCell.y();
             // "Adhesion in peel | ASTM C794" above "Mortar | 22 lb/in."
             begunBy = tested ? methods(cells).of(row, cells, labelCell, labelCell, label.get()) : List.of();
             begun = alone || tested ? labelCell : null;
@@ -432,7 +445,7 @@ public final class TableReader {
 
     /** "Weep holes at" above "head | no | yes", "Shear bond" above "7 days" and "28 days": a label that began on a line of its own. */
     private Optional<Label> begun(Cell label) {
-        boolean goesOn = begun != null && label.y() > begun.y() && label.y() - begun.y() < BEGUN * label.size() && label.text()
+        boolean goesOn = begun != null && label.y() > begunAt && label.y() - begunAt < BEGUN * label.size() && label.text()
             .matches("(?s)\\s*\\p{Ll}.*");
         return goesOn ? labels.read(begun.text().strip() + " " + label.text().strip())
             : begun != null && isCondition(label) ? labels.read(begun.text()) : Optional.empty();

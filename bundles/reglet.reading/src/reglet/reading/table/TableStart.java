@@ -30,6 +30,8 @@ final class TableStart {
     private static final int LONGEST_HEADLINE = 100;
     /** Rows of which one cell can be the middle. */
     private static final int LEAST_SPANNED = 3;
+    /** Rows below a heading by which it is judged whether a chapter's hangs beside it. */
+    private static final int HUNG = 3;
     /** "3-1/2 in." above "all codes". */
     private static final Pattern ALL = Pattern.compile("(?i)\\W*(?:for )?all(?: \\p{L}+)?\\W*");
     /** What a property counts against units. */
@@ -166,6 +168,26 @@ final class TableStart {
         boolean amounts = properties.stream().anyMatch(property -> property.type().unit().isPresent());
         return distinct && names.stream().allMatch(name -> NAME.matcher(name).matches()) || !amounts && (designated || distinct && names
             .stream().allMatch(name -> name.matches(".*\\d.*")));
+    }
+
+    /**
+     * The same rows, a heading of the chapter that hangs in the margin taken off a table's heading: "Products | RX-40 | RX-SX" above rows
+     * whose labels stand further in.
+     */
+    static List<Line> withoutMargin(List<Line> rows, int index) {
+        Line row = rows.get(index);
+        Cell margin = row.cells().get(0);
+        List<Line> below = rows.subList(index + 1, Math.min(rows.size(), index + 1 + HUNG));
+        boolean hangs = row.cells().size() > 2 && below.size() == HUNG && below.stream().allMatch(line -> line.y() > row.y() && line.left()
+            > margin.right() + 2 && line.cells().size() > 2 && line.cells().size() - row.cells().size() < 1 && line.cells().size() - row
+                .cells().size() > -2 && Math.abs(line.cells().get(line.cells().size() - 1).left() - row.cells().get(row.cells().size() - 1)
+                    .left()) < 2 * line.size());
+        if (!hangs) {
+            return rows;
+        }
+        List<Line> all = new ArrayList<>(rows);
+        all.set(index, new Line(row.cells().subList(1, row.cells().size()), row.y(), row.size()));
+        return all;
     }
 
     /** Whether each row is of a product so thick: "Thickness | R-value" above "1 in. | 6.5" and "2 in. | 13". */

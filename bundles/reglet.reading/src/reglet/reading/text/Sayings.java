@@ -49,7 +49,7 @@ public final class Sayings {
     /** What is offered beside the product at hand. */
     private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|call for (?:lead|price|availability)|(?:up)?on "
         + "(?:request|order)|(?:is|are) (?:in stock"
-        + "|stocked|sold) as|(?:if|where|when) \\w+(?: \\w+)? "
+        + "|stocked|sold) as|(?:can|may) be had in|(?:if|where|when) \\w+(?: \\w+)? "
         + "(?:is|are) (?:wanted|desired))\\b.*");
     /** What a product is only with something else in it. */
     private static final String CONDITION = "\\b(?:when|if|where|once) (?:\\w+ (?:is|are) )?(?:mixed|gauged|used|made|blended|combined"
@@ -64,7 +64,8 @@ public final class Sayings {
     private static final Set<String> WALLS = Set.of("construction", "type", "building", "wall", "assembly", "framing", "substrate");
     /** "Not to be used as an …", "is not intended for use as …". */
     private static final Pattern NOT_FOR = Pattern.compile("(?:.* )?(?:not|never|nor)(?: (?:to|be|been|is|for|intended|designed|suitable"
-        + "|recommended|meant|tested|used|use|as|a|an|the|approved|classified|considered|or|act|serve|function|on|in|with|into|over))+");
+        + "|recommended|meant|tested|used|use|called|needed|as|a|an|the|approved"
+        + "|classified|considered|or|act|serve|function|on|in|with|into|over))+");
     /** "Weights are those of the metal without paper" tells how it was weighed. */
     private static final Pattern MEASURED = Pattern.compile("(?is)\\W*(?:(?:all|the) )?(?:weights?|thickness(?:es)?|heights?|dimensions?"
         + "|sizes?)\\b"
@@ -120,6 +121,10 @@ public final class Sayings {
     }
 
     private record Hit(String word, Sentence sentence, Layout layout, Place place, int fixed) {
+        /** Whether the words that say it stand in a name. */
+        boolean isIn(String name) {
+            return (" " + Plain.of(name) + " ").contains(" " + sentence.said().plain(place.from(), place.to()) + " ");
+        }
     }
 
     public void read(List<Layout> layouts) {
@@ -175,30 +180,40 @@ public final class Sayings {
         if (!told.isOfSeveral()) {
             return;
         }
+        Map<Layout, List<About>> sentences = new LinkedHashMap<>();
+        layouts.forEach(layout -> sentences.put(layout, told.of(layout)));
         for (Property property : component.properties()) {
-            if (!turns.containsKey(property) || taken.hasOfModels(property)) {
+            if (!turns.containsKey(property)) {
                 continue;
             }
             Map<String, Hit> said = new LinkedHashMap<>();
             Set<String> unclear = new HashSet<>();
-            boolean general = false;
+            Set<String> ofAll = new HashSet<>();
             for (Layout layout : layouts) {
-                for (About about : told.of(layout)) {
+                for (About about : sentences.get(layout)) {
                     Optional<Hit> hit = about.models().isEmpty() || report && conditions.areOfOthers(about
                         .sentence()) || OFFERED.matcher(about.sentence().cell().text()).matches() ? Optional.empty()
                         : best(property, about.sentence(), layout).filter(one -> !isCalled(property, one));
-                    general |= about.models().isEmpty() && best(property, about.sentence(), layout).isPresent();
+                    if (about.models().isEmpty()) {
+                        best(property, about.sentence(), layout).ifPresent(one -> ofAll.add(one.word));
+                    }
                     hit.ifPresent(one -> about.models().forEach(model -> {
-                        Hit before = said.putIfAbsent(model, one);
-                        if (before != null && !before.word.equals(one.word)) {
+                        // a heading says it less plainly than a sentence with its standard
+                        Hit before = said.merge(model, one, (first, next) -> next.word.equals(first.word) && !isCiting(first) && isCiting(
+                            next) ? next : first);
+                        if (!before.word.equals(one.word)) {
                             unclear.add(model);
                         }
                     }));
                 }
             }
             said.keySet().removeAll(unclear);
+            // where others are told apart already, a name that holds the word says nothing new
+            said.entrySet().removeIf(one -> taken.hasOf(one.getKey(), property) || taken.hasOfModels(property) && one.getValue().isIn(one
+                .getKey()) || ofAll.stream().anyMatch(word -> isMore(word, one.getValue().word)));
             boolean one = said.values().stream().map(Hit::word).distinct().count() == 1;
-            if (said.size() == 1 && general || one && said.keySet().containsAll(taken.models())) {
+            boolean alike = one && ofAll.equals(Set.of(said.values().iterator().next().word));
+            if (said.size() == 1 && !ofAll.isEmpty() || alike || one && said.keySet().containsAll(taken.models())) {
                 // said of the product as a whole too
                 continue;
             }
@@ -206,20 +221,31 @@ public final class Sayings {
         }
     }
 
+    private boolean isCiting(Hit hit) {
+        return !citations.in(hit.sentence.cell().text()).isEmpty();
+    }
+
     /** "G series, metal weep screed" says of no model that it has weeps. */
     private static boolean isCalled(Property property, Hit hit) {
-        return property.type().kind() == Kind.FLAG && hit.fixed == 1 && hit.sentence.said().size() <= RUNNING;
+        return property.type().kind() == Kind.FLAG && hit.fixed == 1 && (hit.sentence.said().size() <= RUNNING || hit.sentence.cell()
+            .bold());
     }
 
     /** Reads what rows of tables say of their models in words alone. */
     public void ofRows(List<Described> rows) {
         for (Property property : component.properties()) {
-            if (!turns.containsKey(property) || taken.has(property) || taken.hasOfModels(property)) {
+            if (!turns.containsKey(property)) {
                 continue;
             }
-            for (Described row : rows) {
-                best(property, Sentence.of(row.cell()), row.layout()).ifPresent(hit -> take(property, hit, new Around("", cited(
-                    property, hit), row.model(), Optional.empty(), SURE)));
+            Map<Described, Hit> said = new LinkedHashMap<>();
+            rows.forEach(row -> best(property, Sentence.of(row.cell()), row.layout()).ifPresent(hit -> said.put(row, hit)));
+            // what all rows say, the sheet as a whole may say too
+            boolean apart = !property.name().equals("kind") && said.size() < rows.size() || said.values().stream().map(Hit::word).distinct()
+                .count() > 1;
+            boolean general = taken.has(property);
+            if (apart || !general) {
+                said.keySet().removeIf(row -> taken.hasOf(row.model(), property) || general && !taken.models().contains(row.model()));
+                said.forEach((row, hit) -> take(property, hit, new Around("", cited(property, hit), row.model(), Optional.empty(), SURE)));
             }
         }
     }
@@ -255,8 +281,12 @@ public final class Sayings {
         String whole = hit.sentence.cell().text();
         // "use the weeping bead at heads only: at jambs the solid one"
         String text = whole.substring(whole.lastIndexOf(": ", hit.sentence.said().at(hit.place.from()).from()) + 1);
-        return EACH.matcher(text).matches() || (isRunning(text) || isTitle(hit)) && !SOME.matcher(text).matches()
+        return isOfEach(text) || (isRunning(text) || isTitle(hit)) && !SOME.matcher(text).matches()
             && taken.models().stream().noneMatch(text::contains);
+    }
+
+    static boolean isOfEach(String text) {
+        return EACH.matcher(text).matches();
     }
 
     private boolean isTitle(Hit hit) {

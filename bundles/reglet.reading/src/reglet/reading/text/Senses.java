@@ -56,7 +56,7 @@ final class Senses {
      * saturated weight of 15 psf".
      */
     private static final Pattern NO_MORE = Pattern.compile("(?is).*(?:\\b(?:no|none|never|not)\\b[^.;]{0,50}"
-        + "\\b(?:more|greater|larger|bigger|longer|wider|farther|further)"
+        + "\\b(?:more|greater|larger|bigger|longer|wider|farther|further|deeper|thicker|heavier|higher|taller)"
         + "(?: \\p{L}+){0,2} than|\\b(?:no|none|never|not)\\b[^.;]{0,50}\\bexceeds?\\b[^.;]{0,60}\\bn?or\\b|\\b(?:limited"
             + "|restricted) to\\b[^.;\\d]{0,40})\\s*");
 
@@ -96,7 +96,7 @@ final class Senses {
         if (least && dimension(property) == Dimension.RATIO && MUST.matcher(start).matches()) {
             return Optional.of(Compare.AT_LEAST);
         }
-        if (property.compare() == Compare.AT_MOST && NO_MORE.matcher(start).matches()) {
+        if ((property.compare() == Compare.AT_MOST || property.compare() == Compare.EXACTLY) && NO_MORE.matcher(start).matches()) {
             return Optional.of(Compare.AT_MOST);
         }
         Matcher after = SENSE_BEHIND.matcher(behind);

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import reglet.model.Numbers;
 import reglet.model.Property;
 import reglet.reading.page.Cell;
+import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Sentence;
 import reglet.reading.text.Limits.Limit;
@@ -55,6 +56,12 @@ public final class Sentences {
         report = is;
     }
 
+    /** Reads lists whose items each begin with the designation of a model, or of a series of models. */
+    public void items(Layout layout) {
+        Told told = new Told(taken.models());
+        Items.of(layout).forEach(item -> told.each(item.model()).forEach(model -> mentions.of(model, item.sentence())));
+    }
+
     public void read(Layout layout) {
         Told told = new Told(taken.models());
         if (!told.isOfSeveral()) {
@@ -93,7 +100,7 @@ public final class Sentences {
         }
         Matcher first = AMOUNT_FIRST.matcher(text);
         while (!Mentions.isPacked(text) && first.find()) {
-            if (text.substring(0, first.start()).matches("(?is).*(?:\\bup to\\s+|\\(|\\d ?\\S{0,2} (?:to|[-–—])\\s+)")
+            if (text.substring(0, first.start()).matches("(?is).*(?:\\bup to\\s+|\\(|\\d ?\\S{0,2} (?:to|[-–—])\\s+|\\d[-–—])")
                 || mentions.isAnothersAt(whole.said(),
                 first.start())) {
                 continue;

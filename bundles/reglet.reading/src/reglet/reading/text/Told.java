@@ -2,6 +2,7 @@ package reglet.reading.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.stream.Collectors;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
+import reglet.reading.page.Layout.Line;
 import reglet.reading.page.Sentence;
 
 /**
@@ -23,7 +25,7 @@ import reglet.reading.page.Sentence;
 final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
     /** What may stand before the first name of a sentence that tells of several models apart. */
-    private static final Pattern BEFORE = Pattern.compile("\\s*(?:.*:\\s*)?(?:(?:The|Choose|Use)\\s+)?");
+    private static final Pattern BEFORE = Pattern.compile("\\s*(?:.*:\\s*)?(?:(?:The|Choose|Use|Take|Set|Order|Pick|Select)\\s+)?");
     private static final Pattern AND = Pattern.compile("\\s*(?:,|&|/|,? ?\\b(?:and|or)\\b)\\s*");
     private static final Pattern NEXT = Pattern.compile("(?s)\\s*\\S.*(?:[,;]|,? and|,? while|; and)\\s+(?:the\\s+)?");
     /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
@@ -31,7 +33,15 @@ final class Told {
     /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
     private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
         + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
+    /** "The dimples of the MS items", "PS and PC items may be tied". */
+    private static final String MARKS = "((?:[\\p{Lu}\\d][\\p{Lu}\\d-]*(?:, ?(?:and |or )?| and | or | & |/))*[\\p{Lu}\\d][\\p{Lu}\\d-]*)";
+    private static final String KINDS = "(?i:series|items|blocks?|plates?|profiles?|types?|models?|units?|joints?|beads?|rods?|screeds?"
+        + "|clips?|strips?|sizes|parts|products?|nails|screws|staples)";
+    private static final Pattern KIND_OF_SERIES = Pattern.compile("(?<![\\w-])(?:" + MARKS + "[ -]" + KINDS + "\\b|" + KINDS + " " + MARKS
+        + "(?![\\w-]))");
     private static final int RUN_IN = 3;
+    /** Words of a heading in bold letters at most, which may say more of what it is of: "RS Series staples – for wood framing". */
+    private static final int LONGEST_HEADING = 14;
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
@@ -74,10 +84,12 @@ final class Told {
         Set<String> last = Set.of();
         Set<String> headed = Set.of();
         Pattern any = any();
+        boolean series = false;
         // one heading with a model's name may be the sheet's own title, with several each is of its own
         boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(),
             named(one.cell().text())))
             .filter(models -> !models.isEmpty()).distinct().count() > 1;
+        Map<Sentence, Set<String>> tabled = parted || !isOfSeveral() ? Map.of() : tabled(layout);
         for (Sentence sentence : layout.sentences()) {
             List<About> parts = isOfSeveral() ? parts(sentence, any) : List.of();
             if (!parts.isEmpty()) {
@@ -87,16 +99,55 @@ final class Told {
             }
             Set<String> named = named(sentence.cell().text());
             if (isHeading(layout, sentence)) {
-                headed = parted ? headed(sentence.cell().text(), named) : Set.of();
+                headed = parted ? headed(sentence.cell().text(), named) : tabled.getOrDefault(sentence, Set.of());
+            } else if (!parted && !headed.isEmpty() && isBelowTable(layout, sentence, headed)) {
+                headed = Set.of();
             }
-            boolean told = named.isEmpty() && !headed.isEmpty() || SERIES.matcher(sentence.cell().text()).lookingAt() && !named.isEmpty();
-            named = named.isEmpty() ? headed : named;
-            boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && GOES_ON.matcher(sentence.cell().text()).matches();
+            boolean begins = SERIES.matcher(sentence.cell().text()).lookingAt() && !named.isEmpty();
+            // "KG7: Roll formed of steel. Base metal 0.0172 in."
+            series = begins || series && named.isEmpty() && !sentence.before().isBlank() && !Sayings.isOfEach(sentence.cell().text());
+            boolean told = named.isEmpty() && (!headed.isEmpty() || series) || begins || named.size() > 1 && isOneGroup(sentence, any);
+            named = named.isEmpty() && !series ? headed : named;
+            boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && (series || GOES_ON.matcher(sentence.cell().text())
+                .matches());
             Set<String> about = goesOn ? last : named;
             all.add(new About(sentence, about, told));
             last = about;
         }
         return all;
+    }
+
+    /** The models that each of several headings has a table of: "Metal styles" above EF-50 and EZ-50, "Vinyl styles" above PV-50. */
+    private Map<Sentence, Set<String>> tabled(Layout layout) {
+        List<Line> lines = layout.lines();
+        List<Sentence> headings = layout.sentences().stream().filter(one -> one.cell().bold() && isHeading(layout, one)).toList();
+        Map<Sentence, Set<String>> tabled = new IdentityHashMap<>();
+        Set<String> all = new LinkedHashSet<>();
+        Sentence heading = null;
+        for (Line line : lines) {
+            for (Sentence one : headings) {
+                heading = line.y() == one.cell().y() && line.left() == one.cell().left() ? one : heading;
+            }
+            String model = model(line);
+            if (!model.isEmpty() && heading != null) {
+                if (!all.add(model)) {
+                    // a second table of the same models
+                    return Map.of();
+                }
+                tabled.computeIfAbsent(heading, one -> new LinkedHashSet<>()).add(model);
+            }
+        }
+        return tabled.size() < 2 ? Map.of() : tabled;
+    }
+
+    /** What stands below a table may be said of anything. */
+    private boolean isBelowTable(Layout layout, Sentence sentence, Set<String> models) {
+        return layout.lines().stream().anyMatch(line -> line.y() < sentence.cell().y() && models.contains(model(line)));
+    }
+
+    /** The model whose row of a table a line is; "" for none. */
+    private String model(Line line) {
+        return line.cells().size() < 2 ? "" : names.getOrDefault(line.cells().get(0).text().replaceAll("\\s+", " ").strip(), "");
     }
 
     /** Any of the names as a word of its own, the longer one where one begins with another. */
@@ -134,16 +185,34 @@ final class Told {
         return parts;
     }
 
+    /** Whether several models are named in one breath, or by their series alone: "set PC-2 or PC-3 over them". */
+    private static boolean isOneGroup(Sentence sentence, Pattern any) {
+        String text = sentence.cell().text();
+        Matcher name = any.matcher(text);
+        int end = -1;
+        while (name.find()) {
+            if (end >= 0 && !AND.matcher(text.substring(end, name.start())).matches()) {
+                return false;
+            }
+            end = name.end();
+        }
+        return true;
+    }
+
     /** Whether a sentence is a heading: a few words on a line of their own, or very few before others, and not above a column. */
     private static boolean isHeading(Layout layout, Sentence sentence) {
         Cell cell = sentence.cell();
         boolean runIn = cell.text().strip().split("\\s+").length <= RUN_IN;
         // "Wire: 16 gauge, .0625 in." and "• Zinc electroplated" say something of what the heading above them names
-        boolean heads = HEADING.matcher(cell.text()).matches() && !cell.text().contains(": ") && !Titles.ITEM.matcher(cell.text())
-            .lookingAt();
+        boolean heads = (HEADING.matcher(cell.text()).matches() || isBold(cell)) && !cell.text().contains(": ") && !Titles.ITEM
+            .matcher(cell.text()).lookingAt();
         return sentence.before().isBlank() && heads && layout.lines().stream().anyMatch(line -> line
             .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && (runIn || line.text().strip().length() <= cell
                 .text().strip().length() + 1));
+    }
+
+    private static boolean isBold(Cell cell) {
+        return cell.bold() && !cell.text().strip().endsWith(".") && cell.text().strip().split("\\s+").length <= LONGEST_HEADING;
     }
 
     /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */
@@ -167,12 +236,18 @@ final class Told {
         return series.size() < Set.copyOf(names.values()).size() ? series : Set.of();
     }
 
+    /** The models that a designation is of: those of its series, else the one that is called so. */
+    Set<String> each(String designation) {
+        Set<String> series = names.containsKey(designation) ? Set.of() : series(designation);
+        return series.isEmpty() ? Set.of(names.getOrDefault(designation, designation)) : series;
+    }
+
     Set<String> named(String text) {
         Set<String> named = new LinkedHashSet<>();
         String item = Items.model(text);
         if (!item.isEmpty()) {
             // "No. KS-114, same as KX-114 but without holes"
-            return Set.of(names.getOrDefault(item, item));
+            return each(item);
         }
         Matcher series = SERIES.matcher(text);
         Set<String> own = series.lookingAt() ? series(series.group(1)) : Set.of();
@@ -185,6 +260,18 @@ final class Told {
                 named.add(model);
             }
         });
-        return named;
+        return named.isEmpty() ? ofSeries(text) : named;
+    }
+
+    /** "The dimples of the MS items hold the mesh 1/4 in. off": the models of the series that a sentence names. */
+    private Set<String> ofSeries(String text) {
+        Set<String> all = new LinkedHashSet<>();
+        Matcher marks = KIND_OF_SERIES.matcher(text);
+        while (marks.find()) {
+            for (String mark : AND.split(marks.group(1) == null ? marks.group(2) : marks.group(1))) {
+                all.addAll(series(mark));
+            }
+        }
+        return all.size() < Set.copyOf(names.values()).size() ? all : Set.of();
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -21,6 +22,8 @@ import reglet.reading.words.Plain;
 
 /** The values that were taken down so far. Properties are named by their paths: COMPONENT.PROPERTY. */
 final class Findings {
+    /** "TS", "TS screw, for steel", "KG-7 series". */
+    private static final Pattern SERIES = Pattern.compile("(\\p{Lu}[\\p{Lu}\\d-]+)(?:[ ,].*)?");
     private static final Pattern APART = Pattern.compile("\\s*(?:,|&|/|\\band\\b)\\s*");
 
     private final List<Found> found = new ArrayList<>();
@@ -77,12 +80,26 @@ final class Findings {
         // what is said of one model in passing is no further value where the sheet says what holds for all
         return titles.named(found.stream().map(one -> told.contains(one) && found.stream().anyMatch(other -> other.model().isEmpty()
             && other.confidence() >= Taken.LEAST_CONFIDENCE && other.value().property().equals(one.value().property())) ? one.of("") : one)
-            .toList()).stream().flatMap(one -> each(one.model(), known).stream().map(model -> model.equals(one.model()) ? one : one.of(
+            .toList()).stream().flatMap(one -> each(one, known).stream().map(model -> model.equals(one.model()) ? one : one.of(
                 model))).toList();
     }
 
-    /** The models that a name in a table is of: "D-3, D-5" is of two that other tables name apart, "D-2 (light)" of D-2. */
-    private static List<String> each(String model, Set<String> known) {
+    /**
+     * The models that a name in a table is of: "D-3, D-5" is of two that other tables name apart, "D-2 (light)" of D-2, and "TS screw, for
+     * steel" of TS-114 and TS-200.
+     */
+    private List<String> each(Found one, Set<String> known) {
+        String model = one.model();
+        Matcher series = SERIES.matcher(model);
+        List<String> items = !series.matches() ? List.of() : known.stream().filter(item -> item.startsWith(series.group(1) + "-")).sorted()
+            .toList();
+        List<Found> own = found.stream().filter(other -> items.contains(other.model()) && other.confidence() >= Taken.LEAST_CONFIDENCE
+            && other.value().property().equals(one.value().property())).toList();
+        // "DM-34SF" has a row of its own beside "DM-34SF-P", "TS screw, for steel" hasn't beside "TS-114"
+        if (!items.isEmpty() && own.stream().allMatch(other -> !model.equals(series.group(1)) && other.value().value().equals(one
+            .value().value()))) {
+            return items.stream().filter(item -> own.stream().noneMatch(other -> other.model().equals(item))).toList();
+        }
         String bare = model.replaceFirst("\\s*\\([^()]*\\)$", "");
         List<String> parts = List.of(APART.split(bare));
         return !bare.equals(model) && known.contains(bare) ? List.of(bare) : parts.size() > 1 && known.containsAll(parts) ? parts
@@ -92,6 +109,11 @@ final class Findings {
     /** Whether there is a value of a property of one of several models. */
     boolean hasOfModels(String property) {
         return found.stream().anyMatch(one -> one.value().property().equals(property) && !one.model().isEmpty());
+    }
+
+    /** Whether there is a value of a property of a model. */
+    boolean hasOf(String model, String property) {
+        return found.stream().anyMatch(one -> one.value().property().equals(property) && one.model().equals(model));
     }
 
     /** Whether there is a value of a property that will be shown. */

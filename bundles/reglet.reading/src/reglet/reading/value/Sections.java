@@ -24,8 +24,10 @@ import reglet.reading.words.Vocabulary;
  */
 public final class Sections {
     private static final int MOST_WORDS = 6;
+    private static final int DESCRIBED = 7;
+    private static final int LEAST_COLUMNS = 3;
     /** What may stand beside the kind in a heading: a designation. */
-    private static final String DESIGNATION = "(?:\\S*\\d\\S*|\\p{Lu}+|[-–—])";
+    private static final String DESIGNATION = "(?:\\S*\\d\\S*|\\p{Lu}+|No\\.?|[-–—])";
 
     /** "Companion part: Brackwell casing bead" heads what is said of another product than the sheet's own. */
     private static final Pattern COMPANION = Pattern.compile("(?i)(?:companion|accessory|related|matching|optional)(?: (?:part|product|item"
@@ -47,9 +49,9 @@ public final class Sections {
             List<Line> lines = layout.lines();
             for (int i = 0; i + 1 < lines.size(); i++) {
                 Line line = lines.get(i);
-                Set<String> components = line.cells().size() == 1 && lines.get(i + 1).cells().size() > 1 ? named(line.text(), pack,
-                    vocabulary)
-                    : Set.of();
+                Set<String> components = line.cells().size() == 1 && (lines.get(i + 1).cells().size() > 1 || line.cells().get(0).bold()
+                    && hasTable(lines.subList(i + 1, Math.min(lines.size(), i + DESCRIBED)))) ? named(line.text(), pack, vocabulary)
+                        : Set.of();
                 Matcher companion = COMPANION.matcher(line.text().strip());
                 Set<String> other = line.cells().size() == 1 && companion.matches() ? last(companion.group(1), pack, vocabulary) : Set.of();
                 if (!components.isEmpty()) {
@@ -66,6 +68,11 @@ public final class Sections {
             }
         }
         return sections;
+    }
+
+    /** Whether a table stands below a few lines that describe what it is of. */
+    private static boolean hasTable(List<Line> below) {
+        return below.stream().anyMatch(line -> line.cells().size() >= LEAST_COLUMNS);
     }
 
     /** The components that the last words of a heading name. */

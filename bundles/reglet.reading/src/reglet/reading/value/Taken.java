@@ -147,6 +147,11 @@ public final class Taken {
         return findings.hasOfModels(path(property));
     }
 
+    /** Whether a value of a property was taken down of a model. */
+    public boolean hasOf(String model, Property property) {
+        return findings.hasOf(model, path(property));
+    }
+
     /** Whether a value of a property was taken down that will be shown. */
     public boolean has(Property property) {
         return findings.has(path(property));

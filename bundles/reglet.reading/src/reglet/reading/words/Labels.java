@@ -53,6 +53,13 @@ public final class Labels {
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
         + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+"
         + "|\\s+(?:in|mm|ft)\\.?(?:\\s*\\([^()]*\\))?)?");
+    /** "Face (H × L)". */
+    private static final Pattern HEIGHT_LENGTH = Pattern.compile("(?:(?i:face|size|face size|nominal size|unit size|dimensions?)"
+        + "\\s*)?\\(?\\bH\\s*[×x]\\s*[LW]\\b\\)?");
+    /** "Nailing flange, all sizes". */
+    private static final Pattern OF_ALL = Pattern.compile("(?i)(?<=[\\p{L}\"”)])[,\\s]\\s*\\(?(?:all|each|every) "
+        + "(?:sizes?|models?|items?|styles?"
+        + "|parts?|types?|profiles?|widths?|lengths?|grades?|thicknesses|grounds?)\\)?\\s*$");
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final Pattern UNIT_BEHIND = Pattern.compile("[,(\\[]\\s*([^,()\\[\\]]{1,20})[)\\]]?\\s*$");
@@ -93,7 +100,8 @@ public final class Labels {
 
     /** What a label says; empty when it names no property of the component. */
     public Optional<Label> read(String written) {
-        return seen.computeIfAbsent(written, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one))
+        String bare = HEIGHT_LENGTH.matcher(OF_ALL.matcher(written).replaceFirst("")).replaceFirst("height × length");
+        return seen.computeIfAbsent(bare, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one))
             .or(() -> sided(one)).or(() -> misspelt(one)));
     }
 

@@ -39,7 +39,12 @@ final class WrittenAmount {
     /** "3, on units chosen by the architect": a number and a remark. */
     private static final Pattern COUNTED = Pattern.compile("^(\\d{1,3}),\\s+(?:on|at|of|in|per|by|each|one)\\s.*$");
     /** "No. 8-18 x 1-1/4 in.": the number of a screw before its length. */
-    private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
+    private static final Pattern NUMBERED = Pattern.compile("(?i)^(?:no\\.?|#)\\s*\\d+(?:\\s*-\\s*\\d+)?\\s*(?:[x×]\\s*(?=[.\\d])"
+        + "|,\\s*(?=0?\\.\\d))");
+    /** "17 (0.051 in.)" below "Wire, gauge (diam.)". */
+    private static final Pattern GAUGED = Pattern.compile("(?i)^(?:no\\.? ?|#)?\\d{1,2}\\s*\\(\\s*(0?\\.\\d{2,4}"
+        + "\\s*(?:in\\b\\.?|\"|inch\\b)[^()]*)"
+        + "\\)$");
     /** "+5 °C min. / +40 °C max." */
     private static final Pattern ENDS = Pattern.compile("(?i)(.*\\d.*?)\\s*,?\\s*\\bmin(?:imum|\\.)?\\s*(?:[/,;]|\\bto\\b)\\s*"
         + "(.*\\d.*?)\\s*,?\\s*\\bmax(?:imum"
@@ -57,6 +62,10 @@ final class WrittenAmount {
     /** "6 in. o.c.", "16 in. (406 mm) on center max.": from middle to middle, as all spacings are. */
     private static final Pattern ON_CENTER = Pattern.compile("(?i)(?<=[\\p{L}\\d\"″).])\\s*,?\\s*\\b(?:o\\.?\\s?/?c(?:\\.|\\b)"
         + "|on cent(?:er|re)s?\\b)");
+    /** "1/4 in. per ft" of what falls so much in a foot. */
+    private static final Pattern PER_FOOT = Pattern.compile("(?i)\\s*(?:per|/|in|to the|in each) ?"
+        + "(?:(?:1 |one |lineal |lin\\.? )?(?:ft|foot)\\b\\.?"
+        + "|12 ?in\\.?)");
     private static final Pattern BETWEEN = Pattern.compile("(?i)between\\s+");
     /** "Between 40 and 110 °F", "from 1/4 in. to 1/2 in.". */
     private static final Pattern FROM_TO = Pattern.compile("(?i)(?:from|between)\\s+([^,;]*\\d[^,;]*?)\\s+(?:to|and|through)\\s+"
@@ -90,7 +99,8 @@ final class WrittenAmount {
         // "3, on units chosen by the architect"
         text = dimension == Dimension.COUNT ? COUNTED.matcher(text).replaceFirst("$1") : text;
         text = NUMBERED.matcher(AmountWords.of(text, dimension)).replaceFirst("");
-        text = dimension == Dimension.LENGTH ? ON_CENTER.matcher(text).replaceFirst("") : text;
+        text = property.label().endsWith(" in 1 ft") ? PER_FOOT.matcher(text).replaceAll("") : text;
+        text = dimension == Dimension.LENGTH ? GAUGED.matcher(ON_CENTER.matcher(text).replaceFirst("")).replaceFirst("$1") : text;
         text = MIN_MAX.matcher(text).find() ? ends(text) : text;
         text = MEASURED_AT.matcher(text).replaceFirst("");
         Matcher tolerance = TOLERANCE.matcher(text);
