@@ -315,12 +315,12 @@ class ChaptersOfMakersTest extends SmallSheets {
     @Test
     void aChaptersHeadingInTheMarginIsNoneOfATablesColumns() throws Exception {
         List<String> page = page("text 18b Penetrating repellents");
-        row(page, 100, "44 Description", "134 Liquids that soak into mineral pores, where they bind to the walls and leave these open.");
-        row(page, 120, "44 Products", "285 Ravelle 40", "360 Ravelle Twin W", "457 Ravelle SX");
-        row(page, 135, "137 Chemistry", "285 Alkyl silane", "360 Silane/siloxane", "457 Oligomeric siloxane");
-        row(page, 148, "137 Active matter, by weight", "285 40 %", "360 12 %", "457 9 %");
-        row(page, 161, "137 Carrier", "285 Alcohol", "360 Water", "457 Mineral spirits");
-        row(page, 174, "137 Permeance, E96 wet", "285 36 perms", "360 39 perms", "457 42 perms");
+        row(page, 100, "44 Products", "285 Ravelle 40", "360 Ravelle Twin W", "457 Ravelle SX");
+        row(page, 115, "137 Carrier", "285 Alcohol", "360 Water", "457 Mineral spirits");
+        row(page, 128, "137 VOC, as supplied", "285 590 g/L", "360 < 50 g/L", "457 395 g/L");
+        row(page, 141, "137 Chemistry", "285 Alkyl silane", "360 Silane/siloxane", "457 Oligomeric siloxane");
+        row(page, 154, "137 Density, lb/gal", "285 6.9", "360 8.3", "457 6.6");
+        row(page, 167, "137 Flash point", "285 58°F", "360 > 212°F", "457 106°F");
         SheetReading reading = readingOf("water_repellent", page.toArray(String[]::new));
         assertEquals("silane and siloxane of Ravelle Twin W; silane of Ravelle 40; siloxane of Ravelle SX", said(reading,
             "water_repellent.kind"));

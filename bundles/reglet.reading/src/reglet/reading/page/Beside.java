@@ -33,15 +33,15 @@ final class Beside {
             return Double.isInfinite(bottom);
         }
 
-        /** Whether neither stands the heading of some columns of a wider table here, which has its labels beside both. */
-        static boolean holds(Line line, Box left, Box right) {
-            return line.left() > left.left - EVEN && line.right() < right.right + EVEN;
-        }
-
         boolean hasRows(List<Line> lines) {
             return lines.stream().filter(line -> line.y() > top && line.y() < bottom && line.cells().stream().filter(cell -> cell
                 .left() > left - EVEN && cell.right() < right + EVEN).count() > 1).count() >= LEAST_ROWS;
         }
+    }
+
+    /** Whether a line has nothing beside two tables: a wider one has its labels there, and its columns are headed two by two. */
+    private static boolean isWithin(Line line, Box left, Box right) {
+        return line.left() > left.left - EVEN && line.right() < right.right + EVEN;
     }
 
     /** What stands above two tables, the left one, the right one, and what stands below them; empty where none stand so. */
@@ -79,14 +79,14 @@ final class Beside {
             first++;
         }
         int last = first;
-        if (ruled || first == lines.size() || !free.test(lines.get(first)) || left.isOpen() && !Box.holds(lines.get(first), left, right)) {
+        if (ruled || first == lines.size() || !free.test(lines.get(first)) || left.isOpen() && !isWithin(lines.get(first), left, right)) {
             return Optional.empty();
         }
         while (first > 0 && free.test(lines.get(first - 1)) && lines.get(first - 1).y() > top - TITLE) {
             first--;
         }
-        while (last + 1 < lines.size() && free.test(lines.get(last + 1)) && lines.get(last + 1).y() < bottom && (!left.isOpen() || Box
-            .holds(lines.get(last + 1), left, right))) {
+        while (last + 1 < lines.size() && free.test(lines.get(last + 1)) && lines.get(last + 1).y() < bottom && (!left.isOpen()
+            || isWithin(lines.get(last + 1), left, right))) {
             last++;
         }
         while (last > first && lines.get(last).cells().size() == 1 && lines.get(last).cells().get(0).bold()) {

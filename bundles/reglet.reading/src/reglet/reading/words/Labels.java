@@ -100,9 +100,12 @@ public final class Labels {
 
     /** What a label says; empty when it names no property of the component. */
     public Optional<Label> read(String written) {
-        String bare = HEIGHT_LENGTH.matcher(OF_ALL.matcher(written).replaceFirst("")).replaceFirst("height × length");
-        return seen.computeIfAbsent(bare, one -> find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one))
-            .or(() -> sided(one)).or(() -> misspelt(one)));
+        return seen.computeIfAbsent(written, whole -> bare(HEIGHT_LENGTH.matcher(OF_ALL.matcher(whole).replaceFirst("")).replaceFirst(
+            "height × length")));
+    }
+
+    private Optional<Label> bare(String one) {
+        return find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one)).or(() -> sided(one)).or(() -> misspelt(one));
     }
 
     /**
