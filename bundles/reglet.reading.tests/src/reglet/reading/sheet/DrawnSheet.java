@@ -36,6 +36,7 @@ import reglet.model.Box;
  * table ruled|lined|open|shaded ROW W,W,W    rows follow, each "| a | b | c"; "/" in a cell with blanks around it breaks the line
  * picture X Y W H                            a picture
  * rule Y X1 X2                               a level line
+ * dot X Y SIZE                               a filled dot, by its middle and how wide it is
  * </pre>
  * {@code ^(x)} is raised and small. A cell or value that starts with {@code {property; value; method=…; edition=…; model=…;
  * compare=…}} is one to be found.
@@ -123,8 +124,24 @@ final class DrawnSheet {
                 String[] ends = rest.split(" ");
                 stroke(Float.parseFloat(ends[1]), Float.parseFloat(ends[0]), Float.parseFloat(ends[2]), Float.parseFloat(ends[0]));
             }
+            case "dot" -> dot(rest.split(" "));
             default -> throw new IOException("no drawing word: " + line);
         }
+    }
+
+    private void dot(String[] place) throws IOException {
+        Matrix middle = matrix(Float.parseFloat(place[0]), Float.parseFloat(place[1]));
+        float across = middle.getTranslateX();
+        float up = middle.getTranslateY();
+        float half = Float.parseFloat(place[2]) / 2;
+        // the share of half a side at which four curves are nearly a circle
+        float bend = half * 0.5523f;
+        out.moveTo(across - half, up);
+        out.curveTo(across - half, up + bend, across - bend, up + half, across, up + half);
+        out.curveTo(across + bend, up + half, across + half, up + bend, across + half, up);
+        out.curveTo(across + half, up - bend, across + bend, up - half, across, up - half);
+        out.curveTo(across - bend, up - half, across - half, up - bend, across - half, up);
+        out.fill();
     }
 
     private void page(String asked) throws IOException {

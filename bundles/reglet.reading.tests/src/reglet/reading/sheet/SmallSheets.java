@@ -45,7 +45,7 @@ abstract class SmallSheets {
     }
 
     /** A line of cells, each "x text". */
-    static void row(List<String> page, int y, String... cells) {
+    static void row(List<String> page, double y, String... cells) {
         for (String cell : cells) {
             String[] parts = cell.split(" ", 2);
             page.add("at " + parts[0] + " " + y);

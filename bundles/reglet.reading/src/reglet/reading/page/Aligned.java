@@ -53,7 +53,7 @@ final class Aligned {
         List<Line> near = lines.subList(begin(lines, index, ROWS), end(lines, index)).stream()
             .filter(other -> other.cells().size() >= LEAST_CELLS && other != whole).toList();
         Line line = near.isEmpty() || whole.cells().size() == 1 ? whole : centred(whole, near);
-        if (line.cells().size() < LEAST_CELLS) {
+        if (line.cells().size() < LEAST_CELLS && !headsColumns(line, lines, index) && !isOfColumns(line, near)) {
             return line;
         }
         List<Line> above = lines.subList(begin(lines, index, HEADED), index);
@@ -62,6 +62,23 @@ final class Aligned {
             line = next.get();
         }
         return line;
+    }
+
+    /** Whether two cells stand right above cells of a line that has more: "Item | Width Rolls/ctn" above "FB-4 | 4 in. | 12". */
+    private static boolean headsColumns(Line line, List<Line> lines, int index) {
+        return line.cells().size() == 2 && index + 1 < lines.size() && lines.get(index + 1).cells().size() >= LEAST_CELLS
+            && line.cells().stream().allMatch(cell -> lines.get(index + 1).cells().stream().anyMatch(below -> Math.abs(below.left() - cell
+                .left()) < NEAR));
+    }
+
+    /**
+     * Whether a cell begins where one column does, and a word in it where the next does: "ASTM E96, Procedure 16 perms". Not the first
+     * column: a remark may run across a table from there.
+     */
+    private static boolean isOfColumns(Line line, List<Line> rows) {
+        return line.cells().stream().anyMatch(cell -> cell.pieces().stream().skip(1).anyMatch(piece -> rows.stream().filter(row -> IntStream
+            .range(2, row.cells().size()).anyMatch(i -> Math.abs(row.cells().get(i - 1).left() - cell.left()) < NEAR && Math.abs(row.cells()
+                .get(i).left() - piece.x()) < NEAR)).count() >= LEAST_WORDS));
     }
 
     /** A line with those cells parted that are several, set in the middles of columns hardly wider than they are. */

@@ -64,7 +64,10 @@ public final class Layout {
         for (int turn : turns) {
             Layout layout = new Layout(page, turn);
             layout.turnRules();
-            layout.arrange(Ticks.taken(page.pieces().stream().filter(piece -> piece.turn() == turn).toList()));
+            List<Piece> pieces = Ticks.taken(page.pieces().stream().filter(piece -> piece.turn() == turn).toList());
+            Map<Piece, Piece> dots = Dots.leading(pieces);
+            layout.arrange(pieces.stream().filter(piece -> dots.values().stream().noneMatch(dot -> dot == piece)).toList());
+            layout.lines.replaceAll(line -> Dots.with(line, dots));
             all.add(layout);
         }
         return all;

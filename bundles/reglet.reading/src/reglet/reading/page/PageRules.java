@@ -22,7 +22,15 @@ final class PageRules extends PDFGraphicsStreamEngine {
     private static final double SHORTEST = 6;
     private static final double STRAIGHT = 1;
 
+    private static final int MOST_DOTS = 400;
+    /** Points: how large a dot in front of an item of a list is drawn. */
+    private static final double SMALLEST_DOT = 1.5;
+    private static final double LARGEST_DOT = 7;
+    /** How much wider than high it is at most, or higher than wide. */
+    private static final double ROUND = 1.4;
+
     private final List<Rule> rules = new ArrayList<>();
+    private final List<Rectangle2D> dots = new ArrayList<>();
     private final List<Rule> path = new ArrayList<>();
     /** The path on the page's own space: what fills it is seen within what it was clipped to. */
     private final GeneralPath outline = new GeneralPath();
@@ -39,13 +47,13 @@ final class PageRules extends PDFGraphicsStreamEngine {
     }
 
     /** What is drawn besides text. */
-    record Drawn(List<Rule> rules, int pictures, int shapes) {
+    record Drawn(List<Rule> rules, List<Rectangle2D> dots, int pictures, int shapes) {
     }
 
     static Drawn of(PDPage page) throws IOException {
         PageRules engine = new PageRules(page);
         engine.processPage(page);
-        return new Drawn(List.copyOf(engine.rules), engine.pictures, engine.shapes);
+        return new Drawn(List.copyOf(engine.rules), List.copyOf(engine.dots), engine.pictures, engine.shapes);
     }
 
     @Override
@@ -130,6 +138,12 @@ final class PageRules extends PDFGraphicsStreamEngine {
         Rectangle2D whole = outline.getBounds2D();
         Rectangle2D clip = getGraphicsState().getCurrentClippingPath().getBounds2D();
         Rectangle2D seen = whole.createIntersection(clip);
+        if (isDot(seen) && dots.size() < MOST_DOTS) {
+            Rectangle2D dot = new Rectangle2D.Double();
+            dot.setFrameFromDiagonal(shown(new Point2D.Double(seen.getMinX(), seen.getMinY())), shown(new Point2D.Double(seen.getMaxX(),
+                seen.getMaxY())));
+            dots.add(dot);
+        }
         if (!seen.isEmpty() && (seen.getWidth() < whole.getWidth() - STRAIGHT || seen.getHeight() < whole.getHeight() - STRAIGHT)) {
             path.clear();
             side(new Point2D.Double(seen.getMinX(), seen.getMinY()), new Point2D.Double(seen.getMaxX(), seen.getMinY()));
@@ -138,6 +152,12 @@ final class PageRules extends PDFGraphicsStreamEngine {
             side(new Point2D.Double(seen.getMaxX(), seen.getMinY()), new Point2D.Double(seen.getMaxX(), seen.getMaxY()));
         }
         drawn();
+    }
+
+    private static boolean isDot(Rectangle2D shape) {
+        double larger = Math.max(shape.getWidth(), shape.getHeight());
+        double smaller = Math.min(shape.getWidth(), shape.getHeight());
+        return smaller >= SMALLEST_DOT && larger <= LARGEST_DOT && larger < ROUND * smaller;
     }
 
     private void ended() {

@@ -65,8 +65,8 @@ public final class Pages {
     /** @return how many of the words left were used up */
     private static int page(PDDocument document, int index, int left, Parts parts) throws IOException {
         PDPage page = document.getPage(index);
-        List<Piece> pieces = PageText.of(document, index);
         PageRules.Drawn drawn = PageRules.of(page);
+        List<Piece> pieces = Dots.before(PageText.of(document, index), drawn.dots());
         boolean turned = page.getRotation() % 180 != 0;
         PDRectangle crop = page.getCropBox();
         double width = turned ? crop.getHeight() : crop.getWidth();

@@ -41,6 +41,9 @@ public final class Paragraphs {
         + "identification|marking|labels?|labell?ing|statement|findings?|references|quality (?:control|assurance)|disclaimer|validity"
         + "|test results)\\s*:?\\s*$");
 
+    /** Of the letters of a title: those beside it are no larger. */
+    private static final double TITLED = 0.75;
+
     private Paragraphs() {
     }
 
@@ -82,7 +85,7 @@ public final class Paragraphs {
         for (Line line : lines) {
             broken.line(line, last);
             for (Cell cell : line.cells()) {
-                boolean alone = line.cells().size() == 1;
+                boolean alone = line.cells().size() == 1 || isTitle(cell, line);
                 if (!alone && line.cells().stream().anyMatch(other -> other.left() > cell.left()
                     && (!isRunning(other) || AMOUNT.matcher(other.text()).matches()))) {
                     labels.add(cell);
@@ -110,6 +113,11 @@ public final class Paragraphs {
     /** Text laid below the picture of a page by a program that reads pictures, which knows the size of letters only nearly. */
     private static boolean isScanned(Cell cell) {
         return !cell.pieces().isEmpty() && cell.pieces().get(0).hidden();
+    }
+
+    /** Whether a cell is set far larger than what stands beside it: a title beside the number and date of the sheet. */
+    private static boolean isTitle(Cell cell, Line line) {
+        return line.cells().size() > 1 && line.cells().stream().allMatch(other -> other == cell || other.size() < TITLED * cell.size());
     }
 
     private static boolean isRunning(Cell cell) {

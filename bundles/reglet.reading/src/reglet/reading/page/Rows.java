@@ -15,6 +15,8 @@ import reglet.reading.words.UnitSpelling;
 public final class Rows {
     /** Of the size of the letters: lines nearer than this may be one row. */
     private static final double TIGHT = 1.42;
+    /** As TIGHT, where the words tell that the lower line goes on with a label. */
+    private static final double SPACED = 1.6;
     private static final int MOST_LINES = 5;
     private static final double WOVEN = 0.75;
     /** Of the gaps within a stretch of lines: a gap that sets it apart from others. */
@@ -105,7 +107,8 @@ public final class Rows {
         double last = row.y();
         int count = 1;
         for (int i = first + 1; i < lines.size() && count < MOST_LINES && lines.get(i).y() >= last
-            && lines.get(i).y() - last <= TIGHT * row.size(); i++) {
+            && lines.get(i).y() - last <= (isShownBy(row.cells().get(0), lines.get(i).cells().get(0)) ? SPACED : TIGHT) * row.size();
+            i++) {
             Line next = lines.get(i);
             if (used.contains(i) || !boxed(row, next) && (next.right() < row.left() || next.left() > row.right() + 200)) {
                 continue;
@@ -247,8 +250,15 @@ public final class Rows {
 
     /** "(ASTM E96)" or "24 h (ASTM C67)" right below a label, which ends with a comma where what follows isn't all in brackets. */
     private static boolean completes(Cell label, Cell below, double gap) {
-        boolean near = gap <= LED * below.size() && Math.abs(label.left() - below.left()) < 1 && below.size() > label.size() - 1;
-        return near && BRACKETS.matcher(below.text()).matches() && (below.text().startsWith("(") || label.text().endsWith(","));
+        boolean goesOn = isShownBy(label, below);
+        boolean near = gap <= (goesOn ? SPACED : LED) * below.size() && Math.abs(label.left() - below.left()) < 1
+            && below.size() > label.size() - 1;
+        return near && (goesOn || BRACKETS.matcher(below.text()).matches()) && (below.text().startsWith("(") || label.text().endsWith(","));
+    }
+
+    /** "Ember and flame intrusion," above "ASTM E2886". */
+    private static boolean isShownBy(Cell label, Cell below) {
+        return label.text().endsWith(",") && STANDARD.matcher(below.text()).matches();
     }
 
     private static long open(String text) {

@@ -29,7 +29,8 @@ final class Reported {
         + "|number|#))?"
         + "\\s*[:,(]?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
     private static final Pattern TITLE = Pattern.compile("(?i)\\s*(?:(?:product|code|building|technical|compliance) )*"
-        + "(?:evaluation|code|listing|research|compliance) report\\s*");
+        + "(?:evaluation|code|listing|research|compliance) (?:report|certificate)"
+        + "\\s*(?:(?:no\\.?|number)\\s*)?(?:[A-Z]+[- ]?\\d[\\w-]*)?\\s*");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
     /** "IBC and IRC 2018, 2021", "editions 2018 and 2021 of the IBC". */
@@ -46,6 +47,8 @@ final class Reported {
         + "|model )?codes?(?: and)?(?: editions?)?(?: named"
         + "| covered)?\\s*:?\\s*");
     private static final int HEAD = 12;
+    /** Lines in which a title stands that makes a sheet a report by itself. */
+    private static final int TOP = 3;
     /** Parts of a sentence behind the one that names the report. */
     private static final int NEXT = 4;
 
@@ -84,6 +87,9 @@ final class Reported {
                     // "…; in force until March 31, 2027"
                     layout.sentences().stream().skip(next).limit(NEXT).map(Sentence::cell).filter(cell -> ENDS.matcher(cell.text())
                         .lookingAt()).forEach(this::until);
+                    // "The report names the 2018 and 2021 IBC and IRC."
+                    layout.sentences().stream().skip(next).limit(NEXT).map(Sentence::cell).filter(cell -> OF_REPORT.matcher(cell.text())
+                        .find()).forEach(this::editions);
                     return;
                 }
             }
@@ -92,14 +98,14 @@ final class Reported {
         if (taken.has("report") && !isReport) {
             layouts.forEach(this::editionsListed);
         }
-        if (isReport && !taken.has("report")) {
-            titled(layouts.get(0));
+        if (!taken.has("report")) {
+            titled(layouts.get(0), isReport ? HEAD : TOP);
         }
     }
 
     /** "CODE EVALUATION REPORT" in the head of a sheet that is one. */
-    private void titled(Layout layout) {
-        layout.lines().stream().limit(HEAD).flatMap(line -> line.cells().stream()).filter(cell -> TITLE.matcher(cell.text()).matches())
+    private void titled(Layout layout, int lines) {
+        layout.lines().stream().limit(lines).flatMap(line -> line.cells().stream()).filter(cell -> TITLE.matcher(cell.text()).matches())
             .findFirst().ifPresent(cell -> {
                 taken.page(layout);
                 say("report", "yes", cell);

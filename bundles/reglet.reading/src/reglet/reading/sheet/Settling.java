@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import reglet.model.Box;
 import reglet.model.Compare;
 import reglet.model.Method;
 import reglet.model.Pack;
@@ -29,6 +30,8 @@ final class Settling {
     private static final double BY_METHOD = 0.85;
     private static final double CONTRADICTED = 0.6;
     private static final double NEAR = 0.15;
+    /** Points: as far as two amounts of one cell are apart, with a word between them. */
+    private static final double WORD = 50;
     private static final Pattern OF_ONE = Pattern.compile("(?i)\\b(?:individual|single|any (?:one )?|(?:lowest|least|minimum)(?: "
         + "individual)?) "
         + "(?:unit|specimen|sample|stone|cube|piece)s?\\b|\\bindividual\\b");
@@ -39,8 +42,7 @@ final class Settling {
     static List<Found> settle(List<Found> found, Pack pack) {
         Map<String, List<Found>> stated = new LinkedHashMap<>();
         found.forEach(one -> stated.computeIfAbsent(one.value().property() + "\n" + one.model(), key -> new ArrayList<>()).add(one));
-        List<Found> settled = stated.values().stream().map(all -> settled(all, pack.property(all.get(0).value().property())
-            .map(Property::method).orElse(Method.NONE))).toList();
+        List<Found> settled = stated.values().stream().map(all -> settled(all, pack.property(all.get(0).value().property()))).toList();
         // what is said of all models is not said again beside what is said of each
         return settled.stream().filter(one -> !one.model().isEmpty() || settled.stream().noneMatch(other -> !other.model().isEmpty()
             && other.value().property().equals(one.value().property()) && other.confidence() >= Taken.LEAST_CONFIDENCE
@@ -59,12 +61,14 @@ final class Settling {
             == Compare.AT_MOST ? one.si() <= most.si() : one.si() >= most.si());
     }
 
-    private static Found settled(List<Found> stated, Method asked) {
+    private static Found settled(List<Found> stated, Optional<Property> property) {
+        Method asked = property.map(Property::method).orElse(Method.NONE);
         // what would not be shown disturbs nothing
         List<Found> shown = stated.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE).toList();
         List<Found> all = shown.isEmpty() ? stated : shown;
         Found kept = fuller(all, all.stream().min(Comparator.<Found>comparingInt(one -> -fit(one, asked)).thenComparingInt(one ->
-            -Age.of(one.label())).thenComparingInt(one -> isOfOne(one) ? 1 : 0).thenComparing(one -> -one.confidence())
+            -Age.of(one.label())).thenComparingInt(one -> isOfOne(one) ? 1 : 0).thenComparingInt(one -> isLimitBeside(one, all, property)
+                ? 0 : 1).thenComparing(one -> -one.confidence())
             .thenComparing(one -> one.value().compare().isPresent() ? 0 : 1)).orElseThrow());
         List<Found> others = new ArrayList<>();
         for (Found one : shown) {
@@ -96,6 +100,23 @@ final class Settling {
             && one.value().method().equals(first.value().method())).findFirst().orElseGet(() -> near.stream()
                 .filter(one -> first.value().method().isEmpty() && !one.value().method().isEmpty() && one.value().compare().isEmpty()
                     && same(one.value().value(), first.value().value())).findFirst().orElse(first));
+    }
+
+    /** "15 % average, 19 % max.": the limit of two amounts in one place, of a property that is asked for by such a limit. */
+    private static boolean isLimitBeside(Found one, List<Found> all, Optional<Property> property) {
+        return property.filter(asked -> one.value().compare().equals(Optional.of(asked.compare())) && !one.label().equals(asked.label()))
+            .isPresent() && all.stream().anyMatch(
+            other -> other != one && other.value().compare().isEmpty() && !same(one.value().value(), other.value().value())
+                && areBeside(one.value(), other.value()));
+    }
+
+    /** Whether two amounts stand in one line, with no more than a word between them. */
+    private static boolean areBeside(SheetValue one, SheetValue other) {
+        Optional<Box> first = one.box();
+        Optional<Box> second = other.box();
+        return one.page() == other.page() && first.isPresent() && second.isPresent() && Math.abs(first.get().y() - second.get().y()) < 1
+            && Math.max(first.get().x(), second.get().x()) - Math.min(first.get().x() + first.get().width(), second.get().x() + second
+                .get().width()) < WORD;
     }
 
     /** "Compressive strength, lowest unit" beside "compressive strength, average of five". */

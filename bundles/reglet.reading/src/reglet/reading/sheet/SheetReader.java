@@ -190,7 +190,8 @@ public final class SheetReader {
             // the sheet's own product may head a column beside others that says nothing new of it: "see front"
             headed.stream().filter(model -> names(product, model)).forEach(models::add);
         }
-        List<String> own = models.stream().filter(model -> names(models.size() == 1 ? title : product, model)).toList();
+        List<String> own = models.stream().filter(model -> names(models.size() == 1 ? title : product, model) || models.size() == 1
+            && isOfWords(title, model)).toList();
         if (own.size() == 1 && models.size() > 1 && areApart(found, own.get(0))) {
             // "Oxbow Ledge" above results that hold for each of its profiles
             return found.stream().map(one -> one.model().equals(own.get(0)) ? one.of("") : one).toList();
@@ -215,6 +216,12 @@ public final class SheetReader {
         found.stream().filter(one -> one.confidence() >= Taken.LEAST_CONFIDENCE && !one.model().isEmpty()).forEach(one -> (one.model()
             .equals(model) ? own : others).add(one.value().property()));
         return !own.isEmpty() && !others.isEmpty() && own.stream().noneMatch(others::contains);
+    }
+
+    /** "Type S sample wall" below "Sample wall, type S". */
+    private static boolean isOfWords(String title, String model) {
+        List<String> words = List.of(Plain.of(model).split(" "));
+        return words.size() > 2 && List.of(Plain.of(title).split(" ")).containsAll(words);
     }
 
     private static boolean names(String title, String model) {

@@ -27,12 +27,13 @@ final class HeadWords {
         + "astm|specification|reference|norm|"
         + "standard test method|test method)|method of test|tested to|per astm|test astm|astm test|how"
         + "|how (?:it was )?(?:tested|measured|found)");
-    static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code");
+    static final Pattern METHOD_BESIDE_LABEL = Pattern.compile("test|test no|standard specification|spec|code|basis?");
     static final Pattern VALUE = Pattern.compile("(?:(?:typical|nominal|average|avg|test|tested|minimum|maximum|measured|"
         + "actual|certified|published|"
         + "product|property|mean|our|declared) )*(?:value|result|our|figure|performance|rating|reading|data|average|typical|typical value"
         + "|typ|as supplied|supplied|as submitted|submitted|as furnished|furnished|as "
-        + "tested|as measured|found|measured|reached|achieved|obtained|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
+        + "tested|as measured|found|declared|measured|reached|achieved|obtained"
+        + "|(?:average|mean) of (?:five|three|ten|\\d+)(?: unit| specimen)?)"
         + "(?: (?:minimum|maximum|avg|average|typical|reported|obtained|measured|determined|achieved|stated|declared|certified|given"
         + "|listed|furnished))*(?: (?:at|after) \\d+ (?:day|hour|week|cycle))?");
     /** What a product reaches, where a column of bounds stands beside it. */
@@ -40,7 +41,8 @@ final class HeadWords {
     static final Pattern BOUND = Pattern.compile("(?:minimum|min|maximum|max|guaranteed|certified)(?: .*)?");
     static final Pattern REQUIRED = Pattern.compile("(?:(?:astm|code|project|specified|minimum|maximum|standard|spec|"
         + "acceptance|ac\\d*) )*"
-        + "(?:requirement|required|specified|limit|criteria|criterion|acceptance|target|allowable|min req"
+        + "(?:requirement|required|specified|usual specification|common specification|limit|criteria|criterion|acceptance"
+        + "|target|allowable|min req"
         + "|pass criteria)(?: value)?|as specified|spec|"
             + "minimum|maximum|"
         + "required value|condition of acceptance|asked for|asked|wanted|needed|requires?|required by|asks?(?: for)?|calls? for"
@@ -56,11 +58,12 @@ final class HeadWords {
     /** "A118.15 spec" above a column of limits. */
     static final Pattern ASKED = Pattern.compile(".+ (?:spec|requirement|limit|minimum|maximum)");
     /** "KT-20 result" above the only column of results. */
-    static final Pattern RESULT = Pattern.compile(".+ (?:result|value|reading|average|test result)");
+    static final Pattern RESULT = Pattern.compile(".+ (?:result|value|reading|average|test result|(?:average|avg|mean) of \\w+)");
     /** Asks for something where another column names the methods. */
     static final Pattern SPECIFIED = Pattern.compile("(?:product |project |astm )?(?:specification|spec|standard)(?: "
         + "(?:limit|value))?");
-    private static final Pattern STANDARD = Pattern.compile("(?:astm )?[a-g] ?\\d{2,4}|(?:ansi|aama|ac) ?[a-z]?\\d[\\d ]*");
+    private static final Pattern STANDARD = Pattern.compile("(?:astm )?[a-g] ?\\d{2,4}(?: (?:grade|type|class) \\w+)?"
+        + "|(?:ansi|aama|ac) ?[a-z]?\\d[\\d ]*");
     static final Pattern UNIT = Pattern.compile("unit|unit of measure|uom|measure|dimension unit");
     static final Pattern SYSTEM = Pattern.compile("(?:(?:typical|nominal) )?(?:metric|si|english|imperial|us|u s|u s "
         + "customary|u s unit|inch pound|inch|customary|us customary)"

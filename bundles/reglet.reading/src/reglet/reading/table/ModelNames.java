@@ -34,6 +34,8 @@ public final class ModelNames {
         + "(\\p{L}[\\p{L}-]*(?: \\p{L}[\\p{L}-]*){0,4})");
     /** "Oxbow CC": a name, and a mark behind it. */
     private static final Pattern MARKED = Pattern.compile("\\p{Lu}\\p{L}{2,}(?: \\p{Lu}\\p{L}*)? [\\p{Lu}\\d][\\p{Lu}\\d-]*");
+    /** Beside it, "Oxbow Duo". */
+    private static final Pattern NAMED = Pattern.compile("\\p{Lu}\\p{L}{2,}(?: \\p{Lu}\\p{L}*)? [\\p{Lu}\\d][\\p{L}\\d-]*");
     /** "Stock no.", "order code". */
     private static final Pattern CODE = Pattern.compile("(?:.* )?(?:no|number|code|sku)");
 
@@ -69,7 +71,8 @@ public final class ModelNames {
             && !HeadWords.METHOD_BESIDE_LABEL.matcher(HeadWords.plain(cell)).matches()).map(cell -> cell.text().replaceAll("\\s+", " ")
                 .strip()).toList();
         boolean family = names.size() > 1 && HeadWords.areLabels(heading.cells().get(0)) && areDistinct(names)
-            && names.stream().map(MARKED::matcher).allMatch(Matcher::matches) && names.stream().map(name -> name.substring(0, name
+            && names.stream().map(NAMED::matcher).allMatch(Matcher::matches) && names.stream().map(MARKED::matcher).anyMatch(
+                Matcher::matches) && names.stream().map(name -> name.substring(0, name
                 .lastIndexOf(' '))).distinct().count() == 1;
         return family ? names : List.of();
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import reglet.model.Compare;
 import reglet.reading.page.Cell;
 import reglet.reading.value.Footnotes;
 import reglet.reading.words.Citations;
@@ -31,6 +32,11 @@ record Noted(Footnotes footnotes, Labels labels, Citations citations, int page, 
         List<Citation> behind = footnotes.behind(page, title.get(), words -> labels.read(words).map(Label::properties)
             .equals(Optional.of(label.properties())));
         return behind.isEmpty() ? titled(label) : behind;
+    }
+
+    /** The sense of what stands below a heading: "¹ Minimum, uncoated". */
+    Optional<Compare> sense(Cell head) {
+        return footnotes.sense(page, head);
     }
 
     private List<Citation> titled(Label label) {

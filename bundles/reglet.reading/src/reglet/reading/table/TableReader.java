@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.model.Dimension;
+import reglet.model.PropertyType.Kind;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -310,12 +311,16 @@ public final class TableReader {
                 boolean all = ofAll.find();
                 boolean whole = all || spanning.contains(value) || round.filter(Spanned::all).isPresent();
                 Around around = new Around(unit, named.isEmpty() ? noted.of(column.head(), label.get()) : named, whole ? "" : own,
-                    Optional.empty(), SURE);
+                    noted.sense(column.head()), SURE);
                 value = all ? value.part(0, ofAll.start()) : value;
                 // what holds for all rows is not of the one that it stands in
                 taken.labelled(whole ? column.head() : labelled.orElse(column.head()));
                 if (TableStart.isDesignation(own) && isLength(label.get())) {
                     taken.sized();
+                }
+                if (!own.isEmpty() && !whole && value.text().contains(", ") && isKind(label.get())) {
+                    // "Galvanized steel, G90"
+                    described.add(new Described(layout, own, value));
                 }
                 any |= byWords.isTold(column) ? taken.quietly(label.get(), column.head().text(), value, around)
                     : taken.value(label.get(), column.head().text(), value, around);
@@ -340,6 +345,10 @@ public final class TableReader {
     private static boolean isLength(Label label) {
         return label.properties().stream().allMatch(property -> property.type().unit().filter(unit -> unit.dimension() == Dimension.LENGTH)
             .isPresent());
+    }
+
+    private static boolean isKind(Label label) {
+        return label.properties().stream().allMatch(property -> property.type().kind() == Kind.WORD);
     }
 
     private boolean byColumns(Line row, Map<Column, Cell> cells) {

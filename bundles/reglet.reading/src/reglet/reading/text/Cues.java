@@ -28,7 +28,8 @@ public final class Cues {
         "a",
         "an", "it", "is", "are", "be", "x", "foot", "ft", "mil", "mm", "day", "hour", "c", "o", "center", "i", "ii", "asked", "required",
         "recommended", "all",
-        "each", "when", "where", "that", "which", "as", "its", "not", "no", "than", "d", "e", "f", "month", "test");
+        "each", "when", "where", "that", "which", "as", "its", "not", "no", "than", "least", "less", "most", "more", "d", "e", "f",
+            "month", "test");
 
     private final Bounds bounds;
     private final Map<String, Entry> entries = new HashMap<>();

@@ -31,6 +31,8 @@ public final class Designations {
     private static final int LONGEST = 200;
     /** Traffic in editions of ASTM C920 before it was parted in two. */
     private static final String OLDER = "|T";
+    /** "• Uses NT, T1 and M" below "• ASTM C920: Type S; Grade NS". */
+    private static final Pattern FURTHER = Pattern.compile("[•\\s]*(?:Type|Grade|Class|Uses?)s?:? [\\p{Lu}\\d][\\p{Lu}\\d]{0,2}\\b.*");
     private static final Pattern ALONE = Pattern.compile("\\s*(?:[,:;(–-]|\\b(?:as|for)\\b(?: an?\\b)?)?\\s*"
         + "((?:Type|Grade|Class|Level|Style)\\s+[\\w./-]+)");
 
@@ -62,12 +64,16 @@ public final class Designations {
         }
     }
 
-    /** "ASTM C920: Type S; Grade NS; Class 50; Use NT", which semicolons part into sentences. */
+    /** "ASTM C920: Type S; Grade NS; Class 50; Use NT", which semicolons part into sentences, or the items of a list. */
     public void listed(Layout layout) {
+        Cell last = null;
         for (Cell paragraph : Paragraphs.joined(layout.lines())) {
-            if (paragraph.text().contains(";") && paragraph.text().length() <= LONGEST) {
-                read(paragraph);
+            boolean goesOn = last != null && FURTHER.matcher(paragraph.text()).matches() && paragraph.left() == last.left();
+            Cell whole = goesOn ? last.with(paragraph) : paragraph;
+            if ((goesOn || paragraph.text().contains(";")) && whole.text().length() <= LONGEST) {
+                read(whole);
             }
+            last = paragraph;
         }
     }
 

@@ -15,6 +15,7 @@ import reglet.reading.page.Layout;
 import reglet.reading.page.Sentence;
 import reglet.reading.value.Bounds;
 import reglet.reading.value.Taken;
+import reglet.reading.words.Labels;
 import reglet.reading.words.Naming;
 import reglet.reading.words.Reading;
 import reglet.reading.words.Reading.Read;
@@ -40,9 +41,12 @@ public final class Prose {
     private static final double PARTED = 0.5;
     /** "4 in. above soil", "1/4 x 1/4 in. trowel", "12 in. from the edge": where something stands, or one of two sides of a thing. */
     private static final Pattern OF_PLACES = Pattern.compile("(?is)[\\s.,]*(?:\\([^)]*\\)\\s*)?(?:(?:x|×|by)"
-        + "\\s*[\\d½¼¾⅛⅜⅝⅞].*|(?:above|over|off|from) (?:\\w+ )?"
+        + "\\s*[\\d½¼¾⅛⅜⅝⅞].*|of (?:its|the|their|each|either) (?:\\w+ )?(?:edges?|ends?|corners?|rim)\\b.*|(?:above|over|off|from) "
+            + "(?:\\w+ )?"
         + "(?:soil|earth|grade|ground|paving|paved|pavement|walks?|mulch)\\b.*|(?:below|beneath) (?:the |any )?(?:\\w+ ){0,2}"
         + "(?:joint|sill|plate|foundation|footing|slab)\\b.*)");
+    /** "Never less than 1/4 in. and not more than 1/2 in.". */
+    private static final Pattern TWO_ENDS = Pattern.compile("(?is).*\\d.*\\b(?:and|but|nor)\\s+(?:not?|never|more|at (?:least|most))\\b.*\\d.*");
     private static final Pattern SIDE = Pattern.compile("(?is).*\\d\\S*\\s*(?:in\\.?|ft\\.?|mm)?\\s*(?:x|×|by)\\s*");
 
     private final Component component;
@@ -109,8 +113,8 @@ public final class Prose {
         for (int i = 0; i < said.size(); i++) {
             amounts[i] = Stretches.isFigure(said.at(i).plain()) && mentions.end(property, said, i) > 0;
         }
-        if (property.label().contains(" and ") && differ(property, said, amounts)) {
-            // sides and ends have no one lap
+        if ((property.label().contains(" and ") || Labels.isOfTheWork(property) && TWO_ENDS.matcher(said.text()).matches()) && differ(property, said, amounts)) {
+            // sides and ends have no one lap, and "never less than 1/4 in. and not more than 1/2 in." is no one depth
             return null;
         }
         Leaning best = null;

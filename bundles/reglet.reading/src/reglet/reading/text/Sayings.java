@@ -43,12 +43,13 @@ public final class Sayings {
      * kind.
      */
     private static final Set<String> RIGHT_BEFORE = Set.of("non", "un", "punctured");
-    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some|optional(?:ly)?|available|only|except|version"
-        + "|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
+    private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some(?! (?:sealants?|primers?|cleaners?|acids?|woods?))"
+        + "|optional(?:ly)?|available|only(?! (?:as|by|after|where|when|if|and is not|non-?combustible)\\b)"
+        + "|except|version|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
-    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:ask for|call for (?:lead|price|availability)|(?:up)?on "
-        + "(?:request|order)|(?:is|are) (?:in stock"
+    private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:special[- ]order|not (?:in stock|stocked|offered)|ask for"
+        + "|call for (?:lead|price|availability)|(?:up)?on (?:request|order)|(?:is|are) (?:in stock"
         + "|stocked|sold) as|(?:can|may) be had in|(?:if|where|when) \\w+(?: \\w+)? "
         + "(?:is|are) (?:wanted|desired))\\b.*");
     /** What a product is only with something else in it. */

@@ -23,7 +23,8 @@ final class Senses {
     private static final Pattern AS_MINIMUM = Pattern.compile("(?is)^[^.;\\d]{0,70}?\\bas a minimum\\b.*");
     /** "6 in. on center or closer", "3/4 in. thick, at least, between …": the sense right behind an amount. */
     private static final Pattern SENSE_BEHIND = Pattern.compile("(?is)^[\"\\s.]*(?:\\([^)]*\\)\\s*)?(?:on cent(?:er|re)s?|o\\.?\\s?c\\.?"
-        + "|thick|wide|apart|deep|coverage|cover|contact)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer)|max(?:imum|\\.)|at "
+        + "|thick|wide|apart|(?:of |in )?depth|deep|coverage|cover|contact)?\\s*(?:,\\s*)?(?:(or (?:closer|less|fewer|nearer"
+            + "|shallower)|max(?:imum|\\.)|at "
             + "(?:the )?most)|(or more"
         + "|at (?:the )?least(?=\\s*[,.]|$)|least (?:bite|grip|lap|depth|penetration)))(?!\\w).*");
     /** "Do not place mortar when the air is below 40 °F". */

@@ -73,7 +73,8 @@ public final class Titles {
      * larger than the rest, or stand below what is set largest; a maker's name need not.
      */
     public static List<String> kinds(List<Layout> layouts) {
-        List<Line> lines = first(layouts);
+        // from the top, whatever stands in a bar at the side
+        List<Line> lines = first(layouts).stream().sorted(Comparator.comparingDouble(Line::y)).toList();
         double usual = lines.stream().mapToDouble(Line::size).sorted().skip(lines.size() / 2).findFirst().orElse(0);
         double largest = lines.stream().mapToDouble(Line::size).max().orElse(0);
         List<Line> titles = IntStream.range(0, Math.min(lines.size(), TITLES)).filter(i -> lines.get(i).size() > usual + LARGER

@@ -90,14 +90,12 @@ final class Findings {
      */
     private List<String> each(Found one, Set<String> known) {
         String model = one.model();
-        Matcher series = SERIES.matcher(model);
-        List<String> items = !series.matches() ? List.of() : known.stream().filter(item -> item.startsWith(series.group(1) + "-")).sorted()
-            .toList();
+        List<String> items = known.stream().filter(item -> isOfSeries(item, model)).sorted().toList();
         List<Found> own = found.stream().filter(other -> items.contains(other.model()) && other.confidence() >= Taken.LEAST_CONFIDENCE
             && other.value().property().equals(one.value().property())).toList();
         // "DM-34SF" has a row of its own beside "DM-34SF-P", "TS screw, for steel" hasn't beside "TS-114"
-        if (!items.isEmpty() && own.stream().allMatch(other -> !model.equals(series.group(1)) && other.value().value().equals(one
-            .value().value()))) {
+        if (!items.isEmpty() && own.stream().allMatch(other -> !model.equals(series(model)) && other.value().value().equals(one.value()
+            .value()))) {
             return items.stream().filter(item -> own.stream().noneMatch(other -> other.model().equals(item))).toList();
         }
         String bare = model.replaceFirst("\\s*\\([^()]*\\)$", "");
@@ -111,9 +109,22 @@ final class Findings {
         return found.stream().anyMatch(one -> one.value().property().equals(property) && !one.model().isEmpty());
     }
 
-    /** Whether there is a value of a property of a model. */
+    /** Whether there is a value of a property of a model, or of the series that it is an item of. */
     boolean hasOf(String model, String property) {
-        return found.stream().anyMatch(one -> one.value().property().equals(property) && one.model().equals(model));
+        return found.stream().filter(one -> one.value().property().equals(property)).anyMatch(one -> one.model().equals(model)
+            || isOfSeries(model, one.model()));
+    }
+
+    /** Whether a list of a series, "TS screw, for steel", tells of an item: "TS-114". */
+    private static boolean isOfSeries(String item, String list) {
+        String series = series(list);
+        return !series.isEmpty() && item.startsWith(series + "-");
+    }
+
+    /** The mark that the name of a series begins with, or that it is; "" for none. */
+    private static String series(String list) {
+        Matcher series = SERIES.matcher(list);
+        return series.matches() ? series.group(1) : "";
     }
 
     /** Whether there is a value of a property that will be shown. */

@@ -6,12 +6,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
+import reglet.model.Compare;
 import reglet.reading.page.Cell;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -19,13 +22,13 @@ import reglet.reading.page.SheetPage.Piece;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 
-/** The standards that notes at the foot name, by the marks that stand for them: "* Tested by ASTM E96, Procedure A." */
+/** The standards that notes at the foot name, and the senses, by the marks that stand for them: "* Tested by ASTM E96, Procedure A." */
 public final class Footnotes {
     private static final Pattern OF_ALL = Pattern.compile("(?<=[.;])\\s+(?:All|Each|Every) (?=\\p{Ll})");
     private static final String RAISED = "¹²³⁴⁵⁶⁷⁸⁹";
     /** "*", "¹", "(1)", "1.", "Note 1:" before the words of a note. */
     private static final Pattern NOTE = Pattern.compile("(?s)^\\s*(?:(?i:notes?)\\s*)?(?:([*†‡§]+|[" + RAISED
-        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?:(?=\\p{Lu})|(?<=[*†‡§][\\s:]{0,3})(?=[°\\d\\p{Ll}])).*");
+        + "])|\\(?([1-9a-e])(?:[.):]|\\s)|\\[([1-9a-e])\\])[\\s:]*(?:(?=[\\p{Lu}°])|(?<=[*†‡§][\\s:]{0,3})(?=[°\\d\\p{Ll}])).*");
     /** Where another note begins on the same line. */
     private static final Pattern NEXT = Pattern.compile("(?<=[.;])\\s+(?=(?:[*†‡§]+|\\(?[1-9a-e]\\)?)\\s+\\p{Lu}|[†‡§]+\\s*[°\\d\\p{Ll}])");
     private static final Pattern SIGN = Pattern.compile("(?<=\\S)\\s?([*†‡§]+)(?=\\s|$|[,;:)])");
@@ -38,7 +41,12 @@ public final class Footnotes {
         Pattern.CASE_INSENSITIVE);
     private static final int MOST_LINES = 3;
 
+    /** "¹ Minimum, uncoated": the sense of the amounts that it is marked at. */
+    private static final Pattern LIMIT = Pattern.compile("(?is)^\\W*(?:[1-9a-e]\\b)?\\W*(?:(min(?:imums?|\\.))"
+        + "|(max(?:imums?|\\.)))(?=[\\s,.;]|$).*");
+
     private final Map<String, List<Citation>> notes = new HashMap<>();
+    private final Map<String, Compare> senses = new HashMap<>();
 
     public Footnotes(List<Layout> layouts, Citations citations) {
         for (Layout layout : layouts) {
@@ -48,15 +56,23 @@ public final class Footnotes {
                     String mark = mark(raw(cell.pieces()));
                     if (!mark.isEmpty()) {
                         String[] parts = NEXT.split(whole(lines, i, cell));
-                        notes.putIfAbsent(layout.page() + mark, citations.in(own(parts[0])));
+                        note(layout.page() + mark, own(parts[0]), citations);
                         for (int j = 1; j < parts.length; j++) {
-                            notes.putIfAbsent(layout.page() + mark(parts[j]), citations.in(own(parts[j])));
+                            note(layout.page() + mark(parts[j]), own(parts[j]), citations);
                         }
                     }
                 }
             }
         }
         notes.values().removeIf(List::isEmpty);
+    }
+
+    private void note(String mark, String words, Citations citations) {
+        notes.putIfAbsent(mark, citations.in(words));
+        Matcher limit = LIMIT.matcher(words);
+        if (limit.matches()) {
+            senses.putIfAbsent(mark, limit.group(1) == null ? Compare.AT_MOST : Compare.AT_LEAST);
+        }
     }
 
     /** What a note says of what it is marked at: "All parts: coated, 1,000 h of salt spray (ASTM B117)" behind it is of the product. */
@@ -108,18 +124,27 @@ public final class Footnotes {
 
     /** The standards that the notes name whose marks stand in some cells of a page. */
     public List<Citation> of(int page, Cell... cells) {
-        if (notes.isEmpty()) {
-            return List.of();
+        List<Citation> all = new ArrayList<>();
+        if (!notes.isEmpty()) {
+            marks(cells).forEach(mark -> all.addAll(notes.getOrDefault(page + mark, List.of())));
         }
+        return all;
+    }
+
+    /** The sense that a note says the amounts have whose mark stands in one of some cells of a page. */
+    public Optional<Compare> sense(int page, Cell... cells) {
+        return senses.isEmpty() ? Optional.empty() : marks(cells).stream().map(mark -> senses.get(page + mark)).filter(Objects::nonNull)
+            .findFirst();
+    }
+
+    private static Set<String> marks(Cell... cells) {
         Set<String> marks = new LinkedHashSet<>();
         for (Cell cell : cells) {
             if (cell != null) {
                 marks(cell, marks);
             }
         }
-        List<Citation> all = new ArrayList<>();
-        marks.forEach(mark -> all.addAll(notes.getOrDefault(page + mark, List.of())));
-        return all;
+        return marks;
     }
 
     /** The standards that the notes name whose marks stand right behind such words of a cell. */

@@ -34,6 +34,11 @@ public final class Models {
         names.forEach(this::known);
     }
 
+    /** Whether some table gives a model such a name. */
+    public boolean isName(String name) {
+        return codes.containsKey(name);
+    }
+
     private void known(String name) {
         codes.putIfAbsent(name, Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-]|\\.\\d)"));
     }

@@ -95,6 +95,13 @@ final class Pieces {
             .orElseThrow().with(ANOTHER, "")));
     }
 
+    /** "Aluminum 3105-H14, PVDF coil coating": the word that a turn of phrase says, of the only property that has one such. */
+    Optional<Piece> turned(Label label, Cell cell, String text) {
+        List<Piece> all = label.properties().stream().flatMap(property -> reading.turned(property, text).map(read -> new Piece(property,
+            cell, read)).stream()).toList();
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
     /** A value whose label is repeated in its cell, by the text that is left without that. */
     Optional<Piece> unrepeated(Label label, Cell cell, String text, Around around) {
         for (Property property : label.properties()) {

@@ -36,6 +36,8 @@ public final class Taken {
     private static final Pattern UNTESTED = Pattern.compile("(?i)\\s*(?:not|never|not yet) (?:been )?(?:tested|run|evaluated)\\b.*");
     /** Words of a sentence at least. */
     private static final int SENTENCE = 8;
+    /** Before an item of a list, which is no part of its label. */
+    private static final Pattern DOT = Pattern.compile("^\\s*[•▪■●◦‣]\\s*");
     private static final Pattern SALT = Pattern.compile("(?i)\\bsalt[ -](?:spray|fog)");
     private static final double HIDDEN = 0.6;
     private static final double ELSEWHERE = 0.45;
@@ -190,10 +192,15 @@ public final class Taken {
         return headed;
     }
 
-    /** The models that values were taken down of, and those by which parts of the sheet are headed. */
+    /** The models that values were taken down of, and those by which parts of the sheet are headed; else those that head columns. */
     public Set<String> models() {
         Set<String> all = new LinkedHashSet<>(findings.models());
         all.addAll(models.parts());
+        List<String> named = headed.stream().filter(models::isName).toList();
+        if (all.isEmpty() && named.size() > 1) {
+            // a table may say nothing that is asked for, and sentences beside it all
+            all.addAll(named);
+        }
         return all;
     }
 
@@ -286,6 +293,8 @@ public final class Taken {
         }
         if (around.model().isEmpty() && within(label, written, cell, around)) {
             return true;
+        } else if (part(pieces.turned(label, cell, text), label, written, around)) {
+            return true;
         } else if (part(pieces.another(label, cell, text), label, written, around)) {
             others(label, written, cell, text, around);
             return true;
@@ -329,14 +338,16 @@ public final class Taken {
         // and in a whole sentence a standard may be any part's
         boolean lasts = unasked && (SALT.matcher(cell.text()).find() || cell.text().split("\\s+").length > SENTENCE);
         Optional<Citation> method = lasts ? Optional.empty() : pieces.by(property, read, cell, noted.isEmpty() ? around.methods() : noted);
-        SheetValue value = new SheetValue(path(property), read.value(), StatedSense.of(property, label, read, around),
+        Optional<Compare> sense = StatedSense.of(property, label, read, around.sense().isPresent() ? around : new Around(around.unit(),
+            around.methods(), around.model(), footnotes.sense(layout.page(), cell, labelled), around.share()));
+        SheetValue value = new SheetValue(path(property), read.value(), sense,
             method.map(Citation::name).orElse(""), method.map(Citation::edition).orElse(""), cell.text().replaceAll("\\s+", " ").strip(),
             layout.page(), Optional.of(layout.shown(cell)), false);
         boolean another = sections.elsewhere(layout, cell, component.id());
         double confidence = Math.round(100 * around.share() * label.quality() * read.quality() * (cell.hidden() ? HIDDEN : 1)
             * (elsewhere || another ? ELSEWHERE : 1) * (noted.isEmpty() ? 1 : BY_NOTE)
             * (Citations.isOfOthers(property, method) ? BY_OTHERS : 1)) / 100.0;
-        findings.add(new Found(value, written.replaceAll("\\s+", " ").strip(), around.model(), confidence,
+        findings.add(new Found(value, DOT.matcher(written.replaceAll("\\s+", " ")).replaceFirst("").strip(), around.model(), confidence,
             another ? "It stands under the heading of another product." : cell.hidden() ? "Read by text recognition from a picture."
                 : read.doubt()));
     }

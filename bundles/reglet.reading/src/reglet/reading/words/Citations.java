@@ -31,6 +31,8 @@ public final class Citations {
         + "\\s?[-/]?"
         + "\\s?([A-Z]{0,2}\\s?\\d+(?:\\.\\d+)?(?:(?<=(?:EN|ISO)[\\s/-]?\\d{3,5})-\\d(?!\\d))?)"
         + EDITION);
+    /** Which of the tests of a report: "NCHRP 244, Series II". */
+    private static final Pattern SERIES = Pattern.compile("[\\s,–-]*(?:(?:Test )?Series )?(IV|I{1,3})\\b");
     private static final Pattern NEXT = Pattern.compile("\\s?(?:[,;/&+]|and\\b|or\\b)\\s?([A-G])\\s?-?\\s?(\\d{2,4})M?\\b" + EDITION);
     /** "E96-A", "E96A", "E96 (B)". */
     private static final Pattern LETTER = Pattern.compile("\\s?[-/,]?\\s?\\(?([A-Z])\\)?(?![\\p{L}\\d])");
@@ -70,8 +72,10 @@ public final class Citations {
         Matcher other = OTHER.matcher(text);
         while (other.find()) {
             String body = other.group(1).startsWith("ICC") ? "AC" : other.group(1);
-            add(found, new Citation(other.start(), other.end(), body + (body.equals("AC") ? "" : " ") + other.group(2).replace(" ", ""),
-                edition(other, 3)));
+            Matcher series = SERIES.matcher(text).region(other.end(), text.length());
+            boolean one = body.equals("NCHRP") && series.lookingAt();
+            add(found, new Citation(other.start(), one ? series.end() : other.end(), body + (body.equals("AC") ? "" : " ") + other.group(2)
+                .replace(" ", "") + (one ? " Series " + series.group(1) : ""), edition(other, 3)));
         }
         Matcher bare = BARE.matcher(text);
         while (bare.find()) {

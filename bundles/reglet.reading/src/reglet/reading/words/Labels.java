@@ -48,14 +48,20 @@ public final class Labels {
     /** "R (h·ft²·°F/Btu)", of a figure that the pack knows without its unit. */
     private static final Pattern THERMAL = Pattern.compile("(?i)[\\p{L}°²2·⋅*/.\\s-]*(?:\\bbtu|/w)");
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[]([^()\\[\\]]*)[)\\]]");
+    /** What is measured, and in brackets at least four words of what it is measured on. */
+    private static final Pattern ASIDE = Pattern.compile("([^()]*[^()\\s])\\s*\\((?:[\\p{L}-]+,? ){3,}[\\p{L}-]+\\)");
     private static final Pattern NOTED = Pattern.compile("(?<=\\p{L}{3})(?:[1-9]| [a-e](?=,)|\\s?\\([1-9a-f]\\)"
         + "|\\s?[*†‡]+)(?=\\s*(?:$|[(,:]))");
     private static final Pattern LETTERED = Pattern.compile("(?i:(?!.*(?:type|class|grade|method|procedure|use|level|style|option"
         + "|annex|part)\\W+[A-H]\\W*$))(\\p{Lu}?[\\p{Ll}\\s]{3,30})[,\\s]+[(\"“]?[A-HLTW][)\"”]?((?:,|\\s?\\()\\s*\\S+"
         + "|\\s+(?:in|mm|ft)\\.?(?:\\s*\\([^()]*\\))?)?");
+    private static final Pattern DOT = Pattern.compile("^\\s*[•▪■●◦‣]\\s*");
     /** "Face (H × L)". */
     private static final Pattern HEIGHT_LENGTH = Pattern.compile("(?:(?i:face|size|face size|nominal size|unit size|dimensions?)"
         + "\\s*)?\\(?\\bH\\s*[×x]\\s*[LW]\\b\\)?");
+    /** "Joint width as shipped". */
+    private static final Pattern AS_MADE = Pattern.compile("(?i)(?<=\\p{L})[,\\s(]+as (?:shipped|supplied|delivered|furnished|sold|packed"
+        + "|made|installed)\\)?\\s*$");
     /** "Nailing flange, all sizes". */
     private static final Pattern OF_ALL = Pattern.compile("(?i)(?<=[\\p{L}\"”)])[,\\s]\\s*\\(?(?:all|each|every) "
         + "(?:sizes?|models?|items?|styles?"
@@ -63,9 +69,12 @@ public final class Labels {
     private static final Pattern SIDED = Pattern.compile("(?i)(\\p{L}[\\p{L} ]*?)\\s*(?:×|\\bx\\b|\\bby\\b)\\s*"
         + "(\\p{L}[\\p{L} ]*?)(,\\s*\\S+|\\s*\\([^()]*\\))?");
     private static final Pattern UNIT_BEHIND = Pattern.compile("[,(\\[]\\s*([^,()\\[\\]]{1,20})[)\\]]?\\s*$");
+    /** The first of two units: "strength, psi (kPa), min.". */
+    private static final Pattern UNIT_BEFORE = Pattern.compile(",\\s*([^,()]{1,12}?)\\s*$");
     /** "Mils (gauge)" above "43 (18)". */
     private static final Pattern GAUGED = Pattern.compile("(?i)\\((?:gauge|gage|ga\\.?)\\)");
     private static final int LONGEST_MISSPELT = 50;
+    private static final int LONGEST_LIST = 70;
     private static final double MISSPELT = 0.8;
     private static final double TIMED_SHARE = 0.97;
     private static final double BY_METHOD = 0.82;
@@ -105,7 +114,8 @@ public final class Labels {
     }
 
     private Optional<Label> bare(String one) {
-        return find(one).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one)).or(() -> sided(one)).or(() -> misspelt(one));
+        return find(one).or(() -> AS_MADE.matcher(one).find() ? find(AS_MADE.matcher(one).replaceFirst("")) : Optional.empty()).or(
+            () -> DOT.matcher(one).find() ? bare(DOT.matcher(one).replaceFirst("")) : Optional.empty()).or(() -> lettered(one)).or(() -> noted(one)).or(() -> timed(one)).or(() -> sided(one)).or(() -> misspelt(one));
     }
 
     /**
@@ -121,7 +131,20 @@ public final class Labels {
      * unless what else it says is of another thing: "Lap, course over course", "Bed thickness after pressing".
      */
     public Optional<Label> besideValue(String written, List<Citation> cited) {
-        return nearest(written).or(() -> read(written, cited)).or(() -> held.computeIfAbsent(written, one -> find(one, true)));
+        return nearest(written).or(() -> read(written, cited)).or(() -> on(written)).or(() -> held.computeIfAbsent(written, one -> find(one,
+            true)));
+    }
+
+    /** "Staining of porous substrates: limestone, granite", "Strength (full-size brick of the same body)": what is measured, and on
+     * what. */
+    private Optional<Label> on(String written) {
+        Matcher aside = ASIDE.matcher(written);
+        if (aside.matches()) {
+            return read(aside.group(1));
+        }
+        int colon = written.indexOf(": ");
+        return colon < 0 || written.length() - colon > LONGEST_LIST || written.substring(colon).matches(".*\\d.*") ? Optional.empty()
+            : read(written.substring(0, colon));
     }
 
     /** What a label names word by word by a name that holds beside a value alone: "Weight of veneer units" of a report is no lath's. */
@@ -248,7 +271,13 @@ public final class Labels {
             if (SENSE.matcher(content).matches()) {
                 stated = PropertyNames.sense(Plain.of(content));
             } else if (!content.isEmpty() && UnitSpelling.isUnit(content)) {
-                unit = content;
+                Matcher before = UNIT_BEFORE.matcher(bare);
+                boolean two = before.find() && UnitSpelling.isUnit(before.group(1));
+                unit = two ? before.group(1) + " (" + content + ")" : content;
+                if (two) {
+                    bare.setLength(before.start());
+                    whole = new StringBuilder(bare);
+                }
             } else {
                 whole.append(content).append(' ');
             }

@@ -34,7 +34,8 @@ public final class Plain {
     }
 
     private static String spelt(String words) {
-        String text = MARKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").replace("&", " and ").replace("vapour", "vapor")
+        String text = MARKS.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ").replace("&", " and ").replace("@", " at ")
+            .replace("vapour", "vapor")
             .replace("colour", "color").replace("aluminium", "aluminum").replace("fibre", "fiber").replace("mould", "mold")
             .replace("galvanis", "galvaniz").replace("metre", "meter");
         text = text.contains("req d") ? text.replace("req d", "required") : text;

@@ -49,7 +49,8 @@ public final class PropertyNames {
     private static final Pattern LEAST = Pattern.compile("(?:.* )?min(?:imum)?(?: .*)?|(?:at )?least|(?:.* )?(?:at least"
         + "|least (?:number|count)"
         + "|not? (?:less|thinner|shorter|lower) than|not (?:under|below)|lowest)(?: .*)?");
-    private static final Pattern MOST = Pattern.compile("(?:.* )?(?:max(?:imum)?|greatest)(?: .*)?|(?:at )?most|(?:.* )?(?:at most"
+    private static final Pattern MOST = Pattern.compile("(?:.* )?(?:max(?:imum)?|greatest)(?: .*)?|(?:permitted|permissible|allowed"
+        + "|allowable) (?:.* )?(?:deviation|tolerance|variation|departure)(?: .*)?|(?:at )?most|(?:.* )?(?:at most"
         + "|not? (?:more|thicker|longer|greater|higher|wider) than|not (?:over|above|exceeding|to exceed)|up to)(?: .*)?");
 
     /** Where the head of a label ends. */

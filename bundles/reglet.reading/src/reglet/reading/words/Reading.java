@@ -25,6 +25,9 @@ public final class Reading {
     private static final Pattern SQUARE = Pattern.compile("(?i)(\\d.*?)[\\s-]*(?:x|×|\\bby\\b)[\\s-]*\\1[\\s-]*(\\p{L}+\\.?|\")?\\s*");
     /** "(38 mm x 38 mm)" behind a square in other units. */
     private static final Pattern OTHER_SQUARE = Pattern.compile("(?i)(?<=\\S)\\s*\\([\\d.]+[^()]*?\\s(?:x|×|by)\\s[\\d.]+[^()]*\\)\\s*$");
+    /** "1-1/2 in. square" of a mesh: how long its sides are, and no area. */
+    private static final Pattern SQUARE_BEHIND = Pattern.compile("(?i)(?<=\\d\\s?(?:in|in\\.|inch|inches|mm|cm|\"))\\s+(?:square|sq\\.?)"
+        + "\\s*$");
     /** "8 x 1-1/4 in." of a screw's length. */
     private static final Pattern SCREW = Pattern.compile("(?i)^(?:(?:no\\.?|#)\\s*\\d+|(?:[4-9]"
         + "|1[0-4]))(?:\\s*-\\s*\\d+)?\\s*[x×]\\s*(?=[.\\d])");
@@ -101,6 +104,11 @@ public final class Reading {
             .map(read -> end(property, read));
     }
 
+    /** The only one of a property's words that a text says by a turn of phrase of the pack. */
+    public Optional<Read> turned(Property property, String text) {
+        return property.type().kind() == Kind.WORD ? words.turned(property, text) : Optional.empty();
+    }
+
     /** "0 °F to 120 °F" of a property that asks for the lowest temperature alone. */
     private static Read end(Property property, Read read) {
         boolean low = property.name().endsWith("_low");
@@ -149,6 +157,9 @@ public final class Reading {
         if (first.isPresent() && property.type().unit().isPresent()) {
             // "0.0625 (1.59)" in "in. (mm)"
             return fresh(property, BARE_IN_BRACKETS.matcher(text).replaceFirst(""), first.get());
+        }
+        if (property.type().unit().filter(one -> one.dimension() == Dimension.LENGTH).isPresent()) {
+            text = SQUARE_BEHIND.matcher(text).replaceFirst("");
         }
         Matcher square = SQUARE.matcher(OTHER_SQUARE.matcher(text).replaceFirst(""));
         if (square.matches()) {

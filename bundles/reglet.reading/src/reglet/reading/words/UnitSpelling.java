@@ -103,7 +103,8 @@ public final class UnitSpelling {
     /** The first of two units that amounts in two systems are meant in: "in. (mm)". */
     public static Optional<String> firstOf(String written) {
         Matcher two = TWO.matcher(AT.matcher(written.strip()).replaceFirst(" "));
-        boolean both = two.matches() && isUnit(two.group(1)) && (isUnit(two.group(2)) || SI.matcher(two.group(2)).matches()
+        boolean both = two.matches() && !two.group(2).matches("(?i)m(?:in|ax)\\.?")
+            && isUnit(two.group(1)) && (isUnit(two.group(2)) || SI.matcher(two.group(2)).matches()
             || two.group(2).equals("gauge"));
         return both ? Optional.of(two.group(1)) : Optional.empty();
     }

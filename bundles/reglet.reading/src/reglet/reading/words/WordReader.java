@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import reglet.model.Component;
@@ -37,6 +38,10 @@ final class WordReader {
     private static final Pattern HOLES = Pattern.compile("(?is)(?:[Ø⌀]|dia\\.?)?\\s*\\.?\\d[\\d./ -]*(?:in\\.?|mm|\"|″|inch)?.*?"
         + "(?:dia\\.?|diam\\.?|diameter|holes?|slots?"
         + "|round|o\\.c\\.?|oc|centers)(?![\\p{L}]).*");
+    /** "3.5 oz/sy" beside "Filter fabric": what is weighed by its area is there. */
+    private static final Pattern FABRIC = Pattern.compile("(?i)\\.?\\d[\\d.]*\\s?(?:oz|ounces?|g|gsm)\\.?"
+        + "(?:\\s?(?:/|per)\\s?(?:sq(?:uare)?\\.?\\s?)?"
+        + "(?:yd|yard|y|sy|m)[²2]?)?\\.?(?:\\s*\\([^()]*\\))?");
     private static final Pattern PASSED = Pattern.compile("(?is)(?!.*\\b(?:fail|not)).*[,;:(–—-]\\s*(?:pass|passes|passed"
         + "|no (?:visible )?(?:cracks?|cracking|breaks?|breakage|damage|spalls?|spalling|scaling|failures?))\\s*[).]*\\s*");
     /** "0.8 % mass loss, 100 cycles": what was found, so it was tested. */
@@ -55,6 +60,9 @@ final class WordReader {
 
     private static final Set<String> NONE = Set.of("none", "no", "not required", "not needed", "none required");
     private static final double PARTLY = 0.8;
+    private static final double TURNED = 0.9;
+    /** What denies or leaves a choice. */
+    private static final Pattern OPENLY = Pattern.compile("(?i)\\b(?:no|not|non|without|or|unless|if|except)\\b");
     private static final double OPEN = 0.45;
 
     private final Vocabulary vocabulary;
@@ -100,6 +108,9 @@ final class WordReader {
         }
         if (!yes && !no && HOLES.matcher(text.strip()).matches()) {
             // who tells how large they are, and how far apart, has some
+            return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
+        }
+        if (!yes && !no && property.label().contains("fabric") && FABRIC.matcher(text.strip()).matches()) {
             return Optional.of(new Read(new Word("yes"), Optional.empty(), WITH_MORE, ""));
         }
         if (!yes && !no && property.label().endsWith("tested") && RESULT.matcher(text).matches()) {
@@ -196,6 +207,18 @@ final class WordReader {
             .matches(".* " + Pattern.quote(spelling.strip()) + " (?:on|for|to|over) .*");
         return Optional.of(new Read(new Word(best), Optional.empty(), partly ? property.type().kind() == Kind.FLAG ? PARTLY
             : OPEN : plain.equals(spelling) ? 1 : 0.93, ""));
+    }
+
+    /** "Aluminum 3105-H14, PVDF coil coating": the only word that is said by a turn of phrase. */
+    Optional<Read> turned(Property property, String text) {
+        if (OPENLY.matcher(text).find()) {
+            return Optional.empty();
+        }
+        Said said = new Said(text);
+        List<String> words = property.type().words().stream().filter(word -> vocabulary.turns(component.id() + "." + property.name() + "."
+            + word).stream().filter(turn -> turn.fixed() > 1).anyMatch(turn -> IntStream.range(0, said.size()).anyMatch(i -> turn.at(said,
+                i, at -> -1) != null))).toList();
+        return words.size() == 1 ? Optional.of(new Read(new Word(words.get(0)), Optional.empty(), TURNED, "")) : Optional.empty();
     }
 
     /** "Polypropylene, no fabric": the thing itself is denied behind a word that could say that it is there. */
