@@ -30,8 +30,16 @@ class ListsOfMakersTest extends SmallSheets {
         row(page, 100, "64 Made for walls alone, for eaves and soffits, and for no roofs");
         row(page, 111, "64 Insect screen of stainless steel mesh, clinched in");
         row(page, 122, "64 Joint covers are packed apart");
-        page.addAll(List.of("dot 57 97 4", "dot 57 108 4", "dot 57 119 4"));
+        page.addAll(List.of("dot 57 106 4", "dot 57 117 4", "dot 57 128 4"));
         assertEquals("yes", said(reading("top_vent", page), "top_vent.insect"));
+    }
+
+    @Test
+    void anItemOfAListIsNoMaker() throws Exception {
+        List<String> page = page("text 18b Wall-head vent");
+        row(page, 100, "64 Slot taped at the works");
+        page.add("dot 57 106 4");
+        assertEquals("", reading("top_vent", page).maker());
     }
 
     @Test
@@ -247,7 +255,7 @@ class ListsOfMakersTest extends SmallSheets {
         List<String> page = page("text 18b Hybrid sealant");
         row(page, 100, "64 ASTM C920: Type S; Grade NS; Class 50");
         row(page, 111, "64 Uses NT, T1, M, G, A, O");
-        page.addAll(List.of("dot 57 97 4", "dot 57 108 4"));
+        page.addAll(List.of("dot 57 106 4", "dot 57 117 4"));
         assertEquals("NT, T1, M, G, A, O by ASTM C920", said(reading("sealant", page), "sealant.use"));
     }
 

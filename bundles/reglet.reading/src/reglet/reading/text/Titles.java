@@ -130,7 +130,7 @@ public final class Titles {
         }
         String product = product(layouts);
         return lines.stream().limit(HEAD).map(Line::text).filter(text -> !text.equals(product) && text.length() < 100
-            && FIRM.matcher(text).matches())
+            && !ITEM.matcher(text).lookingAt() && FIRM.matcher(text).matches())
             .findFirst().map(text -> tidy(text.substring(text.lastIndexOf(". ") + 1))).orElse("");
     }
 
