@@ -61,7 +61,46 @@ final class Beside {
                 }
             }
         }
+        return titled(lines);
+    }
+
+    /** Below two titles in one line: a list on one side, and on the other a table whose heading, in bold letters, stands in its first
+     * line. */
+    private static Optional<List<List<Line>>> titled(List<Line> lines) {
+        for (int i = 0; i + LEAST_LINES < lines.size(); i++) {
+            List<Cell> titles = lines.get(i).cells();
+            if (titles.size() != 2 || !titles.stream().allMatch(Cell::bold)) {
+                continue;
+            }
+            double x = titles.get(1).left() - EVEN;
+            List<Cell> list = side(lines.get(i + 1), x, true);
+            List<Cell> heads = side(lines.get(i + 1), x, false);
+            long rows = lines.subList(i + 1, Math.min(lines.size(), i + 1 + LEAST_LINES)).stream().filter(line -> side(line, x,
+                true).size() == 2
+                && side(line, x, false).size() == heads.size()).count();
+            boolean headed = rows == LEAST_LINES && heads.size() > 1 && heads.stream().allMatch(Cell::bold) && list.stream().noneMatch(
+                Cell::bold) && list.get(0).left() < titles.get(0).right() && heads.get(0).left() < titles.get(1).right();
+            int last = i;
+            while (headed && last + 1 < lines.size() && isFree(lines.get(last + 1), x) && !isTitle(lines.get(last + 1))) {
+                last++;
+            }
+            if (last - i >= LEAST_LINES) {
+                return sides(lines, i, last, x);
+            }
+        }
         return Optional.empty();
+    }
+
+    private static List<Cell> side(Line line, double x, boolean left) {
+        return line.cells().stream().filter(cell -> left ? cell.right() < x : cell.left() > x).toList();
+    }
+
+    private static boolean isTitle(Line line) {
+        return line.cells().size() == 1 && line.cells().get(0).bold();
+    }
+
+    private static boolean isFree(Line line, double x) {
+        return line.cells().stream().noneMatch(cell -> cell.left() < x && cell.right() > x);
     }
 
     private static Optional<List<List<Line>>> split(List<Line> lines, List<Rule> level, Box left, Box right) {
@@ -73,7 +112,7 @@ final class Beside {
         boolean ruled = level.stream().filter(rule -> rule.x1() < x && rule.x2() > x).anyMatch(rule -> rule.y1() > top + EVEN && rule.y1()
             < bottom - EVEN || Math.abs(rule.x1() - left.left) < EVEN && Math.abs(rule.x2() - right.right) < EVEN && rule.y1() > top
                 - TITLE && rule.y1() < bottom + TITLE);
-        Predicate<Line> free = line -> line.cells().stream().noneMatch(cell -> cell.left() < x && cell.right() > x);
+        Predicate<Line> free = line -> isFree(line, x);
         int first = 0;
         while (first < lines.size() && lines.get(first).y() < Math.max(left.top, right.top)) {
             first++;
@@ -89,7 +128,7 @@ final class Beside {
             || isWithin(lines.get(last + 1), left, right))) {
             last++;
         }
-        while (last > first && lines.get(last).cells().size() == 1 && lines.get(last).cells().get(0).bold()) {
+        while (last > first && isTitle(lines.get(last))) {
             // what it heads stands below both
             last--;
         }
@@ -97,6 +136,10 @@ final class Beside {
             // something stands across both
             return Optional.empty();
         }
+        return sides(lines, first, last, x);
+    }
+
+    private static Optional<List<List<Line>>> sides(List<Line> lines, int first, int last, double x) {
         List<Line> lefts = new ArrayList<>();
         List<Line> rights = new ArrayList<>();
         for (Line line : lines.subList(first, last + 1)) {

@@ -19,7 +19,7 @@ final class Gutter {
     private static final int STRONG = 6;
     private static final double NEAR = 2.5;
     /** Points that a table or a panel in a column is set in. */
-    private static final double INSET = 5;
+    private static final double INSET = 8;
     private static final double ALIGNED = 0.8;
     private static final double SET_IN = 25;
     private static final int LEAST_WIDE = 2;

@@ -20,6 +20,8 @@ public final class Paragraphs {
     /** "Thickness: 3/8 in" begins anew. */
     private static final Pattern LABELLED = Pattern.compile("\\p{Lu}[^:.]{2,40}:\\s+\\S");
     private static final Pattern BULLET = Pattern.compile("\\s*(?:[•·▪■●◦‣*+✓✔→»-]|\\d{1,2}[.)]|[a-z][.)])\\s+");
+    /** "3.2 Oxbow QM-16", in bold letters. */
+    private static final Pattern SECTION = Pattern.compile("\\s*\\d{1,2}(?:\\.\\d{1,2})+\\.?\\s+\\p{Lu}.*");
     /** A heading in capitals ends where words in small letters begin. */
     private static final Pattern CAPITALS = Pattern.compile("(?=.*\\p{Lu}{4})[^\\p{Ll}]{4,60}");
     private static final Pattern SENTENCE = Pattern.compile("[.;]\\s+|[.;]$");
@@ -132,8 +134,14 @@ public final class Paragraphs {
             && (Math.abs(in) < 3 || bullet && in > 0
             && in < 3 * cell.size())
             && Math.abs(cell.size() - last.size()) < 0.5 && !last.text().endsWith(":") && !BULLET.matcher(cell.text()).lookingAt()
-            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(last.text(), cell.text()) && !(CAPITALS.matcher(last
+            && !LABELLED.matcher(cell.text()).lookingAt() && !Items.isItem(last.text(), cell.text()) && isSection(last) == isSection(cell)
+            && !(CAPITALS.matcher(last
                 .text()).matches() && !CAPITALS.matcher(cell.text()).matches());
+    }
+
+    /** Whether a line is a numbered heading, in bold letters to its end. */
+    private static boolean isSection(Cell cell) {
+        return cell.pieces().stream().allMatch(piece -> piece.bold()) && SECTION.matcher(cell.text()).matches();
     }
 
     /** Whether a line is the first of a paragraph, set in or as a hanging title is, and the one below it goes on with it. */

@@ -2,11 +2,13 @@ package reglet.reading.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import reglet.model.Component;
 import reglet.model.Property;
 import reglet.model.SheetReading.Found;
 import reglet.model.SheetValue;
+import reglet.reading.value.Taken;
 
 /** Fits what was found to what the sheet says the product is: a retarding barrier's permeance is the one with a limit above. */
 final class Fitting {
@@ -18,7 +20,23 @@ final class Fitting {
     }
 
     static List<Found> fit(List<Found> found, Component component) {
-        return found.stream().map(one -> fit(one, found, component)).toList();
+        return found.stream().flatMap(one -> each(one, found, component)).map(one -> fit(one, found, component)).toList();
+    }
+
+    /**
+     * What is said of all models at once, of those that it has a meaning for: the joint round blocks, and not round the plates in the same
+     * table.
+     */
+    private static Stream<Found> each(Found one, List<Found> all, Component component) {
+        Optional<Property> property = component.properties().stream().filter(own -> path(component, own).equals(one.value().property()))
+            .findFirst();
+        if (!one.model().isEmpty() || property.isEmpty() || property.get().only().isEmpty()) {
+            return Stream.of(one);
+        }
+        List<String> models = all.stream().filter(other -> other.confidence() >= Taken.LEAST_CONFIDENCE).map(Found::model).filter(
+            model -> !model.isEmpty()).distinct().toList();
+        List<String> own = models.stream().filter(model -> applies(property.get(), one.of(model), all, component)).toList();
+        return own.size() < 2 || own.size() == models.size() ? Stream.of(one) : own.stream().map(one::of);
     }
 
     private static Found fit(Found one, List<Found> all, Component component) {

@@ -32,6 +32,10 @@ public final class ModelNames {
     /** "SHS-16 Wide crown staple": a designation, and words for what it is. */
     private static final Pattern PART = Pattern.compile("((?=\\S*\\d)\\p{Lu}{2,}[\\p{Lu}\\d]*-?[\\p{Lu}\\d]+)[,:]?\\s+"
         + "(\\p{L}[\\p{L}-]*(?: \\p{L}[\\p{L}-]*){0,4})");
+    /** "3.2 Oxbow QM-16:", a section of a report about one of the products. */
+    private static final Pattern SECTION = Pattern.compile("(\\d+(?:\\.\\d+)*)\\.\\d+\\.?\\s+(?!.*\\b(?:ASTM|ANSI|IBC|IRC|ICC|Table"
+        + "|Section)\\b)"
+        + "((?:\\p{Lu}\\S*\\s+){0,3}(?=\\S*\\d)(?=\\S*\\p{Lu})[\\p{Lu}\\d][\\p{L}\\d./-]*)(?:\\s+\\p{L}[\\p{L}-]*){0,3}:?");
     /** "Oxbow CC": a name, and a mark behind it. */
     private static final Pattern MARKED = Pattern.compile("\\p{Lu}\\p{L}{2,}(?: \\p{Lu}\\p{L}*)? [\\p{Lu}\\d][\\p{Lu}\\d-]*");
     /** Beside it, "Oxbow Duo". */
@@ -61,6 +65,7 @@ public final class ModelNames {
             }
         }
         models.parts(parts(layouts, naming));
+        models.parts(sections(layouts));
         lists.stream().filter(list -> lists.stream().anyMatch(list::isLike)).forEach(list -> models.heads(list.heading()));
         return models;
     }
@@ -90,6 +95,25 @@ public final class ModelNames {
         boolean alike = parts.values().stream().allMatch(kinds -> parts.values().stream().allMatch(other -> !Collections.disjoint(kinds,
             other)));
         return parts.size() > 1 && alike ? List.copyOf(parts.keySet()) : List.of();
+    }
+
+    /** What tells the products of a report apart by which two of its sections at least are headed: "3.2 Oxbow QM-16:", "3.3 Oxbow
+     * QM-14:". */
+    private static List<String> sections(List<Layout> layouts) {
+        Map<String, List<String>> chapters = new LinkedHashMap<>();
+        layouts.stream().flatMap(layout -> layout.lines().stream()).filter(line -> line.cells().size() == 1).map(line -> SECTION
+            .matcher(line.text().replaceAll("\\s+", " ").strip())).filter(Matcher::matches).forEach(heading -> chapters.computeIfAbsent(
+                heading.group(1), chapter -> new ArrayList<>()).add(heading.group(2)));
+        return chapters.values().stream().filter(names -> names.size() > 1 && areDistinct(names)).findFirst().map(ModelNames::apart)
+            .orElse(List.of());
+    }
+
+    /** Names without the words that all of them begin with. */
+    private static List<String> apart(List<String> names) {
+        String first = names.get(0);
+        String family = first.substring(0, first.indexOf(' ') + 1);
+        return !family.isEmpty() && names.stream().allMatch(name -> name.startsWith(family)) ? apart(names.stream().map(name -> name
+            .substring(family.length())).toList()) : names;
     }
 
     private static void named(Models models, List<Cell> heads, List<Line> below, Line heading, List<String> cells) {

@@ -234,7 +234,7 @@ public final class TableReader {
     /** Reads a row; false when no table is open or nothing in the row stands in it. */
     public boolean read(Line row) {
         if (table != null && (TableStart.isOfAnother(table, row, citations) || TableStart.isHeadedAnew(table, row)
-            || starts.isListed(table, row))) {
+            || starts.isListed(table, row) || TableStart.areItems(row))) {
             close();
         }
         Map<Column, Cell> cells = new LinkedHashMap<>();

@@ -51,6 +51,7 @@ final class TableStart {
     /** An item of a list, or a label with its value: no title, unless it is numbered as a table. */
     private static final Pattern ITEM = Pattern.compile("(?s)\\s*[•·▪■●◦‣]\\s.*|(?!\\s*(?i:table|part)\\b).*:\\s.*");
 
+    private static final Pattern DOTTED = Pattern.compile("\\s*[•·▪■●◦‣]\\s");
     private static final Pattern UNIT = Pattern.compile("(?:\\((?:all |in )*|, | in )(\\p{Ll}{2,11}\\.?)\\)?\\s*$");
     private static final Pattern LETTER = Pattern.compile("\\p{Lu}|\\d{1,2}[.)]?");
 
@@ -256,6 +257,11 @@ final class TableStart {
         return table.byRows() && first.role() == Role.MODEL && row.cells().size() > 2 && row.y() > first.head().low() + 1
             && (HeadWords.plain(row.cells().get(0)).equals(HeadWords.plain(first.head())) || HeadWords.KIND.matcher(HeadWords.plain(row
                 .cells().get(0))).matches());
+    }
+
+    /** Whether items of two lists stand beside each other: no row of the table above them. */
+    static boolean areItems(Line row) {
+        return row.cells().size() > 1 && row.cells().stream().allMatch(cell -> DOTTED.matcher(cell.text()).lookingAt());
     }
 
     /** "Vertical leg | 3-1/2 in." below rows of models: a list of what holds for all of them has begun. */

@@ -55,6 +55,7 @@ public final class Mentions {
     private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:conditions|limits|terms) of (?:the|its) report\\b"
         + "|\\bevaluation report\\b");
     /** "130 psi at 7 days and 210 psi at 28 days": the later one is meant. */
+    private static final Pattern MEASURED = Pattern.compile("(?is).*\\b(?:measured|tested|test|determined)\\b.*");
     private static final Pattern AGED = Pattern.compile("(?i)\\W*(?:(?:at|after|in)\\s+)?\\d{1,2}[- ]?d(?:ays?)?\\)?\\s*(?:,|;|and|/)+\\s*"
         + "(?:and\\s+)?([\\d.,]+\\s?\\p{L}+)\\s*\\(?(?:at|after|in)?\\s*28[- ]?d(?:ays?)?\\b");
 
@@ -204,11 +205,45 @@ public final class Mentions {
             int[] amount = amounts.get(i);
             String behind = " " + said.plain(amount[1], i + 1 < amounts.size() ? amounts.get(i + 1)[0] : said.size()) + " ";
             String whose = behind.contains(" for ") ? behind.substring(behind.indexOf(" for ") + 4) : "";
-            Cell place = sentence.part(said.at(amount[0]).from(), said.to(amount[0], amount[1]));
-            for (String model : taken.modelsOf(whose)) {
-                any |= taken.quietly(Label.of(property), property.label(), place.named(said.between(amount[0], amount[1])),
-                    new Around("", Citations.own(property, citations.in(sentence.text())), model, Optional.empty(), TURN));
+            any |= takeOf(taken.modelsOf(whose), property, said, amount, sentence);
+        }
+        return any || amounts.size() > 1 && named(property, said, amounts, sentence);
+    }
+
+    /** "KL staples 3/4 in., KN nails 1-1/8 in.", "3/4 in. of KL staples and 1-1/8 in. of KN nails": of each model that is named beside
+     * it. */
+    private boolean named(Property property, Said said, List<int[]> amounts, Cell sentence) {
+        for (boolean before : List.of(true, false)) {
+            List<Set<String>> models = beside(said, amounts, before);
+            Set<String> all = new HashSet<>();
+            if (models.stream().allMatch(own -> !own.isEmpty() && own.stream().allMatch(all::add))) {
+                for (int i = 0; i < amounts.size(); i++) {
+                    takeOf(models.get(i), property, said, amounts.get(i), sentence);
+                }
+                return true;
             }
+        }
+        return false;
+    }
+
+    /** The models that are named before each of some amounts, or behind it. */
+    private List<Set<String>> beside(Said said, List<int[]> amounts, boolean before) {
+        Told told = new Told(taken.models());
+        List<Set<String>> models = new ArrayList<>();
+        for (int i = 0; i < amounts.size(); i++) {
+            int from = !before ? amounts.get(i)[1] : i == 0 ? 0 : amounts.get(i - 1)[1];
+            int end = before ? amounts.get(i)[0] : i + 1 < amounts.size() ? amounts.get(i + 1)[0] : said.size();
+            models.add(from < end ? told.named(said.between(from, end)) : Set.of());
+        }
+        return models;
+    }
+
+    private boolean takeOf(Set<String> models, Property property, Said said, int[] amount, Cell sentence) {
+        Cell place = sentence.part(said.at(amount[0]).from(), said.to(amount[0], amount[1]));
+        boolean any = false;
+        for (String model : models) {
+            any |= taken.quietly(Label.of(property), property.label(), place.named(said.between(amount[0], amount[1])),
+                new Around("", Citations.own(property, citations.in(sentence.text())), model, Optional.empty(), TURN));
         }
         return any;
     }
@@ -267,6 +302,13 @@ public final class Mentions {
             methods = cited.stream().filter(citation -> citation.from() >= from && (citation.from() < end || BY.matcher(said.text()
                 .substring(end, citation.from())).matches()) || citation.to() <= from && TO.matcher(said.text().substring(citation.to(),
                     from)).matches()).toList();
+        }
+        if (one.property().type().unit().orElseThrow().dimension() == Dimension.LENGTH && one.property().evidence()
+            != Evidence.TEST_REPORT && Citations.own(one.property(), methods).isEmpty() && !MEASURED.matcher(said.text()).matches()) {
+            // "zinc alloy, ASTM B69, 0.0207 in. thick": what it is made of
+            int amount = said.at(one.from()).from();
+            methods = methods.stream().filter(citation -> citation.from() >= amount || !citations.in(sentence.text()).contains(citation))
+                .toList();
         }
         Matcher aged = AGED.matcher(said.text()).region(said.to(one.from(), one.end()), said.text().length());
         boolean later = one.property().type().unit().orElseThrow().dimension() == Dimension.PRESSURE && aged.lookingAt();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import reglet.model.Component;
@@ -38,6 +39,9 @@ public final class Sayings {
     private static final double SURE = 0.8;
     private static final double LESS = 0.72;
     private static final Set<String> NOT = Set.of("not", "without", "no", "never", "nor", "neither", "unless", "if", "avoid", "optional");
+    private static final Set<String> NO = Set.of("no", "without");
+    /** "In spacings of no more than 18 ft". */
+    private static final Set<String> MORE = Set.of("more", "less", "fewer", "greater", "larger", "wider");
     /**
      * Words that deny what stands right behind them alone: "non-woven polyolefin" is polyolefin, "punctured closed cells" tell of no
      * kind.
@@ -45,7 +49,8 @@ public final class Sayings {
     private static final Set<String> RIGHT_BEFORE = Set.of("non", "un", "punctured");
     private static final Pattern SOME = Pattern.compile("(?is).*\\b(?:some(?! (?:sealants?|primers?|cleaners?|acids?|woods?))"
         + "|optional(?:ly)?|available|only(?! (?:as|by|after|where|when|if|and is not|non-?combustible)\\b)"
-        + "|except|version|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want|call)\\w*"
+        + "|except|version|versions|suffix|where(?! the codes?\\b)(?: \\w+){0,3} (?:order|requir|specif|ask|mark|need|request|want"
+            + "|call)\\w*"
         + "|models? with|types? with|either|upon request|on request|options?)\\b.*");
     /** What is offered beside the product at hand. */
     private static final Pattern OFFERED = Pattern.compile("(?is).*\\b(?:special[- ]order|not (?:in stock|stocked|offered)|ask for"
@@ -67,10 +72,17 @@ public final class Sayings {
     private static final Pattern NOT_FOR = Pattern.compile("(?:.* )?(?:not|never|nor)(?: (?:to|be|been|is|for|intended|designed|suitable"
         + "|recommended|meant|tested|used|use|called|needed|as|a|an|the|approved"
         + "|classified|considered|or|act|serve|function|on|in|with|into|over))+");
+    /** "An alternative to the woven wire lath of the code". */
+    private static final Pattern INSTEAD = Pattern.compile("(?is).*\\b(?:alternatives? to|instead of|in (?:place|lieu) of|rather than"
+        + "|(?:replace|replaces|replacing)|substitutes? for)\\s+(?:the |an? )?(?:\\w+ )?");
     /** "Weights are those of the metal without paper" tells how it was weighed. */
     private static final Pattern MEASURED = Pattern.compile("(?is)\\W*(?:(?:all|the) )?(?:weights?|thickness(?:es)?|heights?|dimensions?"
         + "|sizes?)\\b"
         + ".*\\bwithout\\b.*");
+    /** "Fasten cornerite to the lath only" says what to do, and not what all of the models are. */
+    private static final Pattern TO_DO = Pattern.compile("\\W*(?:\\d+[.)]\\s*)?(?:Fasten|Place|Lap|Set|Apply|Install|Cut|Do not|Use"
+        + "|Tie|Attach"
+        + "|Keep|Hold|Butt|Run|Carry|Fix|Nail|Screw|Start|Leave)\\b");
     private static final Pattern PARTLY = Pattern.compile("(?i)[^.;]{0,50}?\\b(?:except|unless|other than)\\b");
     private static final int NEAR = 3;
     private static final int RUNNING = 6;
@@ -136,7 +148,7 @@ public final class Sayings {
             if (turns.containsKey(property) && !taken.has(property)) {
                 read(property, layouts, several);
             }
-            if (sets.containsKey(property) && !taken.has(property) && taken.models().size() < 2) {
+            if (sets.containsKey(property) && !taken.has(property) && !taken.hasOfModels(property)) {
                 readSet(property, layouts);
             }
         }
@@ -144,22 +156,29 @@ public final class Sayings {
 
     /** "Test it by water spray, hand pull of the sealant and tapping": of several words that may be said the sentence that says most. */
     private void readSet(Property property, List<Layout> layouts) {
+        Told told = new Told(taken.models());
         List<Hit> most = List.of();
+        Set<String> models = Set.of();
         for (Layout layout : layouts) {
-            for (Sentence sentence : layout.sentences().stream().filter(one -> isOfProduct(layout, one)).toList()) {
-                List<Hit> hits = property.type().words().stream().filter(sets.get(property)::containsKey).map(word -> hit(word,
-                    sets.get(property).get(word), sentence, layout)).flatMap(Optional::stream).toList();
-                most = hits.size() > most.size() ? hits : most;
+            for (About about : told.isOfSeveral() ? told.of(layout) : layout.sentences().stream().map(About::ofAll).toList()) {
+                List<Hit> hits = isOfProduct(layout, about.sentence()) ? property.type().words().stream().filter(sets.get(property)
+                    ::containsKey).map(word -> hit(word, sets.get(property).get(word), about.sentence(), layout)).flatMap(Optional::stream)
+                    .toList() : List.of();
+                if (hits.size() > most.size()) {
+                    most = hits;
+                    models = about.models();
+                }
             }
         }
-        if (most.size() > 1) {
+        if (most.size() > 1 && models.isEmpty() != told.isOfSeveral()) {
             Sentence sentence = most.get(0).sentence;
             taken.page(most.get(0).layout);
             int from = most.stream().mapToInt(hit -> hit.place.from()).min().orElseThrow();
             int to = most.stream().mapToInt(hit -> hit.place.to()).max().orElseThrow();
             Cell said = sentence.cell().part(sentence.said().at(from).from(), sentence.said().to(from, to));
-            taken.quietly(Label.of(property), property.label(), said.named(most.stream().map(Hit::word).collect(Collectors.joining(", "))),
-                Around.of(List.of(), SURE));
+            String words = most.stream().map(Hit::word).collect(Collectors.joining(", "));
+            (models.isEmpty() ? Set.of("") : models).forEach(model -> taken.quietly(Label.of(property), property.label(), said.named(words),
+                new Around("", List.of(), model, Optional.empty(), SURE)));
         }
     }
 
@@ -167,7 +186,7 @@ public final class Sayings {
         for (Turn turn : said) {
             for (int i = 0; i < sentence.said().size(); i++) {
                 Place place = turn.at(sentence.said(), i, at -> -1);
-                if (place != null && !isDenied(sentence.said(), i, turn)) {
+                if (place != null && !isDenied(sentence.said(), i, turn) && !isDeniedWithin(sentence.said(), place, turn)) {
                     return Optional.of(new Hit(word, sentence, layout, place, turn.fixed()));
                 }
             }
@@ -190,13 +209,15 @@ public final class Sayings {
             Map<String, Hit> said = new LinkedHashMap<>();
             Set<String> unclear = new HashSet<>();
             Set<String> ofAll = new HashSet<>();
+            Set<String> toDo = new HashSet<>();
             for (Layout layout : layouts) {
                 for (About about : sentences.get(layout)) {
                     Optional<Hit> hit = about.models().isEmpty() || report && conditions.areOfOthers(about
                         .sentence()) || OFFERED.matcher(about.sentence().cell().text()).matches() ? Optional.empty()
                         : best(property, about.sentence(), layout).filter(one -> !isCalled(property, one));
                     if (about.models().isEmpty()) {
-                        best(property, about.sentence(), layout).ifPresent(one -> ofAll.add(one.word));
+                        best(property, about.sentence(), layout).ifPresent(one -> (TO_DO.matcher(about.sentence().cell().text())
+                            .lookingAt() ? toDo : ofAll).add(one.word));
                     }
                     hit.ifPresent(one -> about.models().forEach(model -> {
                         // a heading says it less plainly than a sentence with its standard
@@ -209,6 +230,10 @@ public final class Sayings {
                 }
             }
             said.keySet().removeAll(unclear);
+            if (said.values().stream().noneMatch(hit -> hit.sentence.cell().bold())) {
+                // beside what headings say of their tables, what to do with a part says nothing of all of them
+                ofAll.addAll(toDo);
+            }
             // where others are told apart already, a name that holds the word says nothing new
             said.entrySet().removeIf(one -> taken.hasOf(one.getKey(), property) || taken.hasOfModels(property) && one.getValue().isIn(one
                 .getKey()) || ofAll.stream().anyMatch(word -> isMore(word, one.getValue().word)));
@@ -403,7 +428,8 @@ public final class Sayings {
             for (Turn turn : word.getValue()) {
                 for (int i = 0; i < sentence.said().size(); i++) {
                     Place place = turn.at(sentence.said(), i, at -> -1);
-                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isConditioned(sentence.said(), place)
+                    boolean says = place != null && !isDenied(sentence.said(), i, turn) && !isDeniedWithin(sentence.said(), place, turn)
+                        && !isConditioned(sentence.said(), place)
                         && !isOpen(property, word.getKey(), sentence
                         .said(), place.to());
                     if (!says || best != null && isMore(best.word, word.getKey())) {
@@ -442,6 +468,9 @@ public final class Sayings {
             // "and, when mixed with the admixture in place of water, A118.15"
             return true;
         }
+        if (INSTEAD.matcher(text.substring(0, said.at(start).from())).matches()) {
+            return true;
+        }
         if (start > 0 && said.at(start - 1).plain().equals("or")) {
             // "wood or steel framing" leaves it open
             return true;
@@ -457,6 +486,13 @@ public final class Sayings {
             }
         }
         return false;
+    }
+
+    /** "Wears no fabric", where a turn leaves open what stands between its words. */
+    private static boolean isDeniedWithin(Said said, Place place, Turn turn) {
+        return turn.parts().stream().flatMap(part -> Stream.of(part.split("\\|"))).noneMatch(NOT::contains)
+            && IntStream.range(place.from() + 1, place.to() - 1).anyMatch(i -> NO.contains(
+            said.at(i).plain()) && !MORE.contains(said.at(i + 1).plain()));
     }
 
     /** "Noncombustible construction" says nothing of the product, "no primer is needed except on concrete" is neither yes nor no. */

@@ -70,7 +70,10 @@ public final class Sentences {
         }
         told.of(layout).forEach(about -> {
             if (about.told()) {
-                about.models().forEach(model -> mentions.of(model, about.sentence()));
+                about.models().forEach(model -> {
+                    mentions.of(model, about.sentence());
+                    says(about.sentence().cell(), model);
+                });
             } else {
                 sentence(about.sentence());
             }
@@ -91,12 +94,8 @@ public final class Sentences {
         } else {
             mentions.conditions(whole);
         }
-        Matcher says = SAYS.matcher(text);
-        while (says.find()) {
-            Optional<Label> label = subject(text.substring(0, says.start()));
-            if (label.isPresent() && value(label.get(), text.substring(0, says.start()), sentence, says.end())) {
-                return;
-            }
+        if (says(sentence, "")) {
+            return;
         }
         Matcher first = AMOUNT_FIRST.matcher(text);
         while (!Mentions.isPacked(text) && first.find()) {
@@ -112,6 +111,19 @@ public final class Sentences {
                     SURE));
             }
         }
+    }
+
+    /** "Openings are 2 inches by 2 inches": a label, and what is said of it; false where there is none. */
+    private boolean says(Cell sentence, String model) {
+        String text = sentence.text();
+        Matcher says = SAYS.matcher(text);
+        while (says.find()) {
+            Optional<Label> label = subject(text.substring(0, says.start()));
+            if (label.isPresent() && value(label.get(), text.substring(0, says.start()), sentence, says.end(), model)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "Overlap horizontal seams at least 6 in.": what a sentence asks by a name long enough to be no chance. */
@@ -157,7 +169,7 @@ public final class Sentences {
     }
 
     /** The shortest run of words from a place on that is a value, where nothing behind it may change it. */
-    private boolean value(Label label, String written, Cell sentence, int from) {
+    private boolean value(Label label, String written, Cell sentence, int from, String model) {
         String text = sentence.text();
         List<Integer> ends = new ArrayList<>();
         for (int at = text.indexOf(' ', from); at > 0 && ends.size() < LONGEST; at = text.indexOf(' ', at + 1)) {
@@ -170,7 +182,7 @@ public final class Sentences {
         for (int end : ends) {
             if (SAFE.matcher(text.substring(end)).matches()) {
                 Cell part = sentence.part(from, end);
-                Around around = Around.of(cited(sentence, label), SURE);
+                Around around = new Around("", cited(sentence, label), model, Optional.empty(), SURE);
                 if (taken.quietly(label, written, exceeds ? part.named("exceeds " + part.text()) : part, around)) {
                     return true;
                 }

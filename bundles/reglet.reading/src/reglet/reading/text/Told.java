@@ -8,9 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import reglet.reading.page.Cell;
 import reglet.reading.page.Items;
@@ -26,6 +28,8 @@ final class Told {
     private static final Pattern GOES_ON = Pattern.compile("(?i)\\W*(?:it|its|they|this one|the same)\\b.*");
     /** What may stand before the first name of a sentence that tells of several models apart. */
     private static final Pattern BEFORE = Pattern.compile("\\s*(?:.*:\\s*)?(?:(?:The|Choose|Use|Take|Set|Order|Pick|Select)\\s+)?");
+    private static final Pattern FIRST = Pattern.compile("\\W*(?:(?:[Tt]he|Choose|Use|Take|Set|Order|Pick|Select|With|For) "
+        + ")*(?:\\p{Ll}+er )?");
     private static final Pattern AND = Pattern.compile("\\s*(?:,|&|/|,? ?\\b(?:and|or)\\b)\\s*");
     private static final Pattern NEXT = Pattern.compile("(?s)\\s*\\S.*(?:[,;]|,? and|,? while|; and)\\s+(?:the\\s+)?");
     /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
@@ -39,6 +43,11 @@ final class Told {
         + "|clips?|strips?|sizes|parts|products?|nails|screws|staples)";
     private static final Pattern KIND_OF_SERIES = Pattern.compile("(?<![\\w-])(?:" + MARKS + "[ -]" + KINDS + "\\b|" + KINDS + " " + MARKS
         + "(?![\\w-]))");
+    private static final Pattern AS = Pattern.compile("\\W*(?i:as|like|same as|similar to|identical to) (?i:the "
+        + ")?(?=\\S*[\\p{Lu}\\d])[\\p{Lu}\\d]");
+    private static final Pattern CODED = Pattern.compile("(\\p{Lu}[\\p{Lu}\\d]*-?\\d[\\p{L}\\d-]*) \\p{L}.*");
+    /** "2. " before "Build-up of MU-2". */
+    private static final Pattern NUMBER = Pattern.compile("\\s*(?:\\d{1,2}[.)]\\s*)?");
     private static final int RUN_IN = 3;
     /** Words of a heading in bold letters at most, which may say more of what it is of: "RS Series staples – for wood framing". */
     private static final int LONGEST_HEADING = 14;
@@ -53,18 +62,24 @@ final class Told {
 
     Told(Set<String> models) {
         models.forEach(model -> names.put(model, model));
-        Map<String, List<String>> parts = models.stream().collect(Collectors.groupingBy(Told::part));
-        parts.forEach((part, own) -> {
-            if (own.size() == 1 && part.length() > 1 && MARK.matcher(part).matches()) {
-                names.put(part, own.get(0));
-            }
-        });
+        Stream.<UnaryOperator<String>>of(Told::part, Told::code).forEach(shorter -> models.stream().collect(Collectors.groupingBy(shorter))
+            .forEach((part, own) -> {
+                if (own.size() == 1 && part.length() > 1 && MARK.matcher(part).matches()) {
+                    names.put(part, own.get(0));
+                }
+            }));
     }
 
     /** The last word of a name, which tells it from its like. */
     private static String part(String model) {
         String[] words = model.strip().split("\\s+");
         return words[words.length - 1];
+    }
+
+    /** The code before a name's words: "MU-2" of "MU-2 Wall mock-up"; "" for none. */
+    private static String code(String model) {
+        Matcher code = CODED.matcher(model.strip());
+        return code.matches() ? code.group(1) : "";
     }
 
     boolean isOfSeveral() {
@@ -77,6 +92,9 @@ final class Told {
      * @param told whether a heading or a mark before it tells whose it is, and not a name within it
      */
     record About(Sentence sentence, Set<String> models, boolean told) {
+        static About ofAll(Sentence sentence) {
+            return new About(sentence, Set.of(), false);
+        }
     }
 
     List<About> of(Layout layout) {
@@ -88,7 +106,7 @@ final class Told {
         // one heading with a model's name may be the sheet's own title, with several each is of its own
         boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(),
             named(one.cell().text())))
-            .filter(models -> !models.isEmpty()).distinct().count() > 1;
+            .filter(models -> !models.isEmpty()).count() > 1;
         Map<Sentence, Set<String>> tabled = parted || !isOfSeveral() ? Map.of() : tabled(layout);
         for (Sentence sentence : layout.sentences()) {
             List<About> parts = isOfSeveral() ? parts(sentence, any) : List.of();
@@ -103,10 +121,15 @@ final class Told {
             } else if (!parted && !headed.isEmpty() && isBelowTable(layout, sentence, headed)) {
                 headed = Set.of();
             }
+            if (!headed.isEmpty() && AS.matcher(sentence.cell().text()).lookingAt()) {
+                // "As QM-16, with a paper backing" below the heading of another
+                named = Set.of();
+            }
             boolean begins = SERIES.matcher(sentence.cell().text()).lookingAt() && !named.isEmpty();
             // "KG7: Roll formed of steel. Base metal 0.0172 in."
             series = begins || series && named.isEmpty() && !sentence.before().isBlank() && !Sayings.isOfEach(sentence.cell().text());
-            boolean told = named.isEmpty() && (!headed.isEmpty() || series) || begins || named.size() > 1 && isOneGroup(sentence, any);
+            boolean told = named.isEmpty() && (!headed.isEmpty() || series) || begins || named.size() > 1 && isOneGroup(sentence, any)
+                || named.size() == 1 && beginsShort(sentence, any);
             named = named.isEmpty() && !series ? headed : named;
             boolean goesOn = named.isEmpty() && !sentence.before().isBlank() && (series || GOES_ON.matcher(sentence.cell().text())
                 .matches());
@@ -199,6 +222,14 @@ final class Told {
         return true;
     }
 
+    /** "Choose CC 25% to 33% larger than the joint", of "Oxbow CC": what a sentence begins with is its model, though it isn't named
+     * whole. */
+    private boolean beginsShort(Sentence sentence, Pattern any) {
+        String text = sentence.cell().text();
+        Matcher name = any.matcher(text);
+        return name.find() && !names.get(name.group()).equals(name.group()) && FIRST.matcher(text.substring(0, name.start())).matches();
+    }
+
     /** Whether a sentence is a heading: a few words on a line of their own, or very few before others, and not above a column. */
     private static boolean isHeading(Layout layout, Sentence sentence) {
         Cell cell = sentence.cell();
@@ -206,9 +237,13 @@ final class Told {
         // "Wire: 16 gauge, .0625 in." and "• Zinc electroplated" say something of what the heading above them names
         boolean heads = (HEADING.matcher(cell.text()).matches() || isBold(cell)) && !cell.text().contains(": ") && !Titles.ITEM
             .matcher(cell.text()).lookingAt();
-        return sentence.before().isBlank() && heads && layout.lines().stream().anyMatch(line -> line
-            .cells().size() == 1 && line.y() == cell.y() && line.left() == cell.left() && (runIn || line.text().strip().length() <= cell
-                .text().strip().length() + 1));
+        String number = sentence.before();
+        // a name of two lines beside the middle of its row heads nothing
+        boolean row = layout.lines().stream().anyMatch(line -> line.cells().size() > 1 && Math.abs(line.y() - cell.y()) < cell.size());
+        return NUMBER.matcher(number).matches() && heads && !row && layout.lines().stream().anyMatch(line -> line.cells().size() == 1
+            && Math.abs(line.y() - cell.y()) < cell.size() / 4 && (number.isBlank() ? line.left() == cell.left() : line.left() < cell
+                .left() && line.right() >= cell.right() - 1) && (runIn || line.text().strip().length() <= cell.text().strip().length()
+                    + number.length() + 1));
     }
 
     private static boolean isBold(Cell cell) {
@@ -234,6 +269,12 @@ final class Told {
         Set<String> series = MARK.matcher(mark).matches() && mark.length() > 1 ? names.values().stream().filter(model -> model.matches(
             Pattern.quote(mark) + "(?:[-–/. ].+|(?<=\\p{L})\\d.*)")).collect(Collectors.toCollection(LinkedHashSet::new)) : Set.of();
         return series.size() < Set.copyOf(names.values()).size() ? series : Set.of();
+    }
+
+    /** Some of the models, whose names end with a mark: "the M types" of "Oxbow 6M", "Oxbow 10M" and "Oxbow 10". */
+    private Set<String> ending(String mark) {
+        return names.containsKey(mark) ? Set.of(names.get(mark)) : names.values().stream().filter(model -> model.matches(".*[\\d -]"
+            + Pattern.quote(mark))).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The models that a designation is of: those of its series, else the one that is called so. */
@@ -269,7 +310,8 @@ final class Told {
         Matcher marks = KIND_OF_SERIES.matcher(text);
         while (marks.find()) {
             for (String mark : AND.split(marks.group(1) == null ? marks.group(2) : marks.group(1))) {
-                all.addAll(series(mark));
+                Set<String> series = series(mark);
+                all.addAll(series.isEmpty() ? ending(mark) : series);
             }
         }
         return all.size() < Set.copyOf(names.values()).size() ? all : Set.of();

@@ -25,6 +25,7 @@ import reglet.reading.value.Pieces.Piece;
 import reglet.reading.words.Citations;
 import reglet.reading.words.Citations.Citation;
 import reglet.reading.words.Label;
+import reglet.reading.words.PerArea;
 import reglet.reading.words.Reading;
 import reglet.reading.words.Reading.Read;
 
@@ -218,19 +219,20 @@ public final class Taken {
 
     /** Takes down a value; false when there is none or it can't be understood. */
     public boolean quietly(Label label, String written, Cell cell, Around around) {
-        String text = Bare.of(cell, citations.in(cell.text()));
+        String text = PerArea.of(written, Bare.of(cell, citations.in(cell.text())));
         if (text.isEmpty() || Reading.isMissing(label, text)) {
             return false;
         }
         if (several(label, written, cell, around)) {
             return true;
         }
+        String unit = PerArea.of(written, label.unit().isEmpty() ? around.unit() : label.unit());
         Property first = null;
         for (Property property : label.properties()) {
             if (TYPE.matcher(text).matches() && Citations.areOfOthers(property, citations.in(cell.text()))) {
                 continue;
             }
-            Optional<Read> read = reading.read(property, text, label.unit().isEmpty() ? around.unit() : label.unit());
+            Optional<Read> read = reading.read(property, text, unit);
             if (read.isPresent() && bounds.holds(path(property), read.get().value())) {
                 add(property, label, written, cell, read.get(), around);
                 part(pieces.beside(label, property, cell, text, around), label, written, around);
@@ -239,7 +241,7 @@ public final class Taken {
             first = first == null && read.isPresent() ? property : first;
         }
         if (first != null) {
-            Read read = reading.read(first, text, label.unit().isEmpty() ? around.unit() : label.unit()).orElseThrow();
+            Read read = reading.read(first, text, unit).orElseThrow();
             if (around.share() >= RUNNING) {
                 add(first, label, written, cell, read.with(OUTSIDE, "No such product is known to have so much, or so little."), around);
             }

@@ -17,6 +17,7 @@ final class AmountWords {
     private static final Pattern MORE = Pattern.compile("(?<=[\\p{L}\"%.])\\s?\\+\\s*$");
     /** "3/8 in. ± 1/32 in. (9.5 mm ± 0.8 mm)": the tolerance once more in other units. */
     private static final Pattern TOLERANCE_TWICE = Pattern.compile("(?<=\\S)\\s*\\([^()±]*±[^()]*\\)");
+    private static final Pattern WITHIN = Pattern.compile("(?i)^\\s*within\\s*±\\s*");
     private static final Pattern EQUALS = Pattern.compile("(?<=[\\p{L}\".])\\s+=\\s+(?=[.\\d])");
     private static final Pattern CENTERS = Pattern.compile("(?i)(?<=[\\p{L}\"″).])\\s*,?\\s+(?:c/c|c\\.c\\.|(?:on )?(?:cent(?:er|re)s?"
         + "|ctrs?\\.?)|apart)(?=$|[\\s,(])");
@@ -49,6 +50,7 @@ final class AmountWords {
         String text = BRACKETS.matcher(written).replaceAll("($1)");
         text = TOLERANCE_TWICE.matcher(text).replaceAll("");
         text = NEVER.matcher(SENSE.matcher(BEFORE.matcher(text).replaceFirst("")).replaceFirst("$1 ")).replaceFirst("not ");
+        text = WITHIN.matcher(text).replaceFirst("within ");
         text = CIRCA.matcher(text).replaceFirst("about ");
         text = MORE.matcher(text).replaceFirst(" or more");
         text = EQUALS.matcher(text).replaceFirst(" / ");

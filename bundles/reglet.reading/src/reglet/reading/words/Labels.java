@@ -185,7 +185,10 @@ public final class Labels {
         boolean one = !measured.isEmpty() && component.properties().stream().filter(other -> other.method().standard()
             .equals(measured.get(0).method().standard()) && !other.label().equals(measured.get(0).label())).findAny().isEmpty();
         boolean said = one && names.areHintedAt(measured.get(0), words);
-        return said ? Optional.of(new Label(measured, BY_METHOD, "", Optional.empty(), beside)) : Optional.empty();
+        // "Adhesion in peel, pli: concrete"
+        int colon = written.indexOf(": ");
+        return said ? Optional.of(new Label(measured, BY_METHOD, colon < 0 ? "" : unit(written.substring(0, colon)), Optional.empty(),
+            beside)) : Optional.empty();
     }
 
     private static boolean isBy(Property property, Citation citation) {

@@ -104,9 +104,9 @@ public final class Reading {
             .map(read -> end(property, read));
     }
 
-    /** The only one of a property's words that a text says by a turn of phrase of the pack. */
+    /** The only one of a property's words, or of yes and no, that a text says by a turn of phrase of the pack. */
     public Optional<Read> turned(Property property, String text) {
-        return property.type().kind() == Kind.WORD ? words.turned(property, text) : Optional.empty();
+        return property.type().kind() == Kind.WORD || property.type().kind() == Kind.FLAG ? words.turned(property, text) : Optional.empty();
     }
 
     /** "0 °F to 120 °F" of a property that asks for the lowest temperature alone. */

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** A sentence as words in one spelling, each with its place in the text. */
 public final class Said {
     /** Numbers such as "1-1/2" stay whole; hyphens and strokes between letters part words. */
-    private static final Pattern WORD = Pattern.compile("(?:(?<=\\s)–(?=\\d)|[-+−±]?)(?:[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+|"
+    private static final Pattern WORD = Pattern.compile("(?:(?<=[\\s(])–(?=\\d)|[-+−±]?)(?:[.\\d][\\d.,]*(?:[- ]\\d+/\\d+|/\\d+|"
         + "\\s?[½¼¾⅛⅜⅝⅞⅓⅔])?|[½¼¾⅛⅜⅝⅞⅓⅔])(?:\"|'|%"
         + "|°\\s?[CF]?)?|[oO]/[cC](?!\\p{L})|[^\\s/–—()\\[\\]-]+|[–—]");
     private static final Pattern STOP = Pattern.compile(".*[,;:)]|[–—]");

@@ -58,6 +58,9 @@ final class WordReader {
     private static final Set<String> DENIED = Set.of("no", "without", "not", "not a", "not an", "non", "un");
     private static final double WITH_MORE = 0.93;
 
+    /** "No ember passed" is what a test found, and no denial. */
+    private static final String FOUND = "(?!(?:passed|passes|entered|enters|penetrated|penetration|intrusion|intruded|came|got|reached"
+        + "|through|found|seen|observed) )";
     private static final Set<String> NONE = Set.of("none", "no", "not required", "not needed", "none required");
     private static final double PARTLY = 0.8;
     private static final double TURNED = 0.9;
@@ -209,13 +212,14 @@ final class WordReader {
             : OPEN : plain.equals(spelling) ? 1 : 0.93, ""));
     }
 
-    /** "Aluminum 3105-H14, PVDF coil coating": the only word that is said by a turn of phrase. */
+    /** "Aluminum 3105-H14, PVDF coil coating", "Remains as part of the work": the only word that is said by a turn of phrase. */
     Optional<Read> turned(Property property, String text) {
         if (OPENLY.matcher(text).find()) {
             return Optional.empty();
         }
         Said said = new Said(text);
-        List<String> words = property.type().words().stream().filter(word -> vocabulary.turns(component.id() + "." + property.name() + "."
+        List<String> asked = property.type().kind() == Kind.FLAG ? List.of("yes", "no") : property.type().words();
+        List<String> words = asked.stream().filter(word -> vocabulary.turns(component.id() + "." + property.name() + "."
             + word).stream().filter(turn -> turn.fixed() > 1).anyMatch(turn -> IntStream.range(0, said.size()).anyMatch(i -> turn.at(said,
                 i, at -> -1) != null))).toList();
         return words.size() == 1 ? Optional.of(new Read(new Word(words.get(0)), Optional.empty(), TURNED, "")) : Optional.empty();
@@ -224,7 +228,7 @@ final class WordReader {
     /** "Polypropylene, no fabric": the thing itself is denied behind a word that could say that it is there. */
     private boolean isDenied(Property property, String plain) {
         return (plain.contains(" no ") || plain.contains(" without ")) && vocabulary.names(component.id() + "." + property.name()).stream()
-            .map(Plain::of).anyMatch(name -> plain.contains(" no " + name + " ") || plain.contains(" without " + name + " "));
+            .map(Plain::of).anyMatch(name -> Pattern.compile(" (?:no|without) " + Pattern.quote(name) + " " + FOUND).matcher(plain).find());
     }
 
     /** "Painted aluminum 3003": two names that share a word are no two answers; both stand between blanks. */
