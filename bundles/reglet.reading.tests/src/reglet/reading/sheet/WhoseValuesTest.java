@@ -220,13 +220,22 @@ class WhoseValuesTest extends SmallSheets {
     @Test
     void aLabelKeepsItsUnitBeforeWhatItWasMeasuredOn() throws Exception {
         SheetReading reading = readingOf("sealant", "text 18b Sealant", "at 54 110", "table ruled 18 250,100,100",
-            "| Property | Result | Test method", "| Adhesion in peel, pli: concrete | 28 | ASTM C 794", "| Hardness, Shore A | 25 | ASTM C661");
+            "| Property | Result | Test method", "| Adhesion in peel, pli: concrete | 28 | ASTM C 794", "| Hardness, Shore A | 25 | "
+                + "ASTM C661");
         assertEquals("28 lbf/in by ASTM C794", said(reading, "sealant.peel"));
     }
 
     @Test
-    void withinAToleranceWithItsSignIsAtMostThat() throws Exception {
-        assertEquals("at most 1/16 in", sentence("movement_joint", "Keep the built width within ±1/16 in. of the width in the table.",
+    void withinAToleranceWithItsSignIsThatTolerance() throws Exception {
+        assertEquals("1/16 in", sentence("movement_joint", "Keep the built width within ±1/16 in. of the width in the table.",
             "tolerance"));
+    }
+
+    @Test
+    void aCodeWithoutTheLettersBehindItNamesItsModel() throws Exception {
+        SheetReading reading = readingOf("movement_joint", "text 18b Two-piece joints", "at 54 110", "table ruled 18 100,120,120",
+            "| Item | Material | Joint width", "| TB-40Z | Zinc alloy | 3/8 in.", "| VX-20P | PVC | 1/4 in.", "at 54 190",
+            "text 9 Set TB-40 halves to the opening called for and hold it within ±1/16 in.");
+        assertEquals("1/16 in of TB-40Z", said(reading, "movement_joint.tolerance"));
     }
 }

@@ -2,7 +2,6 @@ package reglet.reading.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +13,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import reglet.reading.page.Cell;
 import reglet.reading.page.Items;
 import reglet.reading.page.Layout;
 import reglet.reading.page.Layout.Line;
@@ -32,8 +30,6 @@ final class Told {
         + ")*(?:\\p{Ll}+er )?");
     private static final Pattern AND = Pattern.compile("\\s*(?:,|&|/|,? ?\\b(?:and|or)\\b)\\s*");
     private static final Pattern NEXT = Pattern.compile("(?s)\\s*\\S.*(?:[,;]|,? and|,? while|; and)\\s+(?:the\\s+)?");
-    /** A few words without a stop: "3.2 Oxbow QM-16:", "66X Expanded flange", "Installation". */
-    private static final Pattern HEADING = Pattern.compile("(?:\\d+(?:\\.\\d+)*\\.?\\s+)?(?:\\S+\\s+){0,5}\\S*[^\\s.;,]");
     /** "ZCJ: zinc alloy", "SM blocks: cellular PVC". */
     private static final Pattern SERIES = Pattern.compile("\\W*([\\p{Lu}\\d][\\p{Lu}\\d-]*)(?:[ -](?:series|blocks?|plates?|profiles?"
         + "|types?|models?|units?|joints?|beads?))?\\s*(?::|=|[–—-](?=\\s))\\s");
@@ -46,11 +42,7 @@ final class Told {
     private static final Pattern AS = Pattern.compile("\\W*(?i:as|like|same as|similar to|identical to) (?i:the "
         + ")?(?=\\S*[\\p{Lu}\\d])[\\p{Lu}\\d]");
     private static final Pattern CODED = Pattern.compile("(\\p{Lu}[\\p{Lu}\\d]*-?\\d[\\p{L}\\d-]*) \\p{L}.*");
-    /** "2. " before "Build-up of MU-2". */
-    private static final Pattern NUMBER = Pattern.compile("\\s*(?:\\d{1,2}[.)]\\s*)?");
-    private static final int RUN_IN = 3;
-    /** Words of a heading in bold letters at most, which may say more of what it is of: "RS Series staples – for wood framing". */
-    private static final int LONGEST_HEADING = 14;
+    private static final Pattern STEM = Pattern.compile("(?<=-\\d{1,4})\\p{Lu}{1,2}$");
     private static final Pattern MARK = Pattern.compile("(?=.*[\\p{Lu}\\d])[\\p{Lu}\\d][\\p{L}\\d./-]*");
 
     /** "30 days" names no model "30". */
@@ -62,10 +54,11 @@ final class Told {
 
     Told(Set<String> models) {
         models.forEach(model -> names.put(model, model));
-        Stream.<UnaryOperator<String>>of(Told::part, Told::code).forEach(shorter -> models.stream().collect(Collectors.groupingBy(shorter))
+        Stream.<UnaryOperator<String>>of(Told::part, Told::code,
+            Told::stem).forEach(shorter -> models.stream().collect(Collectors.groupingBy(shorter))
             .forEach((part, own) -> {
                 if (own.size() == 1 && part.length() > 1 && MARK.matcher(part).matches()) {
-                    names.put(part, own.get(0));
+                    names.putIfAbsent(part, own.get(0));
                 }
             }));
     }
@@ -80,6 +73,11 @@ final class Told {
     private static String code(String model) {
         Matcher code = CODED.matcher(model.strip());
         return code.matches() ? code.group(1) : "";
+    }
+
+    /** A code without the letters behind it: "TB-40" of "TB-40Z". */
+    private static String stem(String model) {
+        return STEM.matcher(model.strip()).replaceFirst("");
     }
 
     boolean isOfSeveral() {
@@ -103,11 +101,7 @@ final class Told {
         Set<String> headed = Set.of();
         Pattern any = any();
         boolean series = false;
-        // one heading with a model's name may be the sheet's own title, with several each is of its own
-        boolean parted = layout.sentences().stream().filter(one -> isHeading(layout, one)).map(one -> headed(one.cell().text(),
-            named(one.cell().text())))
-            .filter(models -> !models.isEmpty()).count() > 1;
-        Map<Sentence, Set<String>> tabled = parted || !isOfSeveral() ? Map.of() : tabled(layout);
+        Headings headings = new Headings(layout, this);
         for (Sentence sentence : layout.sentences()) {
             List<About> parts = isOfSeveral() ? parts(sentence, any) : List.of();
             if (!parts.isEmpty()) {
@@ -116,11 +110,7 @@ final class Told {
                 continue;
             }
             Set<String> named = named(sentence.cell().text());
-            if (isHeading(layout, sentence)) {
-                headed = parted ? headed(sentence.cell().text(), named) : tabled.getOrDefault(sentence, Set.of());
-            } else if (!parted && !headed.isEmpty() && isBelowTable(layout, sentence, headed)) {
-                headed = Set.of();
-            }
+            headed = headings.from(sentence, headed);
             if (!headed.isEmpty() && AS.matcher(sentence.cell().text()).lookingAt()) {
                 // "As QM-16, with a paper backing" below the heading of another
                 named = Set.of();
@@ -140,36 +130,8 @@ final class Told {
         return all;
     }
 
-    /** The models that each of several headings has a table of: "Metal styles" above EF-50 and EZ-50, "Vinyl styles" above PV-50. */
-    private Map<Sentence, Set<String>> tabled(Layout layout) {
-        List<Line> lines = layout.lines();
-        List<Sentence> headings = layout.sentences().stream().filter(one -> one.cell().bold() && isHeading(layout, one)).toList();
-        Map<Sentence, Set<String>> tabled = new IdentityHashMap<>();
-        Set<String> all = new LinkedHashSet<>();
-        Sentence heading = null;
-        for (Line line : lines) {
-            for (Sentence one : headings) {
-                heading = line.y() == one.cell().y() && line.left() == one.cell().left() ? one : heading;
-            }
-            String model = model(line);
-            if (!model.isEmpty() && heading != null) {
-                if (!all.add(model)) {
-                    // a second table of the same models
-                    return Map.of();
-                }
-                tabled.computeIfAbsent(heading, one -> new LinkedHashSet<>()).add(model);
-            }
-        }
-        return tabled.size() < 2 ? Map.of() : tabled;
-    }
-
-    /** What stands below a table may be said of anything. */
-    private boolean isBelowTable(Layout layout, Sentence sentence, Set<String> models) {
-        return layout.lines().stream().anyMatch(line -> line.y() < sentence.cell().y() && models.contains(model(line)));
-    }
-
     /** The model whose row of a table a line is; "" for none. */
-    private String model(Line line) {
+    String model(Line line) {
         return line.cells().size() < 2 ? "" : names.getOrDefault(line.cells().get(0).text().replaceAll("\\s+", " ").strip(), "");
     }
 
@@ -230,28 +192,9 @@ final class Told {
         return name.find() && !names.get(name.group()).equals(name.group()) && FIRST.matcher(text.substring(0, name.start())).matches();
     }
 
-    /** Whether a sentence is a heading: a few words on a line of their own, or very few before others, and not above a column. */
-    private static boolean isHeading(Layout layout, Sentence sentence) {
-        Cell cell = sentence.cell();
-        boolean runIn = cell.text().strip().split("\\s+").length <= RUN_IN;
-        // "Wire: 16 gauge, .0625 in." and "• Zinc electroplated" say something of what the heading above them names
-        boolean heads = (HEADING.matcher(cell.text()).matches() || isBold(cell)) && !cell.text().contains(": ") && !Titles.ITEM
-            .matcher(cell.text()).lookingAt();
-        String number = sentence.before();
-        // a name of two lines beside the middle of its row heads nothing
-        boolean row = layout.lines().stream().anyMatch(line -> line.cells().size() > 1 && Math.abs(line.y() - cell.y()) < cell.size());
-        return NUMBER.matcher(number).matches() && heads && !row && layout.lines().stream().anyMatch(line -> line.cells().size() == 1
-            && Math.abs(line.y() - cell.y()) < cell.size() / 4 && (number.isBlank() ? line.left() == cell.left() : line.left() < cell
-                .left() && line.right() >= cell.right() - 1) && (runIn || line.text().strip().length() <= cell.text().strip().length()
-                    + number.length() + 1));
-    }
-
-    private static boolean isBold(Cell cell) {
-        return cell.bold() && !cell.text().strip().endsWith(".") && cell.text().strip().split("\\s+").length <= LONGEST_HEADING;
-    }
-
     /** The models that a heading is of: those that it names, or a series: "66X, expanded flange" of 66X-50 and 66X-75. */
-    private Set<String> headed(String heading, Set<String> named) {
+    Set<String> headed(String heading) {
+        Set<String> named = named(heading);
         if (!named.isEmpty()) {
             return named.size() < Set.copyOf(names.values()).size() ? named : Set.of();
         }

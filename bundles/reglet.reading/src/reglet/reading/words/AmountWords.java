@@ -50,7 +50,7 @@ final class AmountWords {
         String text = BRACKETS.matcher(written).replaceAll("($1)");
         text = TOLERANCE_TWICE.matcher(text).replaceAll("");
         text = NEVER.matcher(SENSE.matcher(BEFORE.matcher(text).replaceFirst("")).replaceFirst("$1 ")).replaceFirst("not ");
-        text = WITHIN.matcher(text).replaceFirst("within ");
+        text = WITHIN.matcher(text).replaceFirst("±");
         text = CIRCA.matcher(text).replaceFirst("about ");
         text = MORE.matcher(text).replaceFirst(" or more");
         text = EQUALS.matcher(text).replaceFirst(" / ");
