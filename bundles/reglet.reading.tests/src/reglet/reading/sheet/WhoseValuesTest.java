@@ -238,4 +238,23 @@ class WhoseValuesTest extends SmallSheets {
             "text 9 Set TB-40 halves to the opening called for and hold it within ±1/16 in.");
         assertEquals("1/16 in of TB-40Z", said(reading, "movement_joint.tolerance"));
     }
+
+    @Test
+    void eachPartOfACellIsOfWhatItNames() throws Exception {
+        String[] rows = {"| Surface burning | ASTM E84 | Flame spread = 0; smoke developed = 15", "| Density | ASTM D1622 | 2 pcf"};
+        SheetReading headed = readingOf("insulation", "text 18b Foam board", "at 54 110", "table ruled 18 150,140,200",
+            "| Property | Test method | Result", rows[0], rows[1]);
+        assertEquals("0 by ASTM E84", said(headed, "insulation.flame_spread"));
+        assertEquals("15 by ASTM E84", said(headed, "insulation.smoke"));
+        SheetReading listed = readingOf("insulation", "text 18b Foam board", "at 54 110", "table ruled 18 150,140,200", rows[0], rows[1]);
+        assertEquals("15 by ASTM E84", said(listed, "insulation.smoke"));
+    }
+
+    @Test
+    void lettersOfAnAgencyMayStandBeforeAReportsNumber() throws Exception {
+        assertEquals("CPE-ER-2207", sentence("lath", "Evaluation report CPE-ER-2207 covers Orvexa GX under the IBC, 2018 and 2021 "
+            + "editions.",
+            "report_number"));
+        assertEquals("CPE ER-0412", sentence("lath", "Listed in evaluation report CPE ER-0412 under the 2021 IBC.", "report_number"));
+    }
 }

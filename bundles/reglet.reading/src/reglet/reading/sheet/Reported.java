@@ -27,10 +27,10 @@ final class Reported {
     private static final Pattern REPORT = Pattern.compile("(?i)\\b(?:evaluation|code|research|listing)\\s+(?:report|listing)(?:s)?"
         + "(?:\\s*(?:no\\.?"
         + "|number|#))?"
-        + "\\s*[:,(]?\\s*([A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
+        + "\\s*[:,(]?\\s*((?:[A-Z]{1,6}-|(?-i:[A-Z]{2,6}) )?[A-Z]{1,6}[- ]?\\d[\\w-]*|\\d{3,}[\\w-]*)");
     private static final Pattern TITLE = Pattern.compile("(?i)\\s*(?:(?:product|code|building|technical|compliance) )*"
         + "(?:evaluation|code|listing|research|compliance) (?:report|certificate)"
-        + "\\s*(?:(?:no\\.?|number)\\s*)?(?:[A-Z]+[- ]?\\d[\\w-]*)?\\s*");
+        + "\\s*(?:(?:no\\.?|number)\\s*)?(?:(?:[A-Z]+[- ])?[A-Z]+[- ]?\\d[\\w-]*)?\\s*");
     private static final Pattern YEARS = Pattern.compile("(?i)((?:20\\d\\d(?:\\s*(?:,|and|&|,\\s*and)\\s*)?)+)\\s*(?:editions?|codes?"
         + "|international|IBC|IRC)");
     /** "IBC and IRC 2018, 2021", "editions 2018 and 2021 of the IBC". */

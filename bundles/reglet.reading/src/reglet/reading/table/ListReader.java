@@ -184,6 +184,14 @@ public final class ListReader {
 
     private boolean beside(Label label, List<Cell> cells, int index, List<Citation> group) {
         Cell labelCell = cells.get(index);
+        List<Cell> values = cells.subList(index + 1, cells.size());
+        List<NamedParts.Part> parts = values.stream().map(cell -> NamedParts.of(cell, labels)).filter(found -> found.size() > 1).findFirst()
+            .orElse(List.of());
+        if (!parts.isEmpty()) {
+            List<Citation> shown = values.stream().flatMap(cell -> citations.in(cell.text(), labelCell.text()).stream()).toList();
+            parts.forEach(part -> taken.quietly(part.label(), part.written(), part.value(), Around.of(shown, BESIDE)));
+            return true;
+        }
         Beside beside = new Beside(label, cells, index);
         if (beside.why != null) {
             List<Citation> own = cited(beside.at, labelCell.text(), label);

@@ -3,8 +3,6 @@ package reglet.reading.table;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import reglet.reading.page.Cell;
@@ -23,7 +21,6 @@ import reglet.reading.words.Labels;
  */
 record Unlabelled(Columns table, Labels labels, Citations citations, Taken taken, Map<Column, Cell> cells, Cell labelCell) {
     private static final double SURE = 0.98;
-    private static final Pattern NAMED = Pattern.compile("(\\p{Lu}[\\p{L} -]{2,40}?)\\s*[=:]\\s*(\\S[^=:;]*)");
 
     /** "Water-resistive barrier | ASTM E2556 | Type II": the only property that the row's standard classifies by. */
     boolean classed() {
@@ -38,13 +35,17 @@ record Unlabelled(Columns table, Labels labels, Citations citations, Taken taken
             SURE));
     }
 
-    /** "Surface burning | Smoke developed = 5": the value names what it is of. */
+    /** "Surface burning | Smoke developed = 5": the value, or each of its parts, names what it is of. */
     boolean named(Line row, RowMethods methods) {
-        Optional<Cell> value = first(Role.VALUE);
-        Matcher named = NAMED.matcher(value.map(Cell::text).orElse(""));
-        Optional<Label> label = named.matches() ? labels.read(named.group(1)) : Optional.empty();
-        return label.isPresent() && taken.quietly(label.get(), named.group(1), value.get().part(named.start(2), named.end()), Around.of(
-            methods.of(row, cells, labelCell, value.get(), label.get()), SURE));
+        List<Cell> ofModels = table.of(Role.MODEL).stream().map(cells::get).filter(cell -> cell != null && cell != labelCell).toList();
+        // or one value for all models
+        Optional<Cell> value = first(Role.VALUE).or(() -> ofModels.size() == 1 ? Optional.of(ofModels.get(0)) : Optional.empty());
+        boolean any = false;
+        for (NamedParts.Part part : value.map(cell -> NamedParts.of(cell, labels)).orElse(List.of())) {
+            any |= taken.quietly(part.label(), part.written(), part.value(), Around.of(methods.of(row, cells, labelCell, value.get(), part
+                .label()), SURE));
+        }
+        return any;
     }
 
     /** "Type / Grade | S / NS", "Type, grade | Type S, Grade NS": as many values as names. */
